@@ -1,0 +1,2 @@
+/** Intervals and other statistics made from tallies. */
+package org.tallywall.experiments.stats;

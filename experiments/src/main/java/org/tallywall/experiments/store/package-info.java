@@ -1,0 +1,2 @@
+/** The results folder: crash-safe files and where they came from. */
+package org.tallywall.experiments.store;

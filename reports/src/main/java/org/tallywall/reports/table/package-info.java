@@ -1,0 +1,2 @@
+/** Tables as plain values. */
+package org.tallywall.reports.table;

@@ -1,0 +1,2 @@
+/** Players, made of judgements and habits. */
+package org.tallywall.strategies.player;
