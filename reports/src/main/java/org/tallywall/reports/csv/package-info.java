@@ -1,2 +1,2 @@
-/** Tables written as CSV: full precision, fixed order, the same bytes everywhere. */
+/** Tables as comma-separated files, every digit kept. */
 package org.tallywall.reports.csv;
