@@ -1,0 +1,2 @@
+/** Tables and the page that explains their columns, as Markdown. */
+package org.tallywall.reports.markdown;
