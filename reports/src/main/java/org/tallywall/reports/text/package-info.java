@@ -1,0 +1,2 @@
+/** Tables as lines of a console. */
+package org.tallywall.reports.text;
