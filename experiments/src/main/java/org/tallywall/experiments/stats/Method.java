@@ -1,0 +1,28 @@
+package org.tallywall.experiments.stats;
+
+/** How an interval was computed; tables name it beside the limits. */
+public enum Method {
+  /** Wilson's score interval of a proportion. */
+  WILSON("Wilson"),
+  /** The exact interval of a proportion by Clopper and Pearson. */
+  CLOPPER_PEARSON("Clopper-Pearson"),
+  /** Student's t interval of a mean, the deal being the unit. */
+  T_OVER_DEALS("t over deals"),
+  /** The interval of a ratio of two sums over deals, made linear. */
+  RATIO_OVER_DEALS("ratio over deals");
+
+  private final String text;
+
+  Method(String text) {
+    this.text = text;
+  }
+
+  /**
+   * The name as tables print it.
+   *
+   * @return a few words
+   */
+  public String text() {
+    return text;
+  }
+}
