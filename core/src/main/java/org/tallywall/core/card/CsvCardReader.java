@@ -1,0 +1,176 @@
+package org.tallywall.core.card;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Place;
+
+/** Reads a card from the CSV that a spreadsheet saves into a draft. */
+final class CsvCardReader {
+  private static final List<String> COLUMNS =
+      List.of(
+          "family", "id", "tiles", "slide", "where", "suits", "value", "concealed", "jokers",
+          "jokerless", "say");
+  private static final Map<String, Boolean> FLAGS =
+      Map.of("true", true, "false", false, "yes", true, "no", false);
+
+  private final Faults faults;
+  private final Map<String, Integer> columns = new HashMap<>();
+  private final List<String> families = new ArrayList<>();
+  private final List<LineDraft> lines = new ArrayList<>();
+
+  /**
+   * A reader.
+   *
+   * @param faults takes the faults
+   */
+  CsvCardReader(Faults faults) {
+    this.faults = faults;
+  }
+
+  /**
+   * Reads the text of a file.
+   *
+   * @param name what the card is called
+   * @param text the whole file
+   * @return the draft, or null where the text is no such table
+   */
+  CardDraft read(String name, String text) {
+    List<List<Typed>> rows = CsvCells.read(text, faults);
+    rows.removeIf(row -> row.stream().allMatch(cell -> cell.text().isBlank()));
+    if (rows.isEmpty()) {
+      if (!faults.any()) {
+        faults.fault(Place.FILE, "the file is empty; its first row names the columns");
+      }
+      return null;
+    }
+    header(rows.get(0));
+    if (faults.any()) {
+      return null;
+    }
+    rows.subList(1, rows.size()).forEach(this::line);
+    return new CardDraft(name, "", families, lines);
+  }
+
+  private void header(List<Typed> row) {
+    for (int at = 0; at < row.size(); at++) {
+      String column = row.get(at).text().strip().toLowerCase(Locale.ROOT);
+      if (column.isEmpty()) {
+        continue;
+      }
+      if (!COLUMNS.contains(column)) {
+        faults.fault(
+            row.get(at).place(),
+            "unknown column \"%s\"; the nearest known one is \"%s\" (known: %s)"
+                .formatted(column, Nearest.of(column, COLUMNS), String.join(", ", COLUMNS)));
+      } else if (columns.putIfAbsent(column, at) != null) {
+        faults.fault(row.get(at).place(), "the column \"" + column + "\" stands twice");
+      }
+    }
+    for (String needed : List.of("family", "tiles", "value")) {
+      if (!columns.containsKey(needed)) {
+        faults.fault(
+            row.get(0).place(), "the column \"" + needed + "\" is missing in the first row");
+      }
+    }
+  }
+
+  private void line(List<Typed> row) {
+    Typed family = cell(row, "family");
+    if (family == null) {
+      faults.fault(row.get(0).place(), "the row names no family; write it in each row");
+      return;
+    }
+    String name = family.text().strip();
+    if (!families.contains(name)) {
+      families.add(name);
+    }
+    LineDraft draft = new LineDraft(name, row.get(0).place());
+    Typed id = cell(row, "id");
+    if (id != null) {
+      draft.id = id.text().strip();
+      draft.idPlace = id.place();
+    }
+    Typed say = cell(row, "say");
+    draft.say = say == null ? "" : say.text();
+    Typed tiles = cell(row, "tiles");
+    if (tiles != null) {
+      alternatives(tiles, draft);
+    }
+    draft.slide = folded(row, "slide", draft.slide);
+    draft.where = cell(row, "where") == null ? draft.where : cell(row, "where");
+    draft.suits = folded(row, "suits", draft.suits);
+    draft.value = value(row, draft);
+    draft.concealed = Boolean.TRUE.equals(flag(row, "concealed", false, draft));
+    draft.jokers = Boolean.TRUE.equals(flag(row, "jokers", true, draft));
+    draft.jokerless = flag(row, "jokerless", null, draft);
+    lines.add(draft);
+  }
+
+  private Typed cell(List<Typed> row, String column) {
+    Integer at = columns.get(column);
+    return at == null || at >= row.size() || row.get(at).text().isBlank() ? null : row.get(at);
+  }
+
+  private Typed folded(List<Typed> row, String column, Typed otherwise) {
+    Typed cell = cell(row, column);
+    return cell == null
+        ? otherwise
+        : new Typed(cell.text().strip().toLowerCase(Locale.ROOT), cell.place());
+  }
+
+  private static void alternatives(Typed tiles, LineDraft draft) {
+    int depth = 0;
+    int start = 0;
+    String text = tiles.text();
+    for (int at = 0; at <= text.length(); at++) {
+      char letter = at == text.length() ? '|' : text.charAt(at);
+      depth += letter == '(' ? 1 : letter == ')' ? -1 : 0;
+      if (letter == '|' && (depth <= 0 || at == text.length())) {
+        draft.tiles.add(new Typed(text.substring(start, at), tiles.place().plus(start)));
+        start = at + 1;
+      }
+    }
+  }
+
+  private long value(List<Typed> row, LineDraft draft) {
+    Typed cell = cell(row, "value");
+    String text = cell == null ? "" : cell.text().strip();
+    long value = text.matches("[0-9]{1,9}") ? Long.parseLong(text) : 0;
+    if (value < 1 || value > JsonCardReader.MOST_VALUE) {
+      faults.fault(
+          cell == null ? draft.place : cell.place(),
+          draft.id,
+          "\"value\" is a whole number from 1 to %d, not \"%s\""
+              .formatted(JsonCardReader.MOST_VALUE, text));
+      return 1;
+    }
+    return value;
+  }
+
+  private Boolean flag(List<Typed> row, String column, Boolean otherwise, LineDraft draft) {
+    Typed cell = cell(row, column);
+    if (cell == null) {
+      return otherwise;
+    }
+    String word = cell.text().strip().toLowerCase(Locale.ROOT);
+    if (column.equals("concealed") && (word.equals("c") || word.equals("x"))) {
+      return word.equals("c");
+    }
+    Boolean flag = FLAGS.get(word);
+    if (flag == null) {
+      faults.fault(
+          cell.place(),
+          draft.id,
+          "\"%s\" is TRUE or FALSE, yes or no%s; not \"%s\""
+              .formatted(
+                  column, column.equals("concealed") ? ", C or X" : "", cell.text().strip()));
+      return otherwise;
+    }
+    return flag;
+  }
+}

@@ -1,0 +1,76 @@
+package org.tallywall.core.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.Place;
+import tools.jackson.core.JacksonException;
+import tools.jackson.core.JsonParser;
+import tools.jackson.core.JsonToken;
+import tools.jackson.dataformat.csv.CsvMapper;
+import tools.jackson.dataformat.csv.CsvReadFeature;
+import tools.jackson.dataformat.csv.CsvSchema;
+
+/** Splits CSV (RFC 4180) into cells with their places; comma, semicolon or tab as separator. */
+final class CsvCells {
+  private static final CsvMapper MAPPER =
+      CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
+
+  private CsvCells() {}
+
+  /**
+   * Splits a text into rows of cells.
+   *
+   * @param text the whole file
+   * @param faults takes the fault where the text is no CSV
+   * @return the rows so far as they could be read
+   */
+  static List<List<Typed>> read(String text, Faults faults) {
+    List<List<Typed>> rows = new ArrayList<>();
+    CsvSchema schema = CsvSchema.emptySchema().withColumnSeparator(separator(text));
+    try (JsonParser parser = MAPPER.reader().with(schema).createParser(text)) {
+      List<Typed> row = new ArrayList<>();
+      for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
+        if (token == JsonToken.VALUE_STRING) {
+          row.add(new Typed(parser.getString(), place(parser, text)));
+        } else if (token == JsonToken.END_ARRAY && !row.isEmpty()) {
+          rows.add(row);
+          row = new ArrayList<>();
+        }
+      }
+    } catch (JacksonException broken) {
+      Place place =
+          broken.getLocation() == null
+              ? Place.FILE
+              : new Place(broken.getLocation().getLineNr(), broken.getLocation().getColumnNr());
+      faults.fault(place, "this is not CSV: " + broken.getOriginalMessage());
+    }
+    return rows;
+  }
+
+  private static Place place(JsonParser parser, String text) {
+    int offset = (int) parser.currentTokenLocation().getCharOffset();
+    int column = parser.currentTokenLocation().getColumnNr();
+    boolean atSeparator = column > 1 && offset < text.length();
+    Place place = new Place(parser.currentTokenLocation().getLineNr(), column);
+    int first = atSeparator ? 1 : 0;
+    boolean quoted = offset + first < text.length() && text.charAt(offset + first) == '"';
+    return place.plus(first + (quoted ? 1 : 0));
+  }
+
+  private static char separator(String text) {
+    int end = text.indexOf('\n');
+    String header = end < 0 ? text : text.substring(0, end);
+    char best = ',';
+    for (char candidate : new char[] {',', ';', '\t'}) {
+      if (count(header, candidate) > count(header, best)) {
+        best = candidate;
+      }
+    }
+    return best;
+  }
+
+  private static long count(String header, char letter) {
+    return header.chars().filter(other -> other == letter).count();
+  }
+}

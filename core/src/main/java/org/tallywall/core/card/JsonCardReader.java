@@ -1,0 +1,127 @@
+package org.tallywall.core.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.text.FieldReader;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.LocatedJson;
+import org.tallywall.core.text.Node;
+
+/** Reads a card from JSON into a draft. */
+final class JsonCardReader {
+  private static final List<String> CARD = List.of("card", "edition", "families");
+  private static final List<String> FAMILY = List.of("family", "lines");
+  private static final List<String> LINE =
+      List.of(
+          "id", "say", "tiles", "slide", "where", "suits", "value", "concealed", "jokers",
+          "jokerless");
+
+  /** Largest value of a line, so that sums over long runs stay exact. */
+  static final long MOST_VALUE = 1_000_000;
+
+  private final Faults faults;
+  private final List<String> families = new ArrayList<>();
+  private final List<LineDraft> lines = new ArrayList<>();
+
+  /**
+   * A reader.
+   *
+   * @param faults takes the faults
+   */
+  JsonCardReader(Faults faults) {
+    this.faults = faults;
+  }
+
+  /**
+   * Reads the text of a file.
+   *
+   * @param text the whole file
+   * @return the draft, or null where the text is not JSON
+   */
+  CardDraft read(String text) {
+    Node root = LocatedJson.read(text, faults);
+    if (root == null) {
+      return null;
+    }
+    FieldReader card = new FieldReader(root, "a card", faults, CARD);
+    card.require("card", "its name, as in \"card\": \"Our practice card\"");
+    String name = card.text("card", "");
+    if (card.has("card") && name.isBlank()) {
+      card.fault("card", "the card's name is empty; reports need one");
+    }
+    if (card.require("families", "a list of families with their lines")) {
+      for (Node family : card.list("families")) {
+        family(family);
+      }
+    }
+    return new CardDraft(name, card.text("edition", ""), families, lines);
+  }
+
+  private void family(Node node) {
+    FieldReader family = new FieldReader(node, "a family", faults, FAMILY);
+    family.require("family", "what this section of the card is called");
+    String name = family.text("family", "").strip();
+    if (family.has("family") && name.isEmpty()) {
+      family.fault("family", "the family's name is empty");
+    }
+    if (families.contains(name)) {
+      family.fault("family", "the family \"" + name + "\" stands twice; put its lines together");
+    } else {
+      families.add(name);
+    }
+    if (family.require("lines", "the list of its lines")) {
+      for (Node line : family.list("lines")) {
+        line(name, line);
+      }
+    }
+  }
+
+  private void line(String family, Node node) {
+    LineDraft draft = new LineDraft(family, node.place());
+    String id = "";
+    if (node.value() instanceof Node.Fields fields
+        && fields.values().containsKey("id")
+        && fields.values().get("id").value() instanceof String text) {
+      id = text.strip();
+    }
+    FieldReader line = new FieldReader(node, "a line", faults, LINE, id);
+    draft.id = line.text("id", "").strip();
+    draft.idPlace = line.place("id");
+    if (line.has("id") && draft.id.isEmpty()) {
+      line.fault("id", "the id is empty; leave the field out to have one made");
+    }
+    draft.say = line.text("say", "");
+    if (line.require("tiles", "its tiles, as in \"tiles\": \"FFF 33x 777x 5555y 99z\"")) {
+      tiles(line, draft);
+    }
+    draft.slide = typed(line, "slide", draft.slide);
+    draft.where = typed(line, "where", draft.where);
+    draft.suits = typed(line, "suits", draft.suits);
+    line.require("value", "its points, as in \"value\": 25");
+    draft.value = line.whole("value", 1, 1, MOST_VALUE);
+    draft.concealed = line.flag("concealed", false);
+    draft.jokers = line.flag("jokers", true);
+    draft.jokerless = line.has("jokerless") ? (Boolean) line.flag("jokerless", true) : null;
+    lines.add(draft);
+  }
+
+  private static Typed typed(FieldReader line, String field, Typed otherwise) {
+    return line.has(field)
+        ? new Typed(line.text(field, otherwise.text()), line.place(field).plus(1))
+        : otherwise;
+  }
+
+  private void tiles(FieldReader line, LineDraft draft) {
+    Node tiles = line.node("tiles");
+    List<Node> hands =
+        tiles.value() instanceof Node.Items list ? list.values() : List.of(tiles);
+    for (Node hand : hands) {
+      if (hand.value() instanceof String text) {
+        draft.tiles.add(new Typed(text, hand.place().plus(1)));
+      } else {
+        faults.fault(
+            hand.place(), draft.id, "tiles are a text in double quotes, not " + hand.kind());
+      }
+    }
+  }
+}

@@ -1,0 +1,210 @@
+package org.tallywall.core.card;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Place;
+import org.tallywall.core.tile.NotationException;
+import org.tallywall.core.tile.TileSet;
+
+/** Checks a typed line and makes the line of it; every fault is noted at its place. */
+final class LineMaker {
+  /** Most concrete hands that one line may have; a slip that gives more is caught early. */
+  static final long MOST_HANDS = 200_000;
+
+  private final LineDraft draft;
+  private final Faults faults;
+  private final List<HandPattern> patterns = new ArrayList<>();
+  private final Set<ConcreteHand> hands = new LinkedHashSet<>();
+
+  private LineMaker(LineDraft draft, Faults faults) {
+    this.draft = draft;
+    this.faults = faults;
+  }
+
+  /**
+   * Makes a line.
+   *
+   * @param draft the line as typed, its id filled in
+   * @param faults takes the faults
+   * @return the line, or null where it has a fault
+   */
+  static Line make(LineDraft draft, Faults faults) {
+    int before = faults.count();
+    Line line = new LineMaker(draft, faults).line();
+    return faults.count() == before ? line : null;
+  }
+
+  private Line line() {
+    Slide slide = slide();
+    SuitChoice suits = suits();
+    Where where = where();
+    if (draft.tiles.isEmpty()) {
+      faults.fault(draft.place, draft.id, "the line has no tiles; write one hand of 14 tiles");
+      return null;
+    }
+    for (Typed typed : draft.tiles) {
+      alternative(typed, slide, where, suits);
+    }
+    checkLetters(where);
+    checkOrOne(suits);
+    List<ConcreteHand> makeable =
+        hands.stream().filter(hand -> hand.canBeMade(TileSet.USUAL, draft.jokers)).toList();
+    if (makeable.isEmpty() && !hands.isEmpty()) {
+      faults.fault(draft.tiles.get(0).place(), draft.id, whyNot(hands.iterator().next()));
+    }
+    boolean large = patterns.stream().anyMatch(HandPattern::hasLargeGroup);
+    boolean jokerless = draft.jokerless == null ? large : draft.jokerless;
+    List<String> tiles =
+        draft.tiles.stream().map(typed -> typed.text().strip().replaceAll("\\s+", " ")).toList();
+    return new Line(
+        draft.id,
+        draft.family,
+        draft.say,
+        new Printed(tiles, slide, where, suits),
+        new Terms((int) draft.value, draft.concealed, draft.jokers, jokerless),
+        patterns,
+        makeable);
+  }
+
+  private void alternative(Typed typed, Slide slide, Where where, SuitChoice suits) {
+    List<HandPattern> read;
+    try {
+      read = PatternText.read(typed.text());
+    } catch (NotationException wrong) {
+      faults.fault(typed.place().plus(wrong.position() - 1), draft.id, wrong.getMessage());
+      return;
+    }
+    for (HandPattern pattern : read) {
+      String fault = fault(pattern, slide, suits, where);
+      if (fault != null) {
+        faults.fault(typed.place(), draft.id, "\"" + typed.text() + "\": " + fault);
+        return;
+      }
+      if (slide != Slide.NONE && Expansion.shifts(pattern, slide).size() == 1) {
+        faults.warn(
+            draft.slide.place(),
+            draft.id,
+            "slide \"%s\" changes nothing: the digits can only stay where they are"
+                .formatted(slide.text()));
+      }
+      hands.addAll(Expansion.of(pattern, slide, where, suits));
+    }
+    patterns.addAll(read);
+  }
+
+  private static String fault(HandPattern pattern, Slide slide, SuitChoice suits, Where where) {
+    if (pattern.tiles() != 14) {
+      return "these are %d tiles; a hand has 14".formatted(pattern.tiles());
+    }
+    int left = 3 - pattern.writtenSuits().length();
+    if (pattern.openSuits().length() > left) {
+      return "%d suit letters (%s), but only %d suits are left; use a letter for each suit"
+          .formatted(
+              pattern.openSuits().length(),
+              String.join(" ", pattern.openSuits().split("")),
+              left);
+    }
+    if (slide != Slide.NONE && pattern.digits().length == 0) {
+      return "slide \"%s\" has no digit to move; leave the field out".formatted(slide.text());
+    }
+    long bound = bound(pattern, slide, suits, where);
+    if (bound > MOST_HANDS) {
+      return "more than %d ways to make it; use where or split the line".formatted(MOST_HANDS);
+    }
+    return null;
+  }
+
+  private static long bound(HandPattern pattern, Slide slide, SuitChoice suits, Where where) {
+    long bound = Expansion.shifts(pattern, slide).size();
+    for (char letter : pattern.numberLetters().toCharArray()) {
+      bound *= where.letters().indexOf(letter) >= 0 ? 1 : 9;
+    }
+    bound *= Math.max(1, where.figures().size());
+    bound *= pattern.windLetters().length() == 2 ? 12 : pattern.windLetters().isEmpty() ? 1 : 4;
+    return bound * (suits == SuitChoice.OR_ONE ? 9 : 6);
+  }
+
+  private void checkLetters(Where where) {
+    for (char letter : where.letters().toCharArray()) {
+      boolean used = patterns.stream().anyMatch(p -> p.numberLetters().indexOf(letter) >= 0);
+      if (!used && !patterns.isEmpty()) {
+        faults.fault(
+            draft.where.place(),
+            draft.id,
+            "where names the letter %s, which the hand does not have; take it out or write it in"
+                .formatted(letter)
+                + " the tiles");
+      }
+    }
+  }
+
+  private void checkOrOne(SuitChoice suits) {
+    boolean useless = patterns.stream().allMatch(pattern -> pattern.openSuits().length() < 2);
+    if (suits == SuitChoice.OR_ONE && useless && !patterns.isEmpty()) {
+      faults.warn(
+          draft.suits.place(),
+          draft.id,
+          "suits \"or one\" changes nothing: the hand has fewer than two suit letters");
+    }
+  }
+
+  private String whyNot(ConcreteHand hand) {
+    for (int kind = 0; kind < org.tallywall.core.tile.Tile.NATURALS; kind++) {
+      int copies = TileSet.USUAL.copies(kind);
+      if (hand.loose(kind) > copies) {
+        return "no hand of this line can be made: %s needs %d of %s in singles and pairs, there are %d"
+            .formatted(
+                hand, hand.loose(kind), org.tallywall.core.tile.Tile.symbol(kind), copies);
+      }
+    }
+    return "no hand of this line can be made: %s needs %d jokers, %s"
+        .formatted(
+            hand,
+            hand.jokersNeeded(TileSet.USUAL),
+            draft.jokers ? "there are 8" : "and the line forbids jokers");
+  }
+
+  private Slide slide() {
+    for (Slide slide : Slide.values()) {
+      if (slide.text().equals(draft.slide.text())) {
+        return slide;
+      }
+    }
+    unknown(draft.slide, "slide", Arrays.stream(Slide.values()).map(Slide::text).toList());
+    return Slide.NONE;
+  }
+
+  private SuitChoice suits() {
+    for (SuitChoice choice : SuitChoice.values()) {
+      if (choice.text().equals(draft.suits.text())) {
+        return choice;
+      }
+    }
+    unknown(draft.suits, "suits", Arrays.stream(SuitChoice.values()).map(SuitChoice::text).toList());
+    return SuitChoice.AS_WRITTEN;
+  }
+
+  private void unknown(Typed typed, String field, List<String> known) {
+    faults.fault(
+        typed.place(),
+        draft.id,
+        "%s \"%s\" is unknown; write one of %s (nearest: \"%s\")"
+            .formatted(
+                field, typed.text(), String.join(", ", known), Nearest.of(typed.text(), known)));
+  }
+
+  private Where where() {
+    try {
+      return Where.read(draft.where.text());
+    } catch (NotationException wrong) {
+      Place place = draft.where.place().plus(wrong.position() - 1);
+      faults.fault(place, draft.id, "where: " + wrong.getMessage());
+      return Where.FREE;
+    }
+  }
+}

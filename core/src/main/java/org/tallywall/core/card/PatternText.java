@@ -1,0 +1,249 @@
+package org.tallywall.core.card;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.tile.NotationException;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * Reads a hand of the card as it is typed: {@code FFF 33x 777x 5555y 99z}. Brackets such as {@code
+ * (NNN|SSS)} stand for one of their parts, so one text may give several patterns.
+ */
+final class PatternText {
+  private static final int LARGEST_GROUP = 6;
+  private static final int MOST_PATTERNS = 10_000;
+
+  private PatternText() {}
+
+  /**
+   * Reads one hand.
+   *
+   * @param text the hand as words
+   * @return one pattern for each choice of the brackets; their number of tiles is not checked
+   * @throws NotationException at the first fault
+   */
+  static List<HandPattern> read(String text) {
+    List<List<Group>> hands = new ArrayList<>();
+    hands.add(List.of());
+    for (List<List<Group>> options : parts(text)) {
+      hands = combine(hands, options, text);
+    }
+    return hands.stream().map(HandPattern::new).toList();
+  }
+
+  /**
+   * Reads one hand as a row of parts: a word has one option, a bracket several.
+   *
+   * @param text the hand as words
+   * @return for each part its options, for each option its groups
+   * @throws NotationException at the first fault
+   */
+  static List<List<List<Group>>> parts(String text) {
+    List<List<List<Group>>> parts = new ArrayList<>();
+    int at = 0;
+    while (at < text.length()) {
+      if (Character.isWhitespace(text.charAt(at))) {
+        at++;
+      } else if (text.charAt(at) == '(') {
+        int close = bracketEnd(text, at);
+        parts.add(options(text, at + 1, close));
+        at = close + 1;
+      } else {
+        int end = wordEnd(text, at);
+        parts.add(List.of(word(text.substring(at, end), at + 1)));
+        at = end;
+      }
+    }
+    return parts;
+  }
+
+  private static int bracketEnd(String text, int open) {
+    int close = text.indexOf(')', open);
+    if (close < 0) {
+      throw new NotationException(
+          open + 1, text.substring(open), "the bracket is not closed; write ) behind its parts");
+    }
+    if (text.substring(open + 1, close).indexOf('(') >= 0) {
+      throw new NotationException(
+          open + 1, text.substring(open, close + 1), "brackets do not stand inside brackets");
+    }
+    boolean touchesLeft = open > 0 && !Character.isWhitespace(text.charAt(open - 1));
+    boolean touchesRight =
+        close + 1 < text.length() && !Character.isWhitespace(text.charAt(close + 1));
+    if ((touchesLeft && text.charAt(open - 1) != ')')
+        || (touchesRight && text.charAt(close + 1) != '(')) {
+      throw new NotationException(
+          open + 1,
+          text.substring(open, close + 1),
+          "a bracket holds whole words; put a space before and behind it");
+    }
+    return close;
+  }
+
+  private static List<List<Group>> options(String text, int from, int to) {
+    List<List<Group>> options = new ArrayList<>();
+    int start = from;
+    for (int at = from; at <= to; at++) {
+      if (at == to || text.charAt(at) == '|') {
+        options.add(words(text, start, at));
+        start = at + 1;
+      }
+    }
+    return options;
+  }
+
+  private static List<Group> words(String text, int from, int to) {
+    List<Group> groups = new ArrayList<>();
+    int at = from;
+    while (at < to) {
+      if (Character.isWhitespace(text.charAt(at))) {
+        at++;
+      } else {
+        int end = Math.min(to, wordEnd(text, at));
+        groups.addAll(word(text.substring(at, end), at + 1));
+        at = end;
+      }
+    }
+    if (groups.isEmpty()) {
+      throw new NotationException(
+          from, text.substring(from - 1, to + 1), "a part of the bracket is empty");
+    }
+    return groups;
+  }
+
+  private static int wordEnd(String text, int from) {
+    int end = from;
+    while (end < text.length()
+        && !Character.isWhitespace(text.charAt(end))
+        && "(|)".indexOf(text.charAt(end)) < 0) {
+      end++;
+    }
+    if (end == from) {
+      throw new NotationException(
+          from + 1,
+          text.substring(from, from + 1),
+          "one of several is written in brackets, as in (NNN|SSS); a whole hand's alternatives are"
+              + " a list");
+    }
+    return end;
+  }
+
+  private static List<List<Group>> combine(
+      List<List<Group>> hands, List<List<Group>> options, String text) {
+    if ((long) hands.size() * options.size() > MOST_PATTERNS) {
+      throw new NotationException(
+          1, text, "the brackets give more than " + MOST_PATTERNS + " hands; split the line");
+    }
+    List<List<Group>> combined = new ArrayList<>();
+    for (List<Group> hand : hands) {
+      for (List<Group> option : options) {
+        List<Group> longer = new ArrayList<>(hand);
+        longer.addAll(option);
+        combined.add(longer);
+      }
+    }
+    return combined;
+  }
+
+  private static List<Group> word(String word, int position) {
+    List<Term> terms = new WordReader(word, position).terms();
+    List<Group> groups = new ArrayList<>();
+    int start = 0;
+    for (int at = 1; at <= terms.size(); at++) {
+      if (at == terms.size() || !terms.get(at).equals(terms.get(start))) {
+        if (at - start > LARGEST_GROUP) {
+          throw new NotationException(
+              position,
+              word,
+              "a group has at most six tiles, this one has %d; put a space between groups"
+                  .formatted(at - start));
+        }
+        groups.add(new Group(terms.get(start), at - start));
+        start = at;
+      }
+    }
+    return groups;
+  }
+
+  /** Reads the tiles of one word, left to right. */
+  private static final class WordReader {
+    private final String word;
+    private final int position;
+    private final List<Term> terms = new ArrayList<>();
+    private final List<Integer> waiting = new ArrayList<>();
+
+    WordReader(String word, int position) {
+      this.word = word;
+      this.position = position;
+    }
+
+    List<Term> terms() {
+      for (int at = 0; at < word.length(); at++) {
+        take(word.charAt(at), at);
+      }
+      if (!waiting.isEmpty()) {
+        throw fault(
+            word.length() - 1,
+            "a number or D has no suit; write b, c, d or x, y, z behind it, as in 55x");
+      }
+      return terms;
+    }
+
+    private void take(char letter, int at) {
+      if (letter >= '1' && letter <= '9') {
+        hold(new Term(Term.Type.DIGIT, letter - '0', (char) 0));
+      } else if (Term.NUMBER_LETTERS.indexOf(letter) >= 0) {
+        hold(new Term(Term.Type.NUMBER, Term.NUMBER_LETTERS.indexOf(letter), (char) 0));
+      } else if (letter == 'D') {
+        hold(new Term(Term.Type.DRAGON, 0, (char) 0));
+      } else if ("bcdxyz".indexOf(letter) >= 0) {
+        suit(letter, at);
+      } else {
+        withoutSuit(letter, at);
+      }
+    }
+
+    private void hold(Term term) {
+      waiting.add(terms.size());
+      terms.add(term);
+    }
+
+    private void suit(char letter, int at) {
+      if (waiting.isEmpty()) {
+        throw fault(at, "no number stands before the suit " + letter + "; write 5" + letter);
+      }
+      for (int index : waiting) {
+        Term term = terms.get(index);
+        terms.set(index, new Term(term.type(), term.value(), letter));
+      }
+      waiting.clear();
+    }
+
+    private void withoutSuit(char letter, int at) {
+      int wind = Term.WIND_LETTERS.indexOf(letter);
+      int kind = Tile.honour(letter);
+      if (letter == 'J') {
+        throw fault(at, "a line prints no jokers; write the tiles they may stand for");
+      }
+      if (wind < 0 && kind < 0) {
+        throw fault(
+            at,
+            "there is no \"%s\" on a card; known are 1-9 n m k with b c d x y z, D with a suit,"
+                    .formatted(letter)
+                + " R G 0 N E W S F u v");
+      }
+      if (kind != Tile.SOAP && !waiting.isEmpty()) {
+        throw fault(
+            at, "a number or D has no suit before " + letter + "; write one, as in 55x " + letter);
+      }
+      terms.add(
+          wind >= 0
+              ? new Term(Term.Type.WIND, wind, (char) 0)
+              : new Term(Term.Type.FIXED, kind, (char) 0));
+    }
+
+    private NotationException fault(int at, String problem) {
+      return new NotationException(position + at, word, problem);
+    }
+  }
+}

@@ -1,0 +1,226 @@
+package org.tallywall.core.hand;
+
+import java.util.Arrays;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * Measures how many tiles a rack is away from concrete hands: this is the only place that does.
+ *
+ * <p>With J jokers on the rack, matched = the sum over kinds of the smaller of held and wanted, and
+ * missing = the natural tiles still lacking for singles and pairs (for all groups, where the line
+ * takes no jokers),
+ *
+ * <pre>away = max(missing, wanted − matched − J)</pre>
+ *
+ * <p>where wanted is 14 less the exposed tiles. A line without jokers needs no case of its own: its
+ * missing tiles are all that lack, which is never less than the second term. Not safe for use by
+ * several threads.
+ */
+public final class HandMeter {
+  /** More than any distance: what a reach without hands is away. */
+  public static final int NONE = 99;
+
+  private final TileBits rack = new TileBits();
+  private final TileBits obtainable = new TileBits();
+  private int jokers;
+  private int obtainableJokers;
+
+  /** A meter set to an empty rack, with every tile obtainable. */
+  public HandMeter() {
+    everythingObtainable();
+  }
+
+  /**
+   * Sets the rack to be measured.
+   *
+   * @param tiles the concealed tiles
+   */
+  public void hold(Rack tiles) {
+    rack.set(tiles);
+    jokers = tiles.jokers();
+  }
+
+  /** From now on no hand counts as dead. */
+  public void everythingObtainable() {
+    obtainable.clear();
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      obtainable.put(kind, TileBits.width(kind));
+    }
+    obtainableJokers = NONE;
+  }
+
+  /**
+   * Sets what can be had at most, so that dead hands can be told.
+   *
+   * @param counts for each kind, jokers last, the tiles on the rack and those unseen; for jokers also
+   *     those in exposures, which can be redeemed
+   */
+  public void obtainable(int[] counts) {
+    obtainable.clear();
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      obtainable.put(kind, counts[kind]);
+    }
+    obtainableJokers = counts[Tile.JOKER];
+  }
+
+  /**
+   * How many tiles the rack is away from one hand.
+   *
+   * @param reach the hands that stay possible
+   * @param index the hand, from 0
+   * @return 0 to 14
+   */
+  public int away(Reach reach, int index) {
+    int lacking = reach.wanted() - matched(reach, index) - jokers;
+    return Math.max(missing(reach, index), lacking);
+  }
+
+  private int matched(Reach reach, int index) {
+    return Long.bitCount(reach.need0[index] & rack.w0)
+        + Long.bitCount(reach.need1[index] & rack.w1)
+        + Long.bitCount(reach.need2[index] & rack.w2);
+  }
+
+  private int missing(Reach reach, int index) {
+    return Long.bitCount(reach.strict0[index] & ~rack.w0)
+        + Long.bitCount(reach.strict1[index] & ~rack.w1)
+        + Long.bitCount(reach.strict2[index] & ~rack.w2);
+  }
+
+  /**
+   * Whether a hand can no longer be made: a single or pair lacks its natural tiles, or more jokers
+   * would be needed than can be had.
+   *
+   * @param reach the hands that stay possible
+   * @param index the hand, from 0
+   * @return true if it is dead for the rack
+   */
+  public boolean dead(Reach reach, int index) {
+    long loose =
+        reach.strict0[index] & ~obtainable.w0
+            | reach.strict1[index] & ~obtainable.w1
+            | reach.strict2[index] & ~obtainable.w2;
+    if (loose != 0) {
+      return true;
+    }
+    int short_ =
+        reach.over[index]
+            + Long.bitCount(reach.need0[index] & ~obtainable.w0)
+            + Long.bitCount(reach.need1[index] & ~obtainable.w1)
+            + Long.bitCount(reach.need2[index] & ~obtainable.w2);
+    return short_ > obtainableJokers;
+  }
+
+  /**
+   * The least distance over all hands, dead ones included.
+   *
+   * @param reach the hands that stay possible
+   * @return 0 to 14, or {@link #NONE} where no hand is possible
+   */
+  public int least(Reach reach) {
+    return least(reach, NONE);
+  }
+
+  /**
+   * The least distance over all hands, dead ones included, if it is small.
+   *
+   * @param reach the hands that stay possible
+   * @param below only smaller distances count
+   * @return the least distance if it is below the bound, else the bound
+   */
+  public int least(Reach reach, int below) {
+    int best = below;
+    int enough = reach.wanted() - jokers;
+    for (int at = 0; at < reach.size(); at++) {
+      int lacking = enough - matched(reach, at);
+      if (lacking < best) {
+        best = Math.min(best, Math.max(lacking, missing(reach, at)));
+      }
+    }
+    return best;
+  }
+
+  /**
+   * Finds the hands that are nearest, and those a little further, dead ones left out.
+   *
+   * @param reach the hands that stay possible
+   * @param slack how much further than the nearest
+   * @param found takes the result
+   */
+  public void nearest(Reach reach, int slack, NearHands found) {
+    found.clear(reach.size());
+    int best = NONE;
+    int enough = reach.wanted() - jokers;
+    for (int at = 0; at < reach.size(); at++) {
+      int lacking = enough - matched(reach, at);
+      if (lacking <= best + slack) {
+        int away = Math.max(lacking, missing(reach, at));
+        if (away <= best + slack && !dead(reach, at)) {
+          found.add(at, away);
+          best = Math.min(best, away);
+        }
+      }
+    }
+    found.keep(best, slack);
+  }
+
+  /**
+   * The kinds that complete a rack that is one away.
+   *
+   * @param reach the hands that stay possible
+   * @return a bit for each kind, bit 35 for the joker; 0 where the rack is not one away
+   */
+  public long waits(Reach reach) {
+    long waits = 0;
+    int enough = reach.wanted() - jokers;
+    for (int at = 0; at < reach.size(); at++) {
+      int lacking = enough - matched(reach, at);
+      if (lacking <= 1) {
+        int missing = missing(reach, at);
+        if (Math.max(lacking, missing) == 1) {
+          waits |= missing == 1 ? strictWait(reach, at) : openWait(reach, at);
+        }
+      }
+    }
+    return waits;
+  }
+
+  private long strictWait(Reach reach, int at) {
+    return kinds(
+        reach.strict0[at] & ~rack.w0, reach.strict1[at] & ~rack.w1, reach.strict2[at] & ~rack.w2);
+  }
+
+  private long openWait(Reach reach, int at) {
+    long naturals =
+        kinds(reach.need0[at] & ~rack.w0, reach.need1[at] & ~rack.w1, reach.need2[at] & ~rack.w2);
+    return naturals | 1L << Tile.JOKER;
+  }
+
+  private static long kinds(long b0, long b1, long b2) {
+    long kinds = 0;
+    for (long bits = b0; bits != 0; bits &= bits - 1) {
+      kinds |= 1L << Long.numberOfTrailingZeros(bits) / 4;
+    }
+    for (long bits = b1; bits != 0; bits &= bits - 1) {
+      kinds |= 1L << 16 + Long.numberOfTrailingZeros(bits) / 4;
+    }
+    for (long bits = b2; bits != 0; bits &= bits - 1) {
+      int place = Long.numberOfTrailingZeros(bits);
+      kinds |= 1L << (place < 8 ? 32 + place / 4 : Tile.FLOWER);
+    }
+    return kinds;
+  }
+
+  /**
+   * The distances to all hands.
+   *
+   * @param reach the hands that stay possible
+   * @return a fresh array, one distance a hand
+   */
+  public int[] all(Reach reach) {
+    int[] away = new int[reach.size()];
+    Arrays.setAll(away, at -> away(reach, at));
+    return away;
+  }
+}

@@ -1,0 +1,263 @@
+package org.tallywall.core.play;
+
+import java.util.Arrays;
+import java.util.List;
+import org.tallywall.core.rules.Settlement;
+import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * Plays games from the deal to the end. It asks the players, allows only legal moves, and tells a
+ * listener every event. The course of a game depends on the setup, the deal and the players alone.
+ * One object plays many games, one after the other; it is not safe for use by several threads.
+ */
+public final class Game {
+  private final GameState state;
+  private final Player[] players;
+  private final GameListener listener;
+  private final Settlement settlement;
+  private final Charleston charleston;
+  private final ClaimWindow window;
+  private final DeadCalls deadCalls;
+  private final boolean aims;
+
+  /**
+   * A table at which games can be played.
+   *
+   * @param setup the card and the rules
+   * @param players four players, East first
+   * @param listener hears the events
+   */
+  public Game(TableSetup setup, List<? extends Player> players, GameListener listener) {
+    if (players.size() != Seats.COUNT) {
+      throw new IllegalArgumentException("four players sit at a table, not " + players.size());
+    }
+    this.state = new GameState(setup);
+    this.players = players.toArray(new Player[0]);
+    this.listener = listener;
+    this.settlement = new Settlement(setup.rules());
+    this.charleston = new Charleston(state, this.players, listener, this::eastDeclares);
+    this.window = new ClaimWindow(state, this.players, settlement);
+    this.deadCalls = new DeadCalls(state);
+    this.aims = listener.wantsAims();
+  }
+
+  /**
+   * Plays one deal to its end.
+   *
+   * @param deal the wall and the dice; its tiles must be those of the rules
+   * @return how it ended
+   * @throws IllegalMoveException if a player answers with a move that is not legal
+   */
+  public Outcome play(Deal deal) {
+    if (deal.size() != state.setup.rules().tiles().size()) {
+      throw new IllegalArgumentException(
+          "the wall has " + deal.size() + " tiles, the rules " + state.setup.rules().tiles().size());
+    }
+    state.begin(deal);
+    listener.began(state);
+    askAims(AimMoment.AFTER_DEAL);
+    Outcome outcome = course();
+    askAims(AimMoment.AT_END);
+    listener.ended(outcome);
+    return outcome;
+  }
+
+  private Outcome course() {
+    boolean heavenly = state.setup.rules().win().heavenly();
+    if ((heavenly && eastDeclares()) || charleston.play()) {
+      return win(Seats.EAST, WinBy.DEAL, GameState.NONE, GameState.NONE);
+    }
+    askAims(AimMoment.AFTER_PASSES);
+    return turns();
+  }
+
+  private boolean eastDeclares() {
+    return state.wins.complete(Seats.EAST)
+        && (!state.setup.rules().win().mayDecline()
+            || players[Seats.EAST].declares(
+                state.views[Seats.EAST], state.decision(Question.DECLARE, Seats.EAST)));
+  }
+
+  private void askAims(AimMoment moment) {
+    if (aims) {
+      for (int seat = 0; seat < Seats.COUNT; seat++) {
+        askAim(seat, moment);
+      }
+    }
+  }
+
+  private void askAim(int seat, AimMoment moment) {
+    if (aims && !state.dead[seat]) {
+      listener.aimed(seat, moment, players[seat].aim(state.views[seat]));
+    }
+  }
+
+  private Outcome turns() {
+    int seat = Seats.EAST;
+    WinBy entry = WinBy.DEAL;
+    int from = GameState.NONE;
+    while (true) {
+      Outcome won = turn(seat, entry, from);
+      if (won != null) {
+        return won;
+      }
+      Outcome dead = callDead();
+      if (dead != null) {
+        return dead;
+      }
+      int claimant = window.open();
+      if (claimant != GameState.NONE) {
+        from = state.offeredBy;
+        if (window.granted() instanceof ClaimChoice.Mahjong win) {
+          return win(claimant, WinBy.DISCARD, from, win.line());
+        }
+        expose(claimant, (ClaimChoice.Expose) window.granted());
+        seat = claimant;
+        entry = WinBy.DISCARD;
+      } else if (state.wallLeft() == 0) {
+        return end(Outcome.How.WALL_GAME);
+      } else {
+        state.closeWindow();
+        seat = nextLive(seat);
+        listener.drew(seat, state.draw(seat));
+        entry = WinBy.DRAW;
+        from = GameState.NONE;
+      }
+    }
+  }
+
+  private int nextLive(int seat) {
+    int next = Seats.right(seat);
+    while (state.dead[next]) {
+      next = Seats.right(next);
+    }
+    return next;
+  }
+
+  /** One turn up to the discard; a win ends it. */
+  private Outcome turn(int seat, WinBy entry, int from) {
+    boolean completeOnEntry = state.wins.complete(seat);
+    while (true) {
+      boolean complete = state.wins.complete(seat);
+      TurnChoice choice =
+          complete && !state.setup.rules().win().mayDecline()
+              ? TurnChoice.mahjong()
+              : players[seat].turn(state.views[seat], state.decision(Question.TURN, seat));
+      if (choice instanceof TurnChoice.Discard discard) {
+        if (state.racks[seat].held(discard.tile()) == 0) {
+          throw new IllegalMoveException(
+              seat, "the rack holds no " + Tile.symbol(discard.tile()) + " to discard (3.2)");
+        }
+        state.discard(seat, discard.tile());
+        listener.discarded(seat, discard.tile());
+        askAim(seat, AimMoment.IN_PLAY);
+        return null;
+      } else if (choice instanceof TurnChoice.Exchange exchange) {
+        exchange(seat, exchange);
+      } else if (choice instanceof TurnChoice.Mahjong win) {
+        if (!complete
+            || (win.line() >= 0 && state.wins.best(seat, -1, win.line(), settlement) < 0)) {
+          throw new IllegalMoveException(
+              seat, "the 14 tiles are no hand of the card, or not of that line (5.2)");
+        }
+        return win(seat, completeOnEntry ? entry : WinBy.EXCHANGE, from, win.line());
+      } else {
+        throw new IllegalMoveException(seat, "no answer in the turn");
+      }
+    }
+  }
+
+  private void exchange(int seat, TurnChoice.Exchange exchange) {
+    SeatView view = state.views[seat];
+    if (!LegalMoves.mayExchange(view, exchange.owner(), exchange.exposure())) {
+      throw new IllegalMoveException(
+          seat,
+          "no joker may be redeemed from exposure %d of seat %d now (4.4)"
+              .formatted(exchange.exposure(), exchange.owner()));
+    }
+    int tile = state.exposures(exchange.owner()).get(exchange.exposure()).kind();
+    state.exchange(seat, exchange.owner(), exchange.exposure());
+    listener.exchanged(seat, exchange.owner(), exchange.exposure(), tile);
+  }
+
+  private void expose(int seat, ClaimChoice.Expose choice) {
+    int tile = state.offered;
+    int from = state.offeredBy;
+    int kind = choice.kind() == ClaimChoice.Expose.AS_OFFERED ? tile : choice.kind();
+    int jokers = choice.jokers() + (tile == Tile.JOKER ? 1 : 0);
+    Exposure laid = new Exposure(kind, choice.size(), jokers);
+    state.takeDiscard();
+    state.closeWindow();
+    state.expose(seat, tile, laid);
+    listener.claimed(seat, from, tile, laid, window.also(), window.alsoMahjong());
+  }
+
+  private Outcome callDead() {
+    if (!state.setup.rules().dead().called()) {
+      return null;
+    }
+    for (int seat : deadCalls.call()) {
+      state.events++;
+      listener.died(seat);
+    }
+    if (state.liveSeats() > 1) {
+      return null;
+    }
+    return end(
+        state.setup.rules().dead().threeVoid() ? Outcome.How.VOID : Outcome.How.WALL_GAME);
+  }
+
+  private Outcome end(Outcome.How how) {
+    state.events++;
+    state.closeWindow();
+    boolean[] live = new boolean[Seats.COUNT];
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      live[seat] = how == Outcome.How.WALL_GAME && !state.dead[seat];
+    }
+    return new Outcome(how, null, boxed(settlement.wallGame(live)), state.wallLeft());
+  }
+
+  private Outcome win(int seat, WinBy by, int from, int named) {
+    int extra = state.offered;
+    boolean bestLine = state.setup.rules().win().bestLine();
+    int hand = state.wins.best(seat, extra, bestLine ? -1 : named, settlement);
+    int line = state.setup.hands().lineOf(hand);
+    int jokers = state.wins.jokers(seat, extra);
+    Settlement.Way way = way(seat, by, from);
+    boolean doubleDice = state.deal().die(0) == state.deal().die(1);
+    int unit = settlement.unit(state.setup.hands().line(line), jokers);
+    int[] points = settlement.win(seat, from, way, unit, doubleDice);
+    boolean onOffer = extra != GameState.NONE;
+    state.events++;
+    listener.declared(
+        seat, by, from, onOffer ? window.also() : 0, onOffer ? window.alsoMahjong() : 0);
+    boolean jokerless = settlement.jokerless(state.setup.hands().line(line), jokers);
+    Outcome.Win win = new Outcome.Win(seat, by, from, line, hand, jokers, jokerless);
+    return new Outcome(Outcome.How.MAHJONG, win, boxed(points), state.wallLeft());
+  }
+
+  private Settlement.Way way(int winner, WinBy by, int from) {
+    return switch (by) {
+      case DRAW, DEAL -> Settlement.Way.SELF_DRAWN;
+      case EXCHANGE -> Settlement.Way.EXCHANGE;
+      case DISCARD ->
+          PayAll.applies(state, winner, from)
+              ? Settlement.Way.DISCARD_PAYING_ALL
+              : Settlement.Way.DISCARD;
+    };
+  }
+
+  private static List<Integer> boxed(int[] points) {
+    return Arrays.stream(points).boxed().toList();
+  }
+
+  /**
+   * The seat that was asked last, for the report of a fault.
+   *
+   * @return 0 to 3
+   */
+  public int lastAsked() {
+    return state.asked;
+  }
+}

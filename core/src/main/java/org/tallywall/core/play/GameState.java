@@ -1,0 +1,257 @@
+package org.tallywall.core.play;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import org.tallywall.core.hand.Reach;
+import org.tallywall.core.hand.ReachCache;
+import org.tallywall.core.random.Purpose;
+import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.random.StreamKey;
+import org.tallywall.core.rules.WallRules;
+import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+
+/** Everything on the table during a game. It is used again for the next game. */
+final class GameState implements OpenTable {
+  /** No tile, no seat. */
+  static final int NONE = -1;
+
+  final TableSetup setup;
+  final ReachCache cache;
+  final RandomStream random = new RandomStream(new StreamKey(0, 0, Purpose.DECISION, 0, 0, 0));
+  final Rack[] racks = new Rack[Seats.COUNT];
+  final LiveView[] views = new LiveView[Seats.COUNT];
+  final boolean[] dead = new boolean[Seats.COUNT];
+  final WinCheck wins;
+
+  private final List<List<Exposure>> laid = new ArrayList<>();
+  private final List<List<Exposure>> shown = new ArrayList<>();
+  private final Reach[] reach = new Reach[Seats.COUNT];
+  private final int[] faceUp = new int[Tile.KINDS];
+  private final int[] thrown = new int[Tile.KINDS];
+  private int[] discardTile = new int[256];
+  private int[] discardSeat = new int[256];
+  private int discards;
+  private Deal deal;
+  private int taken;
+  private int lastTiles;
+
+  long events;
+  int offered;
+  int offeredBy;
+  int drawn;
+  boolean claimedThisTurn;
+  int exchangesThisTurn;
+  int lastThrown;
+  int asked;
+  final TableTalk talk = new TableTalk();
+
+  GameState(TableSetup setup) {
+    this.setup = setup;
+    this.cache = new ReachCache(setup.hands());
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      racks[seat] = new Rack();
+      laid.add(new ArrayList<>());
+      shown.add(Collections.unmodifiableList(laid.get(seat)));
+      views[seat] = new LiveView(this, seat);
+    }
+    wins = new WinCheck(this);
+  }
+
+  /** Clears the table and deals (rule 1.3). */
+  void begin(Deal newDeal) {
+    deal = newDeal;
+    random.begin(deal.seed(), deal.number());
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      racks[seat].clear();
+      laid.get(seat).clear();
+      reach[seat] = setup.hands().closed();
+    }
+    Arrays.fill(dead, false);
+    Arrays.fill(faceUp, 0);
+    Arrays.fill(thrown, 0);
+    talk.clear();
+    wins.clear();
+    discards = 0;
+    events = 0;
+    endTurn();
+    for (taken = 0; taken < Deal.DEALT; taken++) {
+      racks[Deal.dealtTo(taken)].add(deal.tile(taken));
+    }
+    int rule = setup.rules().wall().lastTiles();
+    lastTiles = rule == WallRules.BY_DICE ? 2 * (deal.die(0) + deal.die(1)) : rule;
+  }
+
+  /** Numbers for a question to a seat, who is now being asked. */
+  RandomStream decision(Question question, int seat) {
+    return decision(question.moment(events), seat);
+  }
+
+  /** Numbers for a pass of a seat, who is now being asked. */
+  RandomStream decision(PassStep step, int seat) {
+    return decision(Question.moment(events, step), seat);
+  }
+
+  private RandomStream decision(long moment, int seat) {
+    asked = seat;
+    random.turnTo(Purpose.DECISION, seat, 0, moment);
+    return random;
+  }
+
+  @Override
+  public TableSetup setup() {
+    return setup;
+  }
+
+  @Override
+  public Deal deal() {
+    return deal;
+  }
+
+  @Override
+  public SeatView view(int seat) {
+    return views[seat];
+  }
+
+  @Override
+  public int wallLeft() {
+    return deal.size() - taken;
+  }
+
+  /** Whether tiles now come from the last wall (rule 7.4). */
+  boolean inLastWall() {
+    return wallLeft() < lastTiles;
+  }
+
+  int draw(int seat) {
+    int tile = deal.tile(taken++);
+    racks[seat].add(tile);
+    wins.gained(seat);
+    drawn = tile;
+    events++;
+    return tile;
+  }
+
+  void discard(int seat, int tile) {
+    racks[seat].remove(tile);
+    wins.changed(seat);
+    if (discards == discardTile.length) {
+      discardTile = Arrays.copyOf(discardTile, 2 * discards);
+      discardSeat = Arrays.copyOf(discardSeat, 2 * discards);
+    }
+    discardTile[discards] = tile;
+    discardSeat[discards++] = seat;
+    faceUp[tile]++;
+    thrown[tile]++;
+    endTurn();
+    offered = tile;
+    offeredBy = seat;
+    lastThrown = tile;
+    events++;
+  }
+
+  private void endTurn() {
+    offered = NONE;
+    offeredBy = NONE;
+    drawn = NONE;
+    claimedThisTurn = false;
+    exchangesThisTurn = 0;
+  }
+
+  void closeWindow() {
+    offered = NONE;
+    offeredBy = NONE;
+  }
+
+  /** Takes the latest discard off the table. */
+  void takeDiscard() {
+    discards--;
+    faceUp[discardTile[discards]]--;
+    thrown[discardTile[discards]]--;
+  }
+
+  void expose(int seat, int tile, Exposure exposure) {
+    int fromTable = tile == Tile.JOKER ? 0 : 1;
+    int jokersFromRack = exposure.jokers() - (1 - fromTable);
+    racks[seat].remove(exposure.kind(), exposure.naturals() - fromTable);
+    racks[seat].remove(Tile.JOKER, jokersFromRack);
+    laid.get(seat).add(exposure);
+    faceUp[exposure.kind()] += exposure.naturals();
+    faceUp[Tile.JOKER] += exposure.jokers();
+    refresh(seat);
+    wins.gained(seat);
+    claimedThisTurn = true;
+    events++;
+  }
+
+  void exchange(int seat, int owner, int index) {
+    Exposure exposure = laid.get(owner).get(index);
+    laid.get(owner).set(index, exposure.redeemed());
+    racks[seat].remove(exposure.kind());
+    racks[seat].add(Tile.JOKER);
+    faceUp[exposure.kind()]++;
+    faceUp[Tile.JOKER]--;
+    refresh(owner);
+    wins.forget(owner);
+    wins.gained(seat);
+    exchangesThisTurn++;
+    talk.exchanged(seat, owner, index, exposure.kind());
+    events++;
+  }
+
+  /** Takes exposures of a dead hand back, out of play (rules 6.4.2 and 6.4.3). */
+  void takeBack(int seat, int keep) {
+    List<Exposure> exposures = laid.get(seat);
+    while (exposures.size() > keep) {
+      Exposure exposure = exposures.remove(exposures.size() - 1);
+      faceUp[exposure.kind()] -= exposure.naturals();
+      faceUp[Tile.JOKER] -= exposure.jokers();
+      racks[seat].add(exposure.kind(), exposure.naturals());
+      racks[seat].add(Tile.JOKER, exposure.jokers());
+    }
+    refresh(seat);
+  }
+
+  private void refresh(int seat) {
+    reach[seat] = cache.reach(laid.get(seat));
+  }
+
+  List<Exposure> exposures(int seat) {
+    return shown.get(seat);
+  }
+
+  Reach reach(int seat) {
+    return reach[seat];
+  }
+
+  int faceUp(int kind) {
+    return faceUp[kind];
+  }
+
+  int thrown(int kind) {
+    return thrown[kind];
+  }
+
+  int discards() {
+    return discards;
+  }
+
+  int discardTile(int index) {
+    return discardTile[index];
+  }
+
+  int discardSeat(int index) {
+    return discardSeat[index];
+  }
+
+  int liveSeats() {
+    int live = 0;
+    for (boolean gone : dead) {
+      live += gone ? 0 : 1;
+    }
+    return live;
+  }
+}

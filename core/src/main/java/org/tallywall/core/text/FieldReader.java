@@ -1,0 +1,227 @@
+package org.tallywall.core.text;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Takes the fields of one JSON object by name and notes a fault for each that is missing, of the
+ * wrong kind or unknown. After a fault it goes on, so that all faults of a file come out at once.
+ */
+public final class FieldReader {
+  private final Node node;
+  private final Node.Fields fields;
+  private final Faults faults;
+  private final String id;
+
+  /**
+   * A reader of one object.
+   *
+   * @param node the value that should be an object
+   * @param what what the object is, for messages, as in "a study"
+   * @param faults takes the faults
+   * @param known every field that the object may have
+   */
+  public FieldReader(Node node, String what, Faults faults, List<String> known) {
+    this(node, what, faults, known, "");
+  }
+
+  /**
+   * A reader of one object that belongs to a line of a card.
+   *
+   * @param node the value that should be an object
+   * @param what what the object is, for messages
+   * @param faults takes the faults
+   * @param known every field that the object may have
+   * @param id the line's id for messages, or empty
+   */
+  public FieldReader(Node node, String what, Faults faults, List<String> known, String id) {
+    this.node = node;
+    this.faults = faults;
+    this.id = id;
+    if (node.value() instanceof Node.Fields object) {
+      this.fields = object;
+      for (String name : object.values().keySet()) {
+        if (!known.contains(name)) {
+          faults.fault(
+              object.places().get(name),
+              id,
+              "unknown field \"%s\" in %s; the nearest known one is \"%s\" (known: %s)"
+                  .formatted(name, what, Nearest.of(name, known), String.join(", ", known)));
+        }
+      }
+    } else {
+      this.fields = new Node.Fields(new java.util.LinkedHashMap<>(), java.util.Map.of());
+      faults.fault(node.place(), id, what + " is an object in braces, not " + node.kind());
+    }
+  }
+
+  /**
+   * Whether a field stands in the object.
+   *
+   * @param name its name
+   * @return true if written, whatever its value
+   */
+  public boolean has(String name) {
+    return fields.values().containsKey(name);
+  }
+
+  /**
+   * The names of all fields written.
+   *
+   * @return in the order written
+   */
+  public List<String> names() {
+    return new ArrayList<>(fields.values().keySet());
+  }
+
+  /**
+   * A field's value as read.
+   *
+   * @param name its name
+   * @return the value, or null where the field is not written
+   */
+  public Node node(String name) {
+    return fields.values().get(name);
+  }
+
+  /**
+   * Where a field's value stands.
+   *
+   * @param name its name
+   * @return the place of the value, or of the object where the field is not written
+   */
+  public Place place(String name) {
+    Node value = node(name);
+    return value == null ? node.place() : value.place();
+  }
+
+  /**
+   * Notes a fault at a field.
+   *
+   * @param name the field's name
+   * @param message what is wrong and what to write instead
+   */
+  public void fault(String name, String message) {
+    faults.fault(place(name), id, message);
+  }
+
+  /**
+   * A field that must be there.
+   *
+   * @param name its name
+   * @param example what it may look like, for the message
+   * @return whether it is there
+   */
+  public boolean require(String name, String example) {
+    if (!has(name)) {
+      faults.fault(
+          node.place(), id, "the field \"%s\" is missing; write %s".formatted(name, example));
+    }
+    return has(name);
+  }
+
+  /**
+   * A text.
+   *
+   * @param name the field's name
+   * @param otherwise the value where the field is missing or no text
+   * @return the text
+   */
+  public String text(String name, String otherwise) {
+    return has(name) && expect(name, String.class, "a text in double quotes")
+        ? (String) node(name).value()
+        : otherwise;
+  }
+
+  /**
+   * True or false.
+   *
+   * @param name the field's name
+   * @param otherwise the value where the field is missing or neither
+   * @return the value
+   */
+  public boolean flag(String name, boolean otherwise) {
+    return has(name) && expect(name, Boolean.class, "true or false")
+        ? (Boolean) node(name).value()
+        : otherwise;
+  }
+
+  /**
+   * A whole number.
+   *
+   * @param name the field's name
+   * @param otherwise the value where the field is missing or out of range
+   * @param least smallest value allowed
+   * @param most largest value allowed
+   * @return the number
+   */
+  public long whole(String name, long otherwise, long least, long most) {
+    String wanted =
+        most == Long.MAX_VALUE
+            ? "a whole number, " + least + " or more"
+            : "a whole number from " + least + " to " + most;
+    if (!has(name) || !expect(name, BigDecimal.class, wanted)) {
+      return otherwise;
+    }
+    BigDecimal number = (BigDecimal) node(name).value();
+    boolean outside =
+        number.compareTo(BigDecimal.valueOf(least)) < 0
+            || number.compareTo(BigDecimal.valueOf(most)) > 0;
+    if (outside || number.stripTrailingZeros().scale() > 0) {
+      fault(name, "\"%s\" is %s, not %s".formatted(name, wanted, shown(number)));
+      return otherwise;
+    }
+    return number.longValueExact();
+  }
+
+  /**
+   * A number between two bounds, both excluded.
+   *
+   * @param name the field's name
+   * @param otherwise the value where the field is missing or out of range
+   * @param above the lower bound
+   * @param below the upper bound
+   * @return the number
+   */
+  public double between(String name, double otherwise, double above, double below) {
+    String wanted = "a number between " + shown(above) + " and " + shown(below);
+    if (!has(name) || !expect(name, BigDecimal.class, wanted)) {
+      return otherwise;
+    }
+    double number = ((BigDecimal) node(name).value()).doubleValue();
+    if (number <= above || number >= below) {
+      fault(name, "\"%s\" is %s, not %s".formatted(name, wanted, node(name).value()));
+      return otherwise;
+    }
+    return number;
+  }
+
+  /**
+   * A list.
+   *
+   * @param name the field's name
+   * @return its values, empty where the field is missing or no list
+   */
+  public List<Node> list(String name) {
+    return has(name) && expect(name, Node.Items.class, "a list in square brackets")
+        ? ((Node.Items) node(name).value()).values()
+        : List.of();
+  }
+
+  private boolean expect(String name, Class<?> type, String wanted) {
+    if (type.isInstance(node(name).value())) {
+      return true;
+    }
+    fault(name, "\"%s\" is %s, not %s".formatted(name, wanted, node(name).kind()));
+    return false;
+  }
+
+  private static String shown(BigDecimal number) {
+    return number.precision() - number.scale() > 30 ? "that" : number.toPlainString();
+  }
+
+  private static String shown(double bound) {
+    return BigDecimal.valueOf(bound).stripTrailingZeros().toPlainString();
+  }
+}

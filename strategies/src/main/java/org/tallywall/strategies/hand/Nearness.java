@@ -1,0 +1,179 @@
+package org.tallywall.strategies.hand;
+
+import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.hand.NearHands;
+import org.tallywall.core.hand.Reach;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * Judges a rack by distance alone: which line is fewest tiles away, and which tiles it can spare.
+ *
+ * <p>Hands that are dead for the rack are left out. Between lines at the same distance the one with
+ * more ways at that distance is aimed at, then the one that pays more, then the first on the card.
+ * A tile is spared the more easily the fewer ways want it: first those of the line aimed at, then
+ * those of other lines as near, then those one tile further. Chances are not judged.
+ */
+public final class Nearness {
+  private static final int SLACK = 1;
+  private static final long AIMED = 1_000_000_000_000L;
+  private static final long AS_NEAR = 1_000_000L;
+  private static final long NEVER = Long.MAX_VALUE;
+
+  private final HandMeter meter = new HandMeter();
+  private final NearHands near = new NearHands();
+  private final Rack rack = new Rack();
+  private final int[] obtainable = new int[Tile.KINDS];
+  private Reach reach;
+  private SeatView view;
+  private int aim;
+  private int ways;
+
+  /** Nothing judged yet. */
+  public Nearness() {}
+
+  /**
+   * Judges the own rack as it is.
+   *
+   * @param seat what the seat knows
+   */
+  public void look(SeatView seat) {
+    view = seat;
+    seat.copyRack(rack);
+    judge(seat.reach(seat.seat()));
+  }
+
+  /**
+   * Judges a rack that the seat might have.
+   *
+   * @param seat what the seat knows
+   * @param tiles the concealed tiles it would have
+   * @param possible the hands that its exposures would leave
+   */
+  public void look(SeatView seat, Rack tiles, Reach possible) {
+    view = seat;
+    rack.set(tiles);
+    judge(possible);
+  }
+
+  private void judge(Reach possible) {
+    reach = possible;
+    TableRules rules = view.table().rules();
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      obtainable[kind] = rules.tiles().copies(kind) - view.faceUp(kind);
+    }
+    obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
+    meter.obtainable(obtainable);
+    meter.hold(rack);
+    meter.nearest(reach, SLACK, near);
+    choose();
+  }
+
+  private void choose() {
+    aim = Player.NO_AIM;
+    ways = 0;
+    int line = Player.NO_AIM;
+    int count = 0;
+    for (int at = 0; at < near.count(); at++) {
+      if (near.away(at) == near.least()) {
+        int here = reach.line(near.hand(at));
+        count = here == line ? count + 1 : 1;
+        line = here;
+        if (count > ways || (count == ways && value(line) > value(aim))) {
+          aim = line;
+          ways = count;
+        }
+      }
+    }
+  }
+
+  private int value(int line) {
+    return line < 0 ? 0 : reach.hands().line(line).value();
+  }
+
+  /**
+   * How many tiles the rack is away from the nearest living hand.
+   *
+   * @return 0 to 14, or {@link HandMeter#NONE} where no hand can be made any more
+   */
+  public int least() {
+    return near.least();
+  }
+
+  /**
+   * The line aimed at.
+   *
+   * @return its place on the card, or {@link Player#NO_AIM}
+   */
+  public int aim() {
+    return aim;
+  }
+
+  /**
+   * How many ways of the line aimed at are at the least distance.
+   *
+   * @return 0 or more
+   */
+  public int ways() {
+    return ways;
+  }
+
+  /**
+   * The tile that is spared most easily. Of equals it is the one of which most lie face up, then the
+   * first in the order of kinds.
+   *
+   * @param jokers whether a joker may be it
+   * @return its kind, or -1 where the rack holds none that may be
+   */
+  public int mostSpare(boolean jokers) {
+    int best = -1;
+    long least = NEVER;
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      if (rack.held(kind) > 0) {
+        long worth = worth(kind);
+        boolean tied = worth == least && view.faceUp(kind) > view.faceUp(best);
+        if (worth < least || tied) {
+          least = worth;
+          best = kind;
+        }
+      }
+    }
+    return best < 0 && jokers && rack.jokers() > 0 ? Tile.JOKER : best;
+  }
+
+  private long worth(int kind) {
+    int held = rack.held(kind);
+    long worth = 0;
+    for (int at = 0; at < near.count(); at++) {
+      int hand = near.hand(at);
+      if (reach.wants(hand, kind, held)) {
+        boolean asNear = near.away(at) == near.least();
+        worth += !asNear ? 1 : reach.line(hand) == aim ? AIMED : AS_NEAR;
+      }
+    }
+    return worth;
+  }
+
+  /**
+   * Takes a tile out of the judged rack, so that the next most spare tile can be found. Distances
+   * stay as they were judged.
+   *
+   * @param kind its kind
+   */
+  public void take(int kind) {
+    rack.remove(kind);
+  }
+
+  /**
+   * Whether no way of the line aimed at wants the last of a kind.
+   *
+   * @param kind a natural kind that is held
+   * @return true for a stranger
+   */
+  public boolean stranger(int kind) {
+    return worth(kind) < AIMED;
+  }
+}
