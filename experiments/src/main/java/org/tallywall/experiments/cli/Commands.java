@@ -1,0 +1,24 @@
+package org.tallywall.experiments.cli;
+
+import picocli.CommandLine;
+
+/** The list of all commands, in the order in which the help shows them. */
+final class Commands {
+  private Commands() {}
+
+  static CommandLine all(Console console) {
+    CommandLine root = new CommandLine(new RootCommand());
+    root.addSubcommand(card(console));
+    root.addSubcommand(new RackCommand(console));
+    return root;
+  }
+
+  private static CommandLine card(Console console) {
+    CommandLine card = new CommandLine(new CardCommand());
+    card.addSubcommand(new CardCheckCommand(console));
+    card.addSubcommand(new CardReadCommand(console));
+    card.addSubcommand(new CardExpandCommand(console));
+    card.addSubcommand(new CardCompareCommand(console));
+    return card;
+  }
+}

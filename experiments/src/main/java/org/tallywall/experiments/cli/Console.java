@@ -1,0 +1,105 @@
+package org.tallywall.experiments.cli;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.PrintWriter;
+import java.util.Map;
+import org.tallywall.experiments.error.FailedException;
+
+/** Where the program writes: results to standard output, everything else to standard error. */
+final class Console {
+  private static final int USUAL_WIDTH = 100;
+  private static final int LEAST_WIDTH = 60;
+  private static final int MOST_WIDTH = 160;
+
+  private final PlainWriter results;
+  private final PrintWriter out;
+  private final PrintWriter err;
+  private final int width;
+  private final boolean terminal;
+
+  /**
+   * A console.
+   *
+   * @param out takes results
+   * @param err takes messages and progress
+   * @param width letters in a line
+   * @param terminal whether a person watches, so that a line may be written over
+   */
+  Console(OutputStream out, OutputStream err, int width, boolean terminal) {
+    this.results = new PlainWriter(out);
+    this.out = new PrintWriter(results);
+    this.err = new PrintWriter(new PlainWriter(err));
+    this.width = width;
+    this.terminal = terminal;
+  }
+
+  /** The console of this process. */
+  static Console ofProcess(OutputStream out, OutputStream err, Map<String, String> environment) {
+    return new Console(out, err, width(environment.get("COLUMNS")), isTerminal());
+  }
+
+  private static int width(String columns) {
+    if (columns == null || !columns.matches("[0-9]{1,4}")) {
+      return USUAL_WIDTH;
+    }
+    return Math.max(LEAST_WIDTH, Math.min(MOST_WIDTH, Integer.parseInt(columns)));
+  }
+
+  /** From Java 22 on there may be a console object without a terminal; it can be asked. */
+  private static boolean isTerminal() {
+    java.io.Console console = System.console();
+    if (console == null) {
+      return false;
+    }
+    try {
+      return (Boolean) java.io.Console.class.getMethod("isTerminal").invoke(console);
+    } catch (ReflectiveOperationException olderJava) {
+      return true;
+    }
+  }
+
+  PrintWriter out() {
+    return out;
+  }
+
+  PrintWriter err() {
+    return err;
+  }
+
+  int width() {
+    return width;
+  }
+
+  boolean terminal() {
+    return terminal;
+  }
+
+  /** Prints a line of results. */
+  void say(String line) {
+    out.print(line);
+    out.print('\n');
+  }
+
+  /** Prints a message. */
+  void complain(String line) {
+    out.flush();
+    err.print(line);
+    err.print('\n');
+    err.flush();
+  }
+
+  /**
+   * Writes what is still held back.
+   *
+   * @throws FailedException if results could not be written, unless their reader had enough
+   */
+  void finish() {
+    out.flush();
+    err.flush();
+    IOException trouble = results.trouble();
+    if (trouble != null && !String.valueOf(trouble.getMessage()).contains("Broken pipe")) {
+      throw new FailedException("standard output could not be written; is the disk full?", trouble);
+    }
+  }
+}

@@ -1,0 +1,103 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.tallywall.core.card.CardFile;
+import org.tallywall.core.tile.NotationException;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.rack.NearestLines;
+import org.tallywall.experiments.rack.RackFile;
+import org.tallywall.experiments.rack.RackQuestion;
+import org.tallywall.reports.csv.CsvWriter;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Lists the lines of a card that are nearest to a rack. */
+@Command(
+    name = "rack",
+    description = "Lists the lines of a card that are nearest to a rack, and what it still wants.",
+    footer = "Example: tallywall rack my-card.json \"113b 22c 57d NJ\" --exposed \"333cJ\"")
+final class RackCommand implements Callable<Integer> {
+  private static final int RACKS_AT_ONCE = 100;
+
+  private final Console console;
+
+  @Parameters(index = "0", paramLabel = "CARD", description = "The card file.")
+  private Path card;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "TILES",
+      description = "The rack, 13 or 14 tiles with its exposures: \"113b 99d S RG0 FF JJJ\".")
+  private String tiles;
+
+  @Option(
+      names = "--exposed",
+      paramLabel = "GROUPS",
+      description = "Its exposures, naturals before jokers: \"333cJ 0000\".")
+  private String exposed;
+
+  @Option(
+      names = "--from",
+      paramLabel = "FILE",
+      description = "Takes the racks from a file, one a line, exposures behind a slash.")
+  private Path file;
+
+  @Option(
+      names = "--csv",
+      description =
+          "Writes comma-separated values, every line of the card for every rack:"
+              + " rack,line,away,ways,example,wants.")
+  private boolean csv;
+
+  @Option(names = "--all", description = "Lists every line that is still possible.")
+  private boolean all;
+
+  RackCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    List<RackQuestion> questions = questions();
+    NearestLines nearest = new NearestLines(CardFile.read(card).orThrow());
+    if (csv) {
+      printCsv(questions, nearest);
+    } else {
+      RackListing listing = new RackListing(console, all);
+      questions.forEach(question -> listing.print(question, nearest.sorted(question)));
+    }
+    return Program.DONE;
+  }
+
+  /** Writes some racks at a time, so that a long file of them needs little memory. */
+  private void printCsv(List<RackQuestion> questions, NearestLines nearest) {
+    for (int from = 0; from < questions.size(); from += RACKS_AT_ONCE) {
+      int to = Math.min(questions.size(), from + RACKS_AT_ONCE);
+      String text = CsvWriter.text(RackTable.of(questions.subList(from, to), nearest));
+      console.out().print(from == 0 ? text : text.substring(text.indexOf('\n') + 1));
+    }
+  }
+
+  private List<RackQuestion> questions() {
+    if (file != null) {
+      if (tiles != null || exposed != null) {
+        throw new WrongInputException(
+            "write either a rack or --from with a file of racks, not both");
+      }
+      return RackFile.read(file);
+    } else if (tiles == null) {
+      throw new WrongInputException(
+          "write the rack between quotes, as in \"113b 99d S RG0 FF JJJ\", or --from with a file");
+    }
+    try {
+      return List.of(
+          exposed == null ? RackQuestion.read(tiles) : RackQuestion.read(tiles, exposed));
+    } catch (NotationException wrong) {
+      throw new WrongInputException("the rack: " + wrong.getMessage());
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package org.tallywall.experiments.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Small things about words that several commands need. */
+final class Words {
+  private static final int GROUP = 3;
+
+  private Words() {}
+
+  /** A count with its word, as in "1 line" and "1,234 lines". */
+  static String count(long number, String one, String several) {
+    return grouped(number) + " " + (number == 1 ? one : several);
+  }
+
+  /** A whole number with a comma before every three digits. */
+  static String grouped(long number) {
+    StringBuilder text = new StringBuilder(Long.toString(number));
+    int first = number < 0 ? 1 : 0;
+    for (int at = text.length() - GROUP; at > first; at -= GROUP) {
+      text.insert(at, ',');
+    }
+    return text.toString();
+  }
+
+  static String quoted(String name) {
+    return "\"" + name + "\"";
+  }
+
+  /** Breaks a text at its spaces into indented lines. */
+  static List<String> wrapped(String text, String indent, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.split(" ")) {
+      if (line.length() > 0 && indent.length() + line.length() + 1 + word.length() > width) {
+        lines.add(indent + line);
+        line.setLength(0);
+      }
+      line.append(line.length() == 0 ? "" : " ").append(word);
+    }
+    lines.add(indent + line);
+    return lines;
+  }
+}

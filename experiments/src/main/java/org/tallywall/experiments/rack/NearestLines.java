@@ -1,0 +1,89 @@
+package org.tallywall.experiments.rack;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.card.Card;
+import org.tallywall.core.card.ConcreteHand;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.hand.Reach;
+
+/** Finds how far racks are from every line of a card. Not safe for use by several threads. */
+public final class NearestLines {
+  /**
+   * Order of the lines for a person: nearest, then most ways, then dearest, then as on the card.
+   */
+  private static final Comparator<LineDistance> NEAREST_FIRST =
+      Comparator.comparingInt((LineDistance d) -> d.nearest().orElseThrow().away())
+          .thenComparing(d -> d.nearest().orElseThrow().ways(), Comparator.reverseOrder())
+          .thenComparing(d -> d.line().value(), Comparator.reverseOrder());
+
+  private final ConcreteHands hands;
+  private final HandMeter meter = new HandMeter();
+
+  /**
+   * A search on one card.
+   *
+   * @param card a good card
+   */
+  public NearestLines(Card card) {
+    this.hands = new ConcreteHands(card);
+  }
+
+  /**
+   * The distances of one rack.
+   *
+   * @param question the rack and its exposures
+   * @return one entry for every line, in the order of the card
+   */
+  public List<LineDistance> all(RackQuestion question) {
+    Reach reach = hands.reach(question.exposures());
+    meter.hold(question.rack());
+    int[] least = new int[hands.lines()];
+    int[] ways = new int[hands.lines()];
+    int[] first = new int[hands.lines()];
+    for (int at = 0; at < reach.size(); at++) {
+      int line = reach.line(at);
+      int away = meter.away(reach, at);
+      if (ways[line] == 0 || away < least[line]) {
+        least[line] = away;
+        ways[line] = 0;
+        first[line] = at;
+      }
+      ways[line] += away == least[line] ? 1 : 0;
+    }
+    List<LineDistance> all = new ArrayList<>();
+    for (int line = 0; line < hands.lines(); line++) {
+      Optional<LineDistance.Nearest> nearest =
+          ways[line] == 0
+              ? Optional.empty()
+              : Optional.of(
+                  nearest(question, line, least[line], ways[line], reach.hand(first[line])));
+      all.add(new LineDistance(hands.line(line), nearest));
+    }
+    return all;
+  }
+
+  /**
+   * The lines that stay possible, nearest first; among equals those with more ways, then the dearer
+   * ones.
+   *
+   * @param question the rack and its exposures
+   * @return the lines in that order
+   */
+  public List<LineDistance> sorted(RackQuestion question) {
+    return all(question).stream()
+        .filter(distance -> distance.nearest().isPresent())
+        .sorted(NEAREST_FIRST)
+        .toList();
+  }
+
+  private LineDistance.Nearest nearest(
+      RackQuestion question, int line, int away, int ways, ConcreteHand hand) {
+    Wanted wanted =
+        new Wanted(question.rack(), question.exposures(), hand, hands.line(line).terms().jokers());
+    return new LineDistance.Nearest(away, ways, hand, wanted.natural(), wanted.open());
+  }
+}
