@@ -1,0 +1,9 @@
+package org.tallywall.core.record;
+
+/**
+ * Where a record breaks the rules.
+ *
+ * @param event index of the event, from 0; -1 where the wall, the dice or the end is meant
+ * @param message what is wrong, with the rule's number
+ */
+public record Breach(int event, String message) {}

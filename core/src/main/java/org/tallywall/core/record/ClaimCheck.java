@@ -1,0 +1,161 @@
+package org.tallywall.core.record;
+
+import static org.tallywall.core.record.BreachException.require;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.rules.ClaimRules;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.rules.WallRules;
+import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+
+/** Checks claims of a discard and who of several got it (rules 3.3 to 3.5). */
+final class ClaimCheck {
+  private final PlainHands plain;
+  private final TableRules rules;
+  private final ReplayTable table;
+  private int tile;
+  private boolean lastWall;
+
+  ClaimCheck(ConcreteHands hands, TableRules rules, ReplayTable table) {
+    this.plain = new PlainHands(hands);
+    this.rules = rules;
+    this.table = table;
+  }
+
+  /** The tile claimed last for an exposure. */
+  int tile() {
+    return tile;
+  }
+
+  /** Whether it came while tiles came from the last wall. */
+  boolean lastWall() {
+    return lastWall;
+  }
+
+  void expose(GameEvent.Claim claim, int from, int thrown, boolean inLastWall) {
+    tile = thrown;
+    lastWall = inLastWall;
+    require(claim.from() == from && claim.tile() == thrown, "only the latest discard (3.3.4)");
+    require(mayClaim(claim.seat(), from), "this seat may not claim (3.3.1)");
+    require(exposeAllowed(), "no exposure may be claimed now (7.2, 7.4)");
+    require(
+        legal(claim.seat(), claim.kind(), claim.size(), claim.jokers()),
+        "seat %d may not lay %d tiles of %s with %d jokers (3.3)"
+            .formatted(
+                claim.seat(), claim.size(), Tile.symbol(claim.kind()), claim.jokers()));
+    losers(claim.losers(), claim.seat(), from);
+    require(beats(claim.seat(), false, claim.losers(), from), "another claim comes first (3.5.1)");
+    lay(claim);
+  }
+
+  private void lay(GameEvent.Claim claim) {
+    boolean joker = tile == Tile.JOKER;
+    Rack rack = table.racks.get(claim.seat());
+    int naturals = claim.size() - 1 - claim.jokers();
+    rack.remove(claim.kind(), naturals);
+    rack.remove(Tile.JOKER, claim.jokers());
+    table.takeDiscard(tile);
+    table.lay(
+        claim.seat(),
+        new Exposure(claim.kind(), claim.size(), claim.jokers() + (joker ? 1 : 0)));
+  }
+
+  void mahjong(GameEvent.Mahjong mahjong, int from, int thrown, boolean inLastWall) {
+    tile = thrown;
+    lastWall = inLastWall;
+    require(mahjong.by().equals("discard") && mahjong.from() == from, "a win on the discard");
+    require(mayClaim(mahjong.seat(), from), "this seat may not claim (3.3.1)");
+    require(mahjongAllowed(), "mahjong may not be claimed now (7.2, 7.4)");
+    require(completeWith(mahjong.seat()), "the 14 tiles are no hand of the card (5.2)");
+    losers(mahjong.losers(), mahjong.seat(), from);
+    require(beats(mahjong.seat(), true, mahjong.losers(), from), "another claim comes first (3.5.1)");
+  }
+
+  private boolean mayClaim(int seat, int from) {
+    boolean jokerBarred = tile == Tile.JOKER && !rules.jokers().discardClaimable();
+    return seat != from && !table.dead[seat] && !jokerBarred;
+  }
+
+  private boolean exposeAllowed() {
+    boolean cold = lastWall && rules.wall().cold() == WallRules.Cold.NO_CLAIM;
+    boolean last = table.left() == 0 && rules.wall().finalClaim() != WallRules.FinalClaim.ANY;
+    return !cold && !last;
+  }
+
+  private boolean mahjongAllowed() {
+    boolean cold = lastWall && rules.wall().cold() != WallRules.Cold.OFF;
+    boolean last = table.left() == 0 && rules.wall().finalClaim() == WallRules.FinalClaim.NONE;
+    return !cold && !last;
+  }
+
+  private boolean completeWith(int seat) {
+    Rack rack = table.racks.get(seat).copy();
+    rack.add(tile);
+    return !plain.complete(rack, table.exposures.get(seat)).isEmpty();
+  }
+
+  private boolean legal(int seat, int kind, int size, int jokers) {
+    Rack rack = table.racks.get(seat);
+    boolean joker = tile == Tile.JOKER;
+    int naturals = size - 1 - jokers;
+    int least = Math.max(rules.claims().naturalsFromRack(), joker ? 1 : 0);
+    boolean there =
+        (joker || kind == tile)
+            && kind != Tile.JOKER
+            && naturals >= least
+            && naturals <= rack.held(kind)
+            && jokers <= rack.jokers()
+            && rack.total() - size + 1 >= 1;
+    if (!there) {
+      return false;
+    }
+    List<Exposure> after = new ArrayList<>(table.exposures.get(seat));
+    after.add(new Exposure(kind, size, jokers + (joker ? 1 : 0)));
+    return !rules.claims().strictFit() || plain.fits(after);
+  }
+
+  private void losers(GameEvent.Losers losers, int winner, int from) {
+    for (int seat : losers.exposures()) {
+      require(
+          seat != winner && mayClaim(seat, from) && exposeAllowed() && anyExposure(seat),
+          "seat " + seat + " could not have claimed an exposure (3.3)");
+    }
+    for (int seat : losers.mahjongs()) {
+      require(
+          seat != winner && mayClaim(seat, from) && mahjongAllowed() && completeWith(seat),
+          "seat " + seat + " could not have claimed mahjong (5.2)");
+    }
+  }
+
+  private boolean anyExposure(int seat) {
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      for (int size = 3; size <= 6; size++) {
+        for (int jokers = 0; jokers < size; jokers++) {
+          if (legal(seat, kind, size, jokers)) {
+            return true;
+          }
+        }
+      }
+    }
+    return false;
+  }
+
+  /** Mahjong before exposures, then the next in turn (3.5.1), as far as the table plays so. */
+  private boolean beats(int winner, boolean mahjong, GameEvent.Losers losers, int from) {
+    ClaimRules claims = rules.claims();
+    boolean first = true;
+    for (int seat : losers.exposures()) {
+      boolean nearer = (winner - from + 4) % 4 < (seat - from + 4) % 4;
+      first &= nearer || (mahjong && claims.mahjongFirst()) || claims.mahjongViaExchange();
+    }
+    for (int seat : losers.mahjongs()) {
+      boolean nearer = (winner - from + 4) % 4 < (seat - from + 4) % 4;
+      first &= nearer && (mahjong || !claims.mahjongFirst() || claims.mahjongViaExchange());
+    }
+    return first;
+  }
+}

@@ -1,0 +1,249 @@
+package org.tallywall.core.record;
+
+import static org.tallywall.core.record.BreachException.require;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.rules.JokerRules;
+import org.tallywall.core.rules.RulesReader;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.rules.WallRules;
+import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * Checks a record event by event against the rules. It knows nothing of the game loop: it takes the
+ * wall and the events, and says what is the first that the rules do not allow.
+ */
+public final class Replay {
+  private final ConcreteHands hands;
+  private final PlainHands plain;
+  private final GameRecord game;
+  private final TableRules rules;
+  private final EventCursor events;
+  private ReplayTable table;
+  private EndCheck end;
+  private ClaimCheck claims;
+
+  private Replay(ConcreteHands hands, GameRecord game) {
+    this.hands = hands;
+    this.plain = new PlainHands(hands);
+    this.game = game;
+    this.rules = TableRules.of(game.header().rules());
+    this.events = new EventCursor(game.events());
+  }
+
+  /**
+   * Checks one game.
+   *
+   * @param hands the card with which it was played
+   * @param game its record
+   * @return the first breach, or nothing where all is as the rules say
+   */
+  public static Optional<Breach> check(ConcreteHands hands, GameRecord game) {
+    Replay replay;
+    try {
+      replay = new Replay(hands, game);
+    } catch (IllegalArgumentException unknownRule) {
+      return Optional.of(new Breach(-1, unknownRule.getMessage()));
+    }
+    try {
+      replay.run();
+      return Optional.empty();
+    } catch (BreachException breach) {
+      return Optional.of(new Breach(replay.events.last(), breach.getMessage()));
+    }
+  }
+
+  private void run() {
+    String digest = hands.card().digest();
+    require(
+        digest.equals(game.header().card().digest()),
+        "the record was played on another card: " + game.header().card().digest());
+    table = new ReplayTable(game, rules.tiles());
+    end = new EndCheck(hands, rules, table, game);
+    claims = new ClaimCheck(hands, rules, table);
+    if (declaredBeforePlay(rules.win().heavenly())) {
+      finish();
+      return;
+    }
+    PassCheck passes = new PassCheck(table, rules.charleston(), events);
+    if (rules.charleston().first()) {
+      boolean stopped = passes.firstRound();
+      if (declaredBeforePlay(rules.win().earthlyBetween())) {
+        finish();
+        return;
+      }
+      stopped |= passes.stoppedAfterSeeing();
+      if (!stopped) {
+        passes.secondRound();
+      }
+    }
+    passes.courtesy();
+    table.count(0);
+    turns();
+    finish();
+  }
+
+  private void finish() {
+    require(events.peek() == null, "nothing happens after the end");
+  }
+
+  private boolean declaredBeforePlay(boolean allowed) {
+    boolean complete = !plain.complete(table.racks.get(0), List.of()).isEmpty();
+    if (!(events.peek() instanceof GameEvent.Mahjong)) {
+      require(
+          !(allowed && complete && !rules.win().mayDecline()), "a complete hand is declared (5.3.1)");
+      return false;
+    }
+    require(allowed, "East may not declare at this moment (2.6)");
+    GameEvent.Mahjong mahjong = events.next(GameEvent.Mahjong.class, "mahjong");
+    require(mahjong.seat() == 0 && mahjong.by().equals("deal"), "only East may declare (2.6.4)");
+    end.win(mahjong, false);
+    return true;
+  }
+
+  private void turns() {
+    int seat = 0;
+    String entry = "deal";
+    int from = -1;
+    while (true) {
+      Integer thrown = turn(seat, entry, from);
+      if (thrown == null || deadCalls()) {
+        return;
+      }
+      boolean lastWall = table.left() < lastTiles();
+      GameEvent next = events.peek();
+      if (next instanceof GameEvent.Mahjong) {
+        winOnDiscard(seat, thrown, lastWall);
+        return;
+      } else if (next instanceof GameEvent.Claim) {
+        from = seat;
+        seat = claim(seat, thrown, lastWall);
+        entry = "discard";
+      } else if (table.left() == 0) {
+        events.next(GameEvent.WallGame.class, "the wall game (7.2)");
+        end.noWin("wall-game");
+        return;
+      } else {
+        GameEvent.Draw draw = events.next(GameEvent.Draw.class, "a draw (3.2)");
+        require(draw.seat() == table.nextLive(seat), "the next in turn draws (3.2)");
+        table.draw(draw.seat(), draw.tile());
+        seat = draw.seat();
+        entry = "draw";
+        from = -1;
+      }
+      table.count(seat);
+    }
+  }
+
+  private int lastTiles() {
+    int rule = rules.wall().lastTiles();
+    return rule == WallRules.BY_DICE ? 2 * (game.dice().get(0) + game.dice().get(1)) : rule;
+  }
+
+  /** Checks a turn up to its discard, which it returns; null after a win. */
+  private Integer turn(int seat, String entry, int from) {
+    boolean completeAtFirst = complete(seat);
+    int exchanges = 0;
+    while (true) {
+      boolean mustDeclare = !rules.win().mayDecline() && complete(seat);
+      GameEvent next = events.peek();
+      require(
+          !mustDeclare || next instanceof GameEvent.Mahjong, "a complete hand is declared (5.3.1)");
+      if (next instanceof GameEvent.Exchange) {
+        exchange(seat, entry, exchanges++);
+      } else if (next instanceof GameEvent.Mahjong) {
+        GameEvent.Mahjong mahjong = events.next(GameEvent.Mahjong.class, "mahjong");
+        String by = completeAtFirst ? entry : "exchange";
+        require(mahjong.seat() == seat, "seat " + seat + " is on turn (3.2)");
+        require(mahjong.by().equals(by), "the hand was completed by " + by + " (3.5.7)");
+        require(mahjong.from() == (by.equals("discard") ? from : -1), "from (3.5.7)");
+        boolean paysAll =
+            by.equals("discard") && end.paysAll(seat, from, claims.tile(), claims.lastWall());
+        end.win(mahjong, paysAll);
+        return null;
+      } else {
+        GameEvent.Discard discard = events.next(GameEvent.Discard.class, "a discard (3.2)");
+        require(discard.seat() == seat, "seat " + seat + " is on turn (3.2)");
+        table.discard(seat, discard.tile());
+        table.count(-1);
+        return discard.tile();
+      }
+    }
+  }
+
+  private boolean complete(int seat) {
+    return !plain.complete(table.racks.get(seat), table.exposures.get(seat)).isEmpty();
+  }
+
+  private void exchange(int seat, String entry, int made) {
+    GameEvent.Exchange exchange = events.next(GameEvent.Exchange.class, "an exchange");
+    JokerRules jokers = rules.jokers();
+    require(exchange.seat() == seat, "only the player on turn may exchange (4.4.2)");
+    require(exchange.owner() == seat ? jokers.own() : jokers.others(), "joker.exchange (4.4.3)");
+    require(made < jokers.perTurn(), "joker.exchangePerTurn (4.4.4)");
+    require(!entry.equals("discard") || jokers.afterClaim(), "joker.exchangeAfterClaim (4.4.2)");
+    table.redeem(seat, exchange.owner(), exchange.exposure(), exchange.tile());
+  }
+
+  private int claim(int from, int thrown, boolean lastWall) {
+    GameEvent.Claim claim = events.next(GameEvent.Claim.class, "a claim");
+    claims.expose(claim, from, thrown, lastWall);
+    return claim.seat();
+  }
+
+  private void winOnDiscard(int from, int thrown, boolean lastWall) {
+    GameEvent.Mahjong mahjong = events.next(GameEvent.Mahjong.class, "mahjong");
+    claims.mahjong(mahjong, from, thrown, lastWall);
+    boolean paysAll = end.paysAll(mahjong.seat(), from, thrown, lastWall);
+    table.racks.get(mahjong.seat()).add(thrown);
+    end.win(mahjong, paysAll);
+  }
+
+  /** Checks which hands were called dead; true where that ended the game. */
+  private boolean deadCalls() {
+    if (!rules.dead().called()) {
+      return false;
+    }
+    List<Integer> impossible = new ArrayList<>();
+    for (int seat = 0; seat < 4; seat++) {
+      List<Exposure> exposures = table.exposures.get(seat);
+      if (!table.dead[seat]
+          && plain.impossible(exposures, table.faceUp, table.jokersThrown, rules.tiles())) {
+        impossible.add(seat);
+        bury(seat);
+      }
+    }
+    for (int seat : impossible) {
+      GameEvent.Dead dead = events.next(GameEvent.Dead.class, "a dead hand (6.5)");
+      require(dead.seat() == seat, "the hand of seat " + seat + " is impossible (6.1)");
+    }
+    if (table.live() > 1) {
+      return false;
+    }
+    boolean isVoid = rules.dead().threeVoid();
+    events.next(isVoid ? GameEvent.VoidGame.class : GameEvent.WallGame.class, "the end (6.3.3)");
+    end.noWin(isVoid ? "void" : "wall-game");
+    return true;
+  }
+
+  private void bury(int seat) {
+    table.dead[seat] = true;
+    List<Exposure> exposures = table.exposures.get(seat);
+    if (exposures.isEmpty() || plain.fits(exposures)) {
+      return;
+    }
+    int keep = plain.fitsConcealed(exposures) ? 0 : exposures.size() - 1;
+    Rack rack = table.racks.get(seat);
+    while (exposures.size() > keep) {
+      Exposure last = exposures.get(exposures.size() - 1);
+      rack.add(last.kind(), last.naturals());
+      rack.add(Tile.JOKER, last.jokers());
+      table.takeBack(seat);
+    }
+  }
+}
