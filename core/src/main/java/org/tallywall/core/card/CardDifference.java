@@ -94,7 +94,8 @@ public record CardDifference(String first, String second, List<String> what) {
   private static void only(String which, Set<ConcreteHand> hands, List<String> what) {
     if (!hands.isEmpty()) {
       what.add(
-          "hands: %d only in the %s, as %s".formatted(hands.size(), which, hands.iterator().next()));
+          "hands: %d only in the %s, as %s"
+              .formatted(hands.size(), which, hands.iterator().next()));
     }
   }
 }

@@ -8,7 +8,9 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.text.TextFile;
 
-/** Reads card files: JSON, or CSV as spreadsheets save it. All faults of a file come out at once. */
+/**
+ * Reads card files: JSON, or CSV as spreadsheets save it. All faults of a file come out at once.
+ */
 public final class CardFile {
   private CardFile() {}
 

@@ -135,7 +135,9 @@ public final class CardSentence {
     return switch (term.type()) {
       case FIXED -> of(size, group.size(), HONOURS[term.value() - Tile.NORTH]);
       case WIND ->
-          size + " of " + (term.value() == 0 ? "any wind" : "another wind")
+          size
+              + " of "
+              + (term.value() == 0 ? "any wind" : "another wind")
               + both(example.windLetters(), "uv".charAt(term.value()));
       case DRAGON -> size + " of the dragon of that suit";
       case NUMBER -> size + " of number " + Term.NUMBER_LETTERS.charAt(term.value());

@@ -107,8 +107,8 @@ public final class ConcreteHand {
   }
 
   /**
-   * Whether it can be made at all: loose tiles within the copies there are, and no more jokers
-   * than there are, none where the line forbids them.
+   * Whether it can be made at all: loose tiles within the copies there are, and no more jokers than
+   * there are, none where the line forbids them.
    *
    * @param set the tiles there are
    * @param jokersAllowed whether the line allows jokers

@@ -13,8 +13,17 @@ import org.tallywall.core.text.Place;
 final class CsvCardReader {
   private static final List<String> COLUMNS =
       List.of(
-          "family", "id", "tiles", "slide", "where", "suits", "value", "concealed", "jokers",
-          "jokerless", "say");
+          "family",
+          "id",
+          "tiles",
+          "slide",
+          "where",
+          "suits",
+          "value",
+          "concealed",
+          "jokers",
+          "jokerless",
+          "say");
   private static final Map<String, Boolean> FLAGS =
       Map.of("true", true, "false", false, "yes", true, "no", false);
 

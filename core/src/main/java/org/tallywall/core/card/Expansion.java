@@ -47,10 +47,10 @@ final class Expansion {
     int[] digits = pattern.digits();
     List<Integer> shifts = new ArrayList<>();
     for (int shift = -8; shift <= 8; shift++) {
-      boolean inStep = slide.step() == 0 || digits.length == 0 ? shift == 0 : shift % slide.step() == 0;
+      boolean inStep =
+          slide.step() == 0 || digits.length == 0 ? shift == 0 : shift % slide.step() == 0;
       boolean inRange =
-          digits.length == 0
-              || (digits[0] + shift >= 1 && digits[digits.length - 1] + shift <= 9);
+          digits.length == 0 || (digits[0] + shift >= 1 && digits[digits.length - 1] + shift <= 9);
       if (inStep && inRange) {
         shifts.add(shift);
       }

@@ -2,8 +2,8 @@ package org.tallywall.core.card;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
 
@@ -13,7 +13,15 @@ final class JsonCardReader {
   private static final List<String> FAMILY = List.of("family", "lines");
   private static final List<String> LINE =
       List.of(
-          "id", "say", "tiles", "slide", "where", "suits", "value", "concealed", "jokers",
+          "id",
+          "say",
+          "tiles",
+          "slide",
+          "where",
+          "suits",
+          "value",
+          "concealed",
+          "jokers",
           "jokerless");
 
   /** Largest value of a line, so that sums over long runs stay exact. */
@@ -113,8 +121,7 @@ final class JsonCardReader {
 
   private void tiles(FieldReader line, LineDraft draft) {
     Node tiles = line.node("tiles");
-    List<Node> hands =
-        tiles.value() instanceof Node.Items list ? list.values() : List.of(tiles);
+    List<Node> hands = tiles.value() instanceof Node.Items list ? list.values() : List.of(tiles);
     for (Node hand : hands) {
       if (hand.value() instanceof String text) {
         draft.tiles.add(new Typed(text, hand.place().plus(1)));

@@ -105,9 +105,7 @@ final class LineMaker {
     if (pattern.openSuits().length() > left) {
       return "%d suit letters (%s), but only %d suits are left; use a letter for each suit"
           .formatted(
-              pattern.openSuits().length(),
-              String.join(" ", pattern.openSuits().split("")),
-              left);
+              pattern.openSuits().length(), String.join(" ", pattern.openSuits().split("")), left);
     }
     if (slide != Slide.NONE && pattern.digits().length == 0) {
       return "slide \"%s\" has no digit to move; leave the field out".formatted(slide.text());
@@ -137,7 +135,7 @@ final class LineMaker {
             draft.where.place(),
             draft.id,
             "where names the letter %s, which the hand does not have; take it out or write it in"
-                .formatted(letter)
+                    .formatted(letter)
                 + " the tiles");
       }
     }
@@ -158,8 +156,7 @@ final class LineMaker {
       int copies = TileSet.USUAL.copies(kind);
       if (hand.loose(kind) > copies) {
         return "no hand of this line can be made: %s needs %d of %s in singles and pairs, there are %d"
-            .formatted(
-                hand, hand.loose(kind), org.tallywall.core.tile.Tile.symbol(kind), copies);
+            .formatted(hand, hand.loose(kind), org.tallywall.core.tile.Tile.symbol(kind), copies);
       }
     }
     return "no hand of this line can be made: %s needs %d jokers, %s"
@@ -185,7 +182,8 @@ final class LineMaker {
         return choice;
       }
     }
-    unknown(draft.suits, "suits", Arrays.stream(SuitChoice.values()).map(SuitChoice::text).toList());
+    unknown(
+        draft.suits, "suits", Arrays.stream(SuitChoice.values()).map(SuitChoice::text).toList());
     return SuitChoice.AS_WRITTEN;
   }
 

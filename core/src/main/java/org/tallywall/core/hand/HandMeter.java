@@ -53,8 +53,8 @@ public final class HandMeter {
   /**
    * Sets what can be had at most, so that dead hands can be told.
    *
-   * @param counts for each kind, jokers last, the tiles on the rack and those unseen; for jokers also
-   *     those in exposures, which can be redeemed
+   * @param counts for each kind, jokers last, the tiles on the rack and those unseen; for jokers
+   *     also those in exposures, which can be redeemed
    */
   public void obtainable(int[] counts) {
     obtainable.clear();

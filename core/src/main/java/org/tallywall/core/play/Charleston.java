@@ -78,8 +78,7 @@ final class Charleston {
   private PassChoice[] ask(PassStep step) {
     PassChoice[] choices = new PassChoice[Seats.COUNT];
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      choices[seat] =
-          players[seat].pass(state.views[seat], step, state.decision(step, seat));
+      choices[seat] = players[seat].pass(state.views[seat], step, state.decision(step, seat));
       String fault = LegalMoves.passFault(state.views[seat], step, choices[seat]);
       if (fault != null) {
         throw new IllegalMoveException(seat, fault);

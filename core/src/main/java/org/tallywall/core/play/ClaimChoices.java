@@ -9,8 +9,7 @@ final class ClaimChoices {
   static {
     for (int size = 3; size <= 6; size++) {
       for (int jokers = 0; jokers < size; jokers++) {
-        EXPOSE[size][jokers] =
-            new ClaimChoice.Expose(ClaimChoice.Expose.AS_OFFERED, size, jokers);
+        EXPOSE[size][jokers] = new ClaimChoice.Expose(ClaimChoice.Expose.AS_OFFERED, size, jokers);
       }
     }
   }

@@ -70,15 +70,13 @@ final class ClaimWindow {
 
   private boolean mahjongAllowed() {
     boolean cold = state.inLastWall() && rules.wall().cold() != WallRules.Cold.OFF;
-    boolean last =
-        state.wallLeft() == 0 && rules.wall().finalClaim() == WallRules.FinalClaim.NONE;
+    boolean last = state.wallLeft() == 0 && rules.wall().finalClaim() == WallRules.FinalClaim.NONE;
     return !cold && !last;
   }
 
   private boolean exposeAllowed() {
     boolean cold = state.inLastWall() && rules.wall().cold() == WallRules.Cold.NO_CLAIM;
-    boolean last =
-        state.wallLeft() == 0 && rules.wall().finalClaim() != WallRules.FinalClaim.ANY;
+    boolean last = state.wallLeft() == 0 && rules.wall().finalClaim() != WallRules.FinalClaim.ANY;
     return !cold && !last;
   }
 
@@ -111,9 +109,7 @@ final class ClaimWindow {
 
   private void checkMahjong(int seat, boolean complete, ClaimChoice.Mahjong win) {
     boolean named = win.line() != ClaimChoice.Mahjong.BEST_LINE;
-    if (!complete
-        || (named
-            && state.wins.best(seat, state.offered, win.line(), settlement) < 0)) {
+    if (!complete || (named && state.wins.best(seat, state.offered, win.line(), settlement) < 0)) {
       throw new IllegalMoveException(
           seat, "the 14 tiles are no hand of the card, or not of that line (5.2)");
     }

@@ -36,8 +36,7 @@ public final class Deal {
    * @return always the same deal for the same arguments
    */
   public static Deal of(long seed, long number, TileSet tiles) {
-    RandomStream stream =
-        new RandomStream(new StreamKey(seed, number, Purpose.WALL, 0, 0, 0));
+    RandomStream stream = new RandomStream(new StreamKey(seed, number, Purpose.WALL, 0, 0, 0));
     int[] wall = tiles.tiles();
     stream.shuffle(wall, wall.length);
     stream.turnTo(Purpose.DICE, 0, 0, 0);

@@ -52,7 +52,10 @@ public final class Game {
   public Outcome play(Deal deal) {
     if (deal.size() != state.setup.rules().tiles().size()) {
       throw new IllegalArgumentException(
-          "the wall has " + deal.size() + " tiles, the rules " + state.setup.rules().tiles().size());
+          "the wall has "
+              + deal.size()
+              + " tiles, the rules "
+              + state.setup.rules().tiles().size());
     }
     state.begin(deal);
     listener.began(state);
@@ -161,7 +164,9 @@ public final class Game {
           throw new IllegalMoveException(
               seat, "the 14 tiles are no hand of the card, or not of that line (5.2)");
         }
-        return win(seat, completeOnEntry ? entry : WinBy.EXCHANGE, from, win.line());
+        return completeOnEntry
+            ? win(seat, entry, from, win.line())
+            : win(seat, WinBy.EXCHANGE, GameState.NONE, win.line());
       } else {
         throw new IllegalMoveException(seat, "no answer in the turn");
       }
@@ -204,8 +209,7 @@ public final class Game {
     if (state.liveSeats() > 1) {
       return null;
     }
-    return end(
-        state.setup.rules().dead().threeVoid() ? Outcome.How.VOID : Outcome.How.WALL_GAME);
+    return end(state.setup.rules().dead().threeVoid() ? Outcome.How.VOID : Outcome.How.WALL_GAME);
   }
 
   private Outcome end(Outcome.How how) {

@@ -106,10 +106,7 @@ public final class LegalMoves {
         (jokers.afterClaim() || !view.claimedThisTurn())
             && view.exchangesThisTurn() < jokers.perTurn();
     Exposure exposure = exposures.get(index);
-    return sideAllowed
-        && momentAllowed
-        && exposure.jokers() > 0
-        && view.held(exposure.kind()) > 0;
+    return sideAllowed && momentAllowed && exposure.jokers() > 0 && view.held(exposure.kind()) > 0;
   }
 
   /**

@@ -35,10 +35,7 @@ final class PayAll {
     if (tile == Tile.JOKER) {
       return false;
     }
-    int needed =
-        tile == Tile.FLOWER
-            ? state.setup.rules().wall().hotFlowerNeeds()
-            : OTHERS_OF_FOUR;
+    int needed = tile == Tile.FLOWER ? state.setup.rules().wall().hotFlowerNeeds() : OTHERS_OF_FOUR;
     int accounted = state.faceUp(tile) - 1 + state.racks[discarder].held(tile);
     return accounted < needed;
   }

@@ -27,8 +27,7 @@ public record StreamKey(
     return words(seed, deal, purpose, seat, sample, decision);
   }
 
-  static long[] words(
-      long seed, long deal, Purpose purpose, int seat, int sample, long decision) {
+  static long[] words(long seed, long deal, Purpose purpose, int seat, int sample, long decision) {
     long lane = purpose.number() + ((long) seat << 8) + ((long) sample << 32);
     return new long[] {seed, STREAM_VERSION, 0, deal, lane, decision};
   }

@@ -45,8 +45,7 @@ final class ClaimCheck {
     require(
         legal(claim.seat(), claim.kind(), claim.size(), claim.jokers()),
         "seat %d may not lay %d tiles of %s with %d jokers (3.3)"
-            .formatted(
-                claim.seat(), claim.size(), Tile.symbol(claim.kind()), claim.jokers()));
+            .formatted(claim.seat(), claim.size(), Tile.symbol(claim.kind()), claim.jokers()));
     losers(claim.losers(), claim.seat(), from);
     require(beats(claim.seat(), false, claim.losers(), from), "another claim comes first (3.5.1)");
     lay(claim);
@@ -60,8 +59,7 @@ final class ClaimCheck {
     rack.remove(Tile.JOKER, claim.jokers());
     table.takeDiscard(tile);
     table.lay(
-        claim.seat(),
-        new Exposure(claim.kind(), claim.size(), claim.jokers() + (joker ? 1 : 0)));
+        claim.seat(), new Exposure(claim.kind(), claim.size(), claim.jokers() + (joker ? 1 : 0)));
   }
 
   void mahjong(GameEvent.Mahjong mahjong, int from, int thrown, boolean inLastWall) {
@@ -72,7 +70,8 @@ final class ClaimCheck {
     require(mahjongAllowed(), "mahjong may not be claimed now (7.2, 7.4)");
     require(completeWith(mahjong.seat()), "the 14 tiles are no hand of the card (5.2)");
     losers(mahjong.losers(), mahjong.seat(), from);
-    require(beats(mahjong.seat(), true, mahjong.losers(), from), "another claim comes first (3.5.1)");
+    require(
+        beats(mahjong.seat(), true, mahjong.losers(), from), "another claim comes first (3.5.1)");
   }
 
   private boolean mayClaim(int seat, int from) {

@@ -34,7 +34,9 @@ final class EndCheck {
     GameRecord.Win win = end.win();
     require(end.how().equals("mahjong") && win != null, "the end names no win");
     require(
-        win.seat() == mahjong.seat() && win.by().equals(mahjong.by()) && win.from() == mahjong.from(),
+        win.seat() == mahjong.seat()
+            && win.by().equals(mahjong.by())
+            && win.from() == mahjong.from(),
         "the end and the event differ in seat, by or from");
     Rack rack = table.racks.get(win.seat());
     List<Exposure> exposures = table.exposures.get(win.seat());
@@ -82,7 +84,8 @@ final class EndCheck {
       int times;
       if (win.by().equals("discard")) {
         int all = score.discarder() + 2 * score.others();
-        times = seat == win.from() ? paysAll ? all : score.discarder() : paysAll ? 0 : score.others();
+        times =
+            seat == win.from() ? paysAll ? all : score.discarder() : paysAll ? 0 : score.others();
       } else {
         boolean single = win.by().equals("exchange") && !rules.win().exchangeSelfDrawn();
         times = single ? 1 : score.selfDrawn();

@@ -2,8 +2,8 @@ package org.tallywall.core.record;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 
@@ -11,12 +11,38 @@ import org.tallywall.core.text.Node;
 final class EventReader {
   private static final List<String> NAMES =
       List.of(
-          "pass", "stop", "courtesy", "draw", "exchange", "discard", "claim", "dead", "mahjong",
-          "wall-game", "void");
+          "pass",
+          "stop",
+          "courtesy",
+          "draw",
+          "exchange",
+          "discard",
+          "claim",
+          "dead",
+          "mahjong",
+          "wall-game",
+          "void");
   private static final List<String> FIELDS =
       List.of(
-          "event", "step", "from", "to", "own", "forwarded", "seats", "asked", "tiles", "seat",
-          "tile", "kind", "owner", "exposure", "size", "jokers", "also", "also-mahjong", "why",
+          "event",
+          "step",
+          "from",
+          "to",
+          "own",
+          "forwarded",
+          "seats",
+          "asked",
+          "tiles",
+          "seat",
+          "tile",
+          "kind",
+          "owner",
+          "exposure",
+          "size",
+          "jokers",
+          "also",
+          "also-mahjong",
+          "why",
           "by");
 
   private final FieldReader fields;

@@ -114,8 +114,7 @@ final class PassCheck {
     for (int tile : own.forwarded()) {
       require(
           incoming.held(tile) > 0,
-          "seat %d passes on %s, which did not come in (2.3.2)"
-              .formatted(seat, Tile.symbol(tile)));
+          "seat %d passes on %s, which did not come in (2.3.2)".formatted(seat, Tile.symbol(tile)));
       incoming.remove(tile);
     }
     for (int tile : incoming.tiles()) {

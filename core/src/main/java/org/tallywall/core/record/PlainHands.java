@@ -68,7 +68,8 @@ final class PlainHands {
   /** Whether no fitting hand can be made of what all can see to be left (rule 6.2.3). */
   boolean impossible(List<Exposure> exposures, int[] faceUp, int jokersThrown, TileSet set) {
     for (int at = 0; at < hands.size(); at++) {
-      if (allows(at, exposures) && possible(at, exposures, faceUp, set.jokers() - jokersThrown, set)) {
+      if (allows(at, exposures)
+          && possible(at, exposures, faceUp, set.jokers() - jokersThrown, set)) {
         return false;
       }
     }

@@ -11,7 +11,9 @@ import java.nio.file.Path;
 import java.util.Locale;
 import java.util.zip.GZIPInputStream;
 
-/** Reads a file of records, one game a line, packed with gzip where its name ends in {@code .gz}. */
+/**
+ * Reads a file of records, one game a line, packed with gzip where its name ends in {@code .gz}.
+ */
 public final class RecordFile implements Closeable {
   private final Path file;
   private final BufferedReader lines;

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.text.FieldReader;
-import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.tile.NotationException;
@@ -19,8 +19,7 @@ public final class RecordReader {
           "format", "study", "seed", "game", "deal", "arm", "seat", "card", "rules", "players",
           "wall", "dice", "events", "end");
   private static final List<String> END =
-      List.of(
-          "how", "seat", "by", "from", "line", "hand", "value", "jokerless", "points", "wall");
+      List.of("how", "seat", "by", "from", "line", "hand", "value", "jokerless", "points", "wall");
   private static final long MOST = 1L << 40;
 
   private final Faults faults = new Faults();

@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.rules.JokerRules;
-import org.tallywall.core.rules.RulesReader;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.rules.WallRules;
 import org.tallywall.core.tile.Exposure;
@@ -96,7 +95,8 @@ public final class Replay {
     boolean complete = !plain.complete(table.racks.get(0), List.of()).isEmpty();
     if (!(events.peek() instanceof GameEvent.Mahjong)) {
       require(
-          !(allowed && complete && !rules.win().mayDecline()), "a complete hand is declared (5.3.1)");
+          !(allowed && complete && !rules.win().mayDecline()),
+          "a complete hand is declared (5.3.1)");
       return false;
     }
     require(allowed, "East may not declare at this moment (2.6)");
@@ -226,7 +226,11 @@ public final class Replay {
       return false;
     }
     boolean isVoid = rules.dead().threeVoid();
-    events.next(isVoid ? GameEvent.VoidGame.class : GameEvent.WallGame.class, "the end (6.3.3)");
+    if (isVoid) {
+      events.next(GameEvent.VoidGame.class, "the void game (6.3.3)");
+    } else {
+      events.next(GameEvent.WallGame.class, "the wall game (6.3.3)");
+    }
     end.noWin(isVoid ? "void" : "wall-game");
     return true;
   }

@@ -103,7 +103,9 @@ final class ReplayTable {
     require(index < exposures.get(owner).size(), "there is no such exposure (4.4.1)");
     Exposure exposure = exposures.get(owner).get(index);
     require(exposure.jokers() > 0, "the exposure " + exposure + " holds no joker (4.4.1)");
-    require(exposure.kind() == tile, "the joker stands for " + Tile.symbol(exposure.kind()) + " (4.4.1)");
+    require(
+        exposure.kind() == tile,
+        "the joker stands for " + Tile.symbol(exposure.kind()) + " (4.4.1)");
     give(seat, List.of(tile), "4.4.1");
     racks.get(seat).add(Tile.JOKER);
     exposures.get(owner).set(index, exposure.redeemed());

@@ -127,7 +127,9 @@ public record RuleSwitch(
       choices.add(
           most == Integer.MAX_VALUE
               ? "a whole number, " + least + " or more"
-              : least == most ? String.valueOf(least) : "a whole number from " + least + " to " + most);
+              : least == most
+                  ? String.valueOf(least)
+                  : "a whole number from " + least + " to " + most);
     }
     return String.join(", ", choices);
   }

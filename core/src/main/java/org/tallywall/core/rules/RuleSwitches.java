@@ -24,8 +24,7 @@ public final class RuleSwitches {
           words("wall.finalDiscard.claim", "ANY", "MAHJONG_ONLY", "NONE"),
           words("charleston.first", "COMPULSORY", "NONE"),
           words("charleston.second", "ANY_PLAYER_MAY_STOP", "COMPULSORY", "NONE", "MAJORITY"),
-          words(
-              "charleston.stopTiming", "AFTER_SEEING_FIRST_LEFT", "BEFORE_SEEING_FIRST_LEFT"),
+          words("charleston.stopTiming", "AFTER_SEEING_FIRST_LEFT", "BEFORE_SEEING_FIRST_LEFT"),
           words("charleston.stopReveal", "FIRST_STOPPER", "ALL", "NOBODY"),
           words("charleston.blind", "FIRST_LEFT_AND_LAST_RIGHT", "NONE", "ALL_PASSES"),
           number("charleston.blindMax", 3, 1, 3),

@@ -62,7 +62,8 @@ public final class LocatedJson {
     int lineEnd = message.indexOf('\n');
     message = lineEnd < 0 ? message : message.substring(0, lineEnd);
     if (message.startsWith("Duplicate Object property")) {
-      return "the field " + message.substring("Duplicate Object property ".length())
+      return "the field "
+          + message.substring("Duplicate Object property ".length())
           + " stands twice; take one out";
     }
     return message;

@@ -136,8 +136,7 @@ public final class TileText {
    */
   public static String word(int kind, int number) {
     if (Tile.isSuited(kind)) {
-      return String.valueOf(Tile.numberOf(kind)).repeat(number)
-          + Tile.letterOf(Tile.suitOf(kind));
+      return String.valueOf(Tile.numberOf(kind)).repeat(number) + Tile.letterOf(Tile.suitOf(kind));
     }
     return Tile.symbol(kind).repeat(number);
   }
@@ -210,7 +209,9 @@ public final class TileText {
       } else if (suit >= 0) {
         if (numbers.isEmpty()) {
           throw new NotationException(
-              word.position + at, word.text, "no number stands before " + letter + "; write 5" + letter);
+              word.position + at,
+              word.text,
+              "no number stands before " + letter + "; write 5" + letter);
         }
         for (int number : numbers) {
           kinds.add(Tile.suited(suit, number));

@@ -122,8 +122,8 @@ public final class Nearness {
   }
 
   /**
-   * The tile that is spared most easily. Of equals it is the one of which most lie face up, then the
-   * first in the order of kinds.
+   * The tile that is spared most easily. Of equals it is the one of which most lie face up, then
+   * the first in the order of kinds.
    *
    * @param jokers whether a joker may be it
    * @return its kind, or -1 where the rack holds none that may be

@@ -134,8 +134,7 @@ public final class NearestPlayer implements Player {
 
   private void consider(SeatView view, int size) {
     int tile = view.offered();
-    int naturals =
-        Math.min(view.held(tile), size - 1);
+    int naturals = Math.min(view.held(tile), size - 1);
     int jokers = size - 1 - naturals;
     if (!LegalMoves.mayExpose(view, tile, size, jokers)) {
       return;
