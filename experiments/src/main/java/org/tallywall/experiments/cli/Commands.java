@@ -19,6 +19,7 @@ final class Commands {
     card.addSubcommand(new CardReadCommand(console));
     card.addSubcommand(new CardExpandCommand(console));
     card.addSubcommand(new CardCompareCommand(console));
+    card.addSubcommand(new CardInventCommand(console));
     return card;
   }
 }

@@ -27,7 +27,7 @@ final class Values {
   }
 
   private static Long whole(String text) {
-    if (!text.matches("[0-9]{1,19}")) {
+    if (!text.matches("[0-9]{1,40}")) {
       throw notWhole(text);
     }
     try {
@@ -39,7 +39,7 @@ final class Values {
   }
 
   private static Integer small(String text) {
-    if (!text.matches("[0-9]{1,19}")) {
+    if (!text.matches("[0-9]{1,40}")) {
       throw notWhole(text);
     }
     try {

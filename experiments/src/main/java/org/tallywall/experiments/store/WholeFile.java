@@ -1,0 +1,68 @@
+package org.tallywall.experiments.store;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import org.tallywall.experiments.error.FailedException;
+
+/**
+ * Writes files whole or not at all: a file grows under another name and takes its own at the end.
+ */
+public final class WholeFile {
+  private static final String PART = ".part";
+
+  private WholeFile() {}
+
+  /**
+   * Writes a text in UTF-8, in place of an older file.
+   *
+   * @param file the file; its folder exists
+   * @param text its text
+   * @throws FailedException if it cannot be written; nothing is left behind
+   */
+  public static void write(Path file, String text) {
+    Path part = part(file);
+    try {
+      try {
+        Files.write(part, text.getBytes(StandardCharsets.UTF_8));
+        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+      } finally {
+        Files.deleteIfExists(part);
+      }
+    } catch (IOException e) {
+      throw unwritten(file, e);
+    }
+  }
+
+  /** The name under which a file grows. */
+  static Path part(Path file) {
+    return file.resolveSibling(file.getFileName() + PART);
+  }
+
+  /**
+   * Says in plain words why a file could not be written.
+   *
+   * @param file the file
+   * @param error what the machine said
+   * @return the complaint
+   */
+  public static FailedException unwritten(Path file, IOException error) {
+    return new FailedException("\"" + file + "\" could not be written: " + why(error), error);
+  }
+
+  private static String why(IOException error) {
+    if (error instanceof NoSuchFileException) {
+      return "its folder does not exist";
+    } else if (error instanceof AccessDeniedException) {
+      return "this folder may not be written to";
+    }
+    String reason =
+        error instanceof FileSystemException system ? system.getReason() : error.getMessage();
+    return reason == null ? "the disk may be full" : reason;
+  }
+}
