@@ -198,16 +198,13 @@ public final class HandMeter {
   }
 
   private static long kinds(long b0, long b1, long b2) {
+    return kinds(0, b0) | kinds(1, b1) | kinds(2, b2);
+  }
+
+  private static long kinds(int word, long from) {
     long kinds = 0;
-    for (long bits = b0; bits != 0; bits &= bits - 1) {
-      kinds |= 1L << Long.numberOfTrailingZeros(bits) / 4;
-    }
-    for (long bits = b1; bits != 0; bits &= bits - 1) {
-      kinds |= 1L << 16 + Long.numberOfTrailingZeros(bits) / 4;
-    }
-    for (long bits = b2; bits != 0; bits &= bits - 1) {
-      int place = Long.numberOfTrailingZeros(bits);
-      kinds |= 1L << (place < 8 ? 32 + place / 4 : Tile.FLOWER);
+    for (long bits = from; bits != 0; bits &= bits - 1) {
+      kinds |= 1L << TileBits.kind(word, Long.numberOfTrailingZeros(bits));
     }
     return kinds;
   }

@@ -35,6 +35,7 @@ public final class Reach {
   private final int[] line;
   private final byte[] open = new byte[Tile.NATURALS];
   private final byte[] openWithJokers = new byte[Tile.NATURALS];
+  private Postings postings;
 
   /**
    * Narrows a card to what some exposures leave possible.
@@ -153,6 +154,21 @@ public final class Reach {
   }
 
   /**
+   * The rows turned round. They are made at first use; threads that make them at once make the
+   * same.
+   *
+   * @return for each tile the hands that want it
+   */
+  Postings postings() {
+    Postings made = postings;
+    if (made == null) {
+      made = new Postings(this);
+      postings = made;
+    }
+    return made;
+  }
+
+  /**
    * How many hands stay possible.
    *
    * @return 0 or more
@@ -243,6 +259,26 @@ public final class Reach {
    */
   public boolean wants(int index, int kind, int held) {
     return bit(TileBits.word(kind), need0, need1, need2, index, kind, held);
+  }
+
+  /**
+   * Adds a weight to every kind of which a hand wants the last tile held.
+   *
+   * @param index the hand, from 0
+   * @param last the last tiles held, as {@link TileBits#setLast} has them
+   * @param weight what to add
+   * @param into sums by kind
+   */
+  public void addWanted(int index, TileBits last, long weight, long[] into) {
+    addWanted(0, need0[index] & last.w0, weight, into);
+    addWanted(1, need1[index] & last.w1, weight, into);
+    addWanted(2, need2[index] & last.w2, weight, into);
+  }
+
+  private static void addWanted(int word, long wanted, long weight, long[] into) {
+    for (long bits = wanted; bits != 0; bits &= bits - 1) {
+      into[TileBits.kind(word, Long.numberOfTrailingZeros(bits))] += weight;
+    }
   }
 
   /**

@@ -53,6 +53,38 @@ public final class TileBits {
   }
 
   /**
+   * Sets, for each natural kind of a rack, only the bit of the last tile held.
+   *
+   * @param rack any rack
+   */
+  public void setLast(Rack rack) {
+    clear();
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      int held = rack.held(kind);
+      if (held > 0 && held <= width(kind)) {
+        long bit = 1L << shift(kind) + held - 1;
+        int word = word(kind);
+        w0 |= word == 0 ? bit : 0;
+        w1 |= word == 1 ? bit : 0;
+        w2 |= word == 2 ? bit : 0;
+      }
+    }
+  }
+
+  /**
+   * The kind to which a bit belongs.
+   *
+   * @param word 0, 1 or 2
+   * @param bit the bit in that word
+   * @return a natural kind
+   */
+  static int kind(int word, int bit) {
+    return word == 2 && bit >= FLOWER_SHIFT
+        ? Tile.FLOWER
+        : word * PLAIN_PER_WORD + bit / PLAIN_WIDTH;
+  }
+
+  /**
    * Sets the count of a kind that has none yet.
    *
    * @param kind a natural kind, 0 to 34

@@ -2,6 +2,7 @@ package org.tallywall.core.play;
 
 import java.util.Arrays;
 import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.rules.Settlement;
 import org.tallywall.core.tile.Exposure;
@@ -16,6 +17,7 @@ import org.tallywall.core.tile.Tile;
 final class WinCheck {
   private final GameState state;
   private final HandMeter meter = new HandMeter();
+  private final RackMeter[] meters = new RackMeter[Seats.COUNT];
   private final Rack scratch = new Rack();
   private final int[] bound = new int[Seats.COUNT];
   private final long[] waits = new long[Seats.COUNT];
@@ -23,6 +25,7 @@ final class WinCheck {
 
   WinCheck(GameState state) {
     this.state = state;
+    Arrays.setAll(meters, seat -> new RackMeter());
   }
 
   /** Forgets all bounds, as at a new deal. */
@@ -53,8 +56,8 @@ final class WinCheck {
     if (bound[seat] > 0) {
       return false;
     }
-    meter.hold(state.racks[seat]);
-    bound[seat] = meter.least(state.reach(seat));
+    meters[seat].hold(state.racks[seat], state.reach(seat));
+    bound[seat] = meters[seat].least();
     return bound[seat] == 0;
   }
 
@@ -64,10 +67,9 @@ final class WinCheck {
       return false;
     }
     if (!waitsKnown[seat]) {
-      meter.hold(state.racks[seat]);
-      int least = meter.least(state.reach(seat));
-      bound[seat] = least;
-      waits[seat] = least == 1 ? meter.waits(state.reach(seat)) : 0;
+      meters[seat].hold(state.racks[seat], state.reach(seat));
+      bound[seat] = meters[seat].least();
+      waits[seat] = bound[seat] == 1 ? meters[seat].waits() : 0;
       waitsKnown[seat] = true;
     }
     return (waits[seat] >>> tile & 1) != 0;

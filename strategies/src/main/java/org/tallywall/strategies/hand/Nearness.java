@@ -1,8 +1,11 @@
 package org.tallywall.strategies.hand;
 
+import java.util.Arrays;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.NearHands;
+import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.hand.Reach;
+import org.tallywall.core.hand.TileBits;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.rules.TableRules;
@@ -23,12 +26,15 @@ public final class Nearness {
   private static final long AS_NEAR = 1_000_000L;
   private static final long NEVER = Long.MAX_VALUE;
 
-  private final HandMeter meter = new HandMeter();
+  private final RackMeter meter = new RackMeter();
   private final NearHands near = new NearHands();
   private final Rack rack = new Rack();
   private final int[] obtainable = new int[Tile.KINDS];
   private Reach reach;
   private SeatView view;
+  private final TileBits last = new TileBits();
+  private final long[] worth = new long[Tile.KINDS];
+  private boolean worthKnown;
   private int aim;
   private int ways;
 
@@ -67,8 +73,9 @@ public final class Nearness {
     }
     obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
     meter.obtainable(obtainable);
-    meter.hold(rack);
-    meter.nearest(reach, SLACK, near);
+    meter.hold(rack, reach);
+    meter.nearest(SLACK, near);
+    worthKnown = false;
     choose();
   }
 
@@ -129,14 +136,14 @@ public final class Nearness {
    * @return its kind, or -1 where the rack holds none that may be
    */
   public int mostSpare(boolean jokers) {
+    weigh();
     int best = -1;
     long least = NEVER;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       if (rack.held(kind) > 0) {
-        long worth = worth(kind);
-        boolean tied = worth == least && view.faceUp(kind) > view.faceUp(best);
-        if (worth < least || tied) {
-          least = worth;
+        boolean tied = worth[kind] == least && view.faceUp(kind) > view.faceUp(best);
+        if (worth[kind] < least || tied) {
+          least = worth[kind];
           best = kind;
         }
       }
@@ -144,17 +151,21 @@ public final class Nearness {
     return best < 0 && jokers && rack.jokers() > 0 ? Tile.JOKER : best;
   }
 
-  private long worth(int kind) {
-    int held = rack.held(kind);
-    long worth = 0;
-    for (int at = 0; at < near.count(); at++) {
-      int hand = near.hand(at);
-      if (reach.wants(hand, kind, held)) {
-        boolean asNear = near.away(at) == near.least();
-        worth += !asNear ? 1 : reach.line(hand) == aim ? AIMED : AS_NEAR;
+  /** Weighs, for each kind, the hands that want the last of its tiles. */
+  private void weigh() {
+    if (!worthKnown) {
+      worthKnown = true;
+      Arrays.fill(worth, 0);
+      last.setLast(rack);
+      for (int at = 0; at < near.count(); at++) {
+        reach.addWanted(near.hand(at), last, weight(at), worth);
       }
     }
-    return worth;
+  }
+
+  private long weight(int at) {
+    boolean asNear = near.away(at) == near.least();
+    return !asNear ? 1 : reach.line(near.hand(at)) == aim ? AIMED : AS_NEAR;
   }
 
   /**
@@ -165,6 +176,26 @@ public final class Nearness {
    */
   public void take(int kind) {
     rack.remove(kind);
+    worth[kind] = 0;
+    for (int at = 0; at < near.count() && rack.held(kind) > 0 && kind != Tile.JOKER; at++) {
+      if (reach.wants(near.hand(at), kind, rack.held(kind))) {
+        worth[kind] += weight(at);
+      }
+    }
+  }
+
+  /**
+   * Whether the own rack and a further tile are a hand of the card.
+   *
+   * @param seat what the seat knows
+   * @param tile the further tile
+   * @return true if they are
+   */
+  public boolean completes(SeatView seat, int tile) {
+    seat.copyRack(rack);
+    rack.add(tile);
+    meter.hold(rack, seat.reach(seat.seat()));
+    return meter.complete();
   }
 
   /**
@@ -174,6 +205,7 @@ public final class Nearness {
    * @return true for a stranger
    */
   public boolean stranger(int kind) {
-    return worth(kind) < AIMED;
+    weigh();
+    return worth[kind] < AIMED;
   }
 }

@@ -1,6 +1,5 @@
 package org.tallywall.strategies.player;
 
-import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.LegalMoves;
@@ -39,7 +38,6 @@ public final class NearestPlayer implements Player {
 
   private final Nearness nearness = new Nearness();
   private final Nearness other = new Nearness();
-  private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();
   private ClaimChoice best;
   private int bestAway;
@@ -110,7 +108,7 @@ public final class NearestPlayer implements Player {
 
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
-    if (completes(view)) {
+    if (nearness.completes(view, view.offered())) {
       return ClaimChoice.mahjong();
     }
     best = ClaimChoice.nothing();
@@ -123,13 +121,6 @@ public final class NearestPlayer implements Player {
       }
     }
     return best;
-  }
-
-  private boolean completes(SeatView view) {
-    view.copyRack(rack);
-    rack.add(view.offered());
-    meter.hold(rack);
-    return meter.least(view.reach(view.seat()), 1) == 0;
   }
 
   private void consider(SeatView view, int size) {
@@ -156,13 +147,10 @@ public final class NearestPlayer implements Player {
 
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
-    Reach reach = view.reach(view.seat());
-    view.copyRack(rack);
-    meter.hold(rack);
-    if (meter.least(reach, 1) == 0) {
+    nearness.look(view);
+    if (nearness.least() == 0) {
       return TurnChoice.mahjong();
     }
-    nearness.look(view);
     TurnChoice exchange = exchange(view);
     return exchange == null ? TurnChoice.discard(nearness.mostSpare(true)) : exchange;
   }
