@@ -137,11 +137,13 @@ public final class RackMeter {
     long jokers = ONES * held.jokers();
     long limit = limit(best + slack);
     for (int at = 0; at < unmatched.length; at += Long.BYTES) {
-      long near = limit - larger(at, jokers) & HIGH;
+      long larger = larger(at, jokers);
+      long near = limit - larger & HIGH;
       while (near != 0) {
-        int row = at + (Long.numberOfTrailingZeros(near) >>> 3);
+        int lane = Long.numberOfTrailingZeros(near) >>> 3;
         near &= near - 1;
-        int away = away(row);
+        int row = at + lane;
+        int away = (int) (larger >>> lane * Byte.SIZE & 0xFF) - BIAS;
         if (away <= best + slack && !meter.dead(reach, row)) {
           found.add(row, away);
           least = Math.min(least, away);
@@ -153,10 +155,6 @@ public final class RackMeter {
       }
     }
     return least;
-  }
-
-  private int away(int row) {
-    return Math.max(missing[row], unmatched[row] - held.jokers()) - BIAS;
   }
 
   /** Eight limits with the high bit set: less a distance, it stays set where that is within. */

@@ -2,6 +2,7 @@ package org.tallywall.core.play;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import org.tallywall.core.random.Purpose;
@@ -43,6 +44,9 @@ final class BlindPasses {
         }
         resolve(circle);
       }
+    }
+    for (List<Integer> tiles : received) {
+      Collections.sort(tiles);
     }
   }
 
@@ -140,11 +144,15 @@ final class BlindPasses {
 
   /** Kinds that a seat passed on unseen, in the order in which they went. */
   int[] forwarded(int seat) {
-    return forwarded.get(seat).stream().mapToInt(Integer::intValue).toArray();
+    int[] kinds = new int[forwarded.get(seat).size()];
+    for (int at = 0; at < kinds.length; at++) {
+      kinds[at] = forwarded.get(seat).get(at);
+    }
+    return kinds;
   }
 
   /** Kinds that a seat got and kept, ascending. */
   List<Integer> received(int seat) {
-    return received.get(seat).stream().sorted().toList();
+    return List.copyOf(received.get(seat));
   }
 }

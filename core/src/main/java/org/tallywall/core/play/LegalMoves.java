@@ -2,7 +2,6 @@ package org.tallywall.core.play;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.rules.JokerRules;
 import org.tallywall.core.rules.PassRules;
 import org.tallywall.core.rules.TableRules;
@@ -170,24 +169,6 @@ public final class LegalMoves {
   }
 
   /**
-   * Whether the seat's tiles are a hand of the card.
-   *
-   * @param view what the seat knows
-   * @param extra a tile that joins them, or negative for none
-   * @return true if all 14 tiles are
-   */
-  public static boolean complete(SeatView view, int extra) {
-    Rack rack = new Rack();
-    view.copyRack(rack);
-    if (extra >= 0) {
-      rack.add(extra);
-    }
-    HandMeter meter = new HandMeter();
-    meter.hold(rack);
-    return meter.least(view.reach(view.seat())) == 0;
-  }
-
-  /**
    * All that a seat may do in its turn. The list is never empty.
    *
    * @param view what the seat knows, with 14 tiles
@@ -202,7 +183,7 @@ public final class LegalMoves {
         }
       }
     }
-    if (complete(view, -1)) {
+    if (view.complete()) {
       choices.add(TurnChoice.mahjong());
     }
     for (int kind = 0; kind < Tile.KINDS; kind++) {

@@ -56,6 +56,12 @@ final class LiveView implements SeatView {
   }
 
   @Override
+  public boolean complete() {
+    boolean offer = state.offered != GameState.NONE && state.offeredBy != seat;
+    return offer ? state.wins.completeWith(seat, state.offered) : state.wins.complete(seat);
+  }
+
+  @Override
   public boolean dead(int of) {
     return state.dead[of];
   }

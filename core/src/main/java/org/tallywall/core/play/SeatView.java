@@ -71,6 +71,14 @@ public interface SeatView {
   Reach reachWith(Exposure more);
 
   /**
+   * Whether one's own tiles are a hand of the card, the tile on offer counted when asked about a
+   * claim.
+   *
+   * @return true if mahjong can be declared, as far as the tiles go
+   */
+  boolean complete();
+
+  /**
    * Whether a seat's hand is dead.
    *
    * @param seat 0 to 3

@@ -15,10 +15,11 @@ import org.tallywall.core.tile.Tile;
 /**
  * Judges a rack by distance alone: which line is fewest tiles away, and which tiles it can spare.
  *
- * <p>Hands that are dead for the rack are left out. Between lines at the same distance the one with
- * more ways at that distance is aimed at, then the one that pays more, then the first on the card.
- * A tile is spared the more easily the fewer ways want it: first those of the line aimed at, then
- * those of other lines as near, then those one tile further. Chances are not judged.
+ * <p>Hands that are dead for the rack are left out; a tile on offer counts as one that can be had.
+ * Between lines at the same distance the one with more ways at that distance is aimed at, then the
+ * one that pays more, then the first on the card. A tile is spared the more easily the fewer ways
+ * want it: first those of the line aimed at, then those of other lines as near, then those one tile
+ * further. Chances are not judged.
  */
 public final class Nearness {
   private static final int SLACK = 1;
@@ -70,6 +71,9 @@ public final class Nearness {
     TableRules rules = view.table().rules();
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       obtainable[kind] = rules.tiles().copies(kind) - view.faceUp(kind);
+    }
+    if (view.offered() >= 0) {
+      obtainable[view.offered()]++;
     }
     obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
     meter.obtainable(obtainable);
@@ -185,17 +189,20 @@ public final class Nearness {
   }
 
   /**
-   * Whether the own rack and a further tile are a hand of the card.
+   * Whether one of the nearest hands wants a further tile of a kind. Where none does, no claim of
+   * it can bring the rack nearer.
    *
-   * @param seat what the seat knows
-   * @param tile the further tile
-   * @return true if they are
+   * @param kind a natural kind
+   * @return true if one does
    */
-  public boolean completes(SeatView seat, int tile) {
-    seat.copyRack(rack);
-    rack.add(tile);
-    meter.hold(rack, seat.reach(seat.seat()));
-    return meter.complete();
+  public boolean wantsNow(int kind) {
+    int further = rack.held(kind) + 1;
+    for (int at = 0; at < near.count(); at++) {
+      if (near.away(at) == near.least() && reach.wants(near.hand(at), kind, further)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**

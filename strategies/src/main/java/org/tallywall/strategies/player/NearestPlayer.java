@@ -108,7 +108,7 @@ public final class NearestPlayer implements Player {
 
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
-    if (nearness.completes(view, view.offered())) {
+    if (view.complete()) {
       return ClaimChoice.mahjong();
     }
     best = ClaimChoice.nothing();
@@ -116,7 +116,8 @@ public final class NearestPlayer implements Player {
       nearness.look(view);
       bestAway = nearness.least();
       bestWays = 0;
-      for (int size = 3; size <= 6; size++) {
+      boolean wanted = nearness.wantsNow(view.offered());
+      for (int size = 3; size <= 6 && wanted; size++) {
         consider(view, size);
       }
     }
@@ -147,10 +148,10 @@ public final class NearestPlayer implements Player {
 
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
-    nearness.look(view);
-    if (nearness.least() == 0) {
+    if (view.complete()) {
       return TurnChoice.mahjong();
     }
+    nearness.look(view);
     TurnChoice exchange = exchange(view);
     return exchange == null ? TurnChoice.discard(nearness.mostSpare(true)) : exchange;
   }

@@ -67,8 +67,7 @@ public final class RandomLegalPlayer implements Player {
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
     List<ClaimChoice> exposures = LegalMoves.exposures(view);
-    boolean complete = LegalMoves.complete(view, view.offered());
-    int pick = random.below(exposures.size() + (complete ? 2 : 1));
+    int pick = random.below(exposures.size() + (view.complete() ? 2 : 1));
     if (pick < exposures.size()) {
       return exposures.get(pick);
     }
