@@ -21,7 +21,6 @@ final class CardMaker {
    * @return the card; incomplete where faults were noted
    */
   static Card make(CardDraft draft, Faults faults) {
-    LineIds.fill(draft, faults);
     if (draft.lines().isEmpty() && !faults.any()) {
       faults.fault(Place.FILE, "the card has no lines; write at least one");
     }

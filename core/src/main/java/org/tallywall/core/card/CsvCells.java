@@ -7,6 +7,7 @@ import org.tallywall.core.text.Place;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
+import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.dataformat.csv.CsvMapper;
 import tools.jackson.dataformat.csv.CsvReadFeature;
 import tools.jackson.dataformat.csv.CsvSchema;
@@ -27,12 +28,13 @@ final class CsvCells {
    */
   static List<List<Typed>> read(String text, Faults faults) {
     List<List<Typed>> rows = new ArrayList<>();
+    String[] lines = text.split("\r\n|\r|\n", -1);
     CsvSchema schema = CsvSchema.emptySchema().withColumnSeparator(separator(text));
     try (JsonParser parser = MAPPER.reader().with(schema).createParser(text)) {
       List<Typed> row = new ArrayList<>();
       for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
         if (token == JsonToken.VALUE_STRING) {
-          row.add(new Typed(parser.getString(), place(parser, text)));
+          row.add(new Typed(parser.getString(), place(parser, lines)));
         } else if (token == JsonToken.END_ARRAY && !row.isEmpty()) {
           rows.add(row);
           row = new ArrayList<>();
@@ -43,19 +45,25 @@ final class CsvCells {
           broken.getLocation() == null
               ? Place.FILE
               : new Place(broken.getLocation().getLineNr(), broken.getLocation().getColumnNr());
-      faults.fault(place, "this is not CSV: " + broken.getOriginalMessage());
+      faults.fault(place, "this is not CSV: " + inWords(broken.getOriginalMessage()));
     }
     return rows;
   }
 
-  private static Place place(JsonParser parser, String text) {
-    int offset = (int) parser.currentTokenLocation().getCharOffset();
-    int column = parser.currentTokenLocation().getColumnNr();
-    boolean atSeparator = column > 1 && offset < text.length();
-    Place place = new Place(parser.currentTokenLocation().getLineNr(), column);
-    int first = atSeparator ? 1 : 0;
-    boolean quoted = offset + first < text.length() && text.charAt(offset + first) == '"';
-    return place.plus(first + (quoted ? 1 : 0));
+  private static Place place(JsonParser parser, String[] lines) {
+    TokenStreamLocation cell = parser.currentTokenLocation();
+    String line = cell.getLineNr() > lines.length ? "" : lines[cell.getLineNr() - 1];
+    boolean quoted = line.startsWith("\"", cell.getColumnNr() - 1);
+    return new Place(cell.getLineNr(), cell.getColumnNr()).plus(quoted ? 1 : 0);
+  }
+
+  private static String inWords(String message) {
+    if (message.contains("closing quote")) {
+      return "a quoted cell is not closed; write \" at its end";
+    } else if (message.contains("column separator")) {
+      return "something follows a cell's closing quote; double the quotes inside a cell";
+    }
+    return "the text is garbled here; save the sheet as CSV in UTF-8";
   }
 
   private static char separator(String text) {

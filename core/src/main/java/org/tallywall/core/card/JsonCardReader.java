@@ -29,6 +29,7 @@ final class JsonCardReader {
 
   private final Faults faults;
   private final List<String> families = new ArrayList<>();
+  private final List<Node> nodes = new ArrayList<>();
   private final List<LineDraft> lines = new ArrayList<>();
 
   /**
@@ -62,7 +63,12 @@ final class JsonCardReader {
         family(family);
       }
     }
-    return new CardDraft(name, card.text("edition", ""), families, lines);
+    CardDraft draft = new CardDraft(name, card.text("edition", ""), families, lines);
+    LineIds.fill(draft, faults);
+    for (int at = 0; at < lines.size(); at++) {
+      line(nodes.get(at), lines.get(at));
+    }
+    return draft;
   }
 
   private void family(Node node) {
@@ -72,30 +78,33 @@ final class JsonCardReader {
     if (family.has("family") && name.isEmpty()) {
       family.fault("family", "the family's name is empty");
     }
-    if (families.contains(name)) {
-      family.fault("family", "the family \"" + name + "\" stands twice; put its lines together");
-    } else {
+    if (!families.contains(name)) {
       families.add(name);
+    } else if (!name.isEmpty()) {
+      family.fault("family", "the family \"" + name + "\" stands twice; put its lines together");
     }
     if (family.require("lines", "the list of its lines")) {
       for (Node line : family.list("lines")) {
-        line(name, line);
+        nodes.add(line);
+        lines.add(draft(name, line));
       }
     }
   }
 
-  private void line(String family, Node node) {
+  private static LineDraft draft(String family, Node node) {
     LineDraft draft = new LineDraft(family, node.place());
-    String id = "";
     if (node.value() instanceof Node.Fields fields
-        && fields.values().containsKey("id")
-        && fields.values().get("id").value() instanceof String text) {
-      id = text.strip();
+        && fields.values().get("id") != null
+        && fields.values().get("id").value() instanceof String id) {
+      draft.id = id.strip();
+      draft.idPlace = fields.values().get("id").place();
     }
-    FieldReader line = new FieldReader(node, "a line", faults, LINE, id);
-    draft.id = line.text("id", "").strip();
-    draft.idPlace = line.place("id");
-    if (line.has("id") && draft.id.isEmpty()) {
+    return draft;
+  }
+
+  private void line(Node node, LineDraft draft) {
+    FieldReader line = new FieldReader(node, "a line", faults, LINE, draft.id);
+    if (line.text("id", draft.id).isBlank()) {
       line.fault("id", "the id is empty; leave the field out to have one made");
     }
     draft.say = line.text("say", "");
@@ -110,7 +119,6 @@ final class JsonCardReader {
     draft.concealed = line.flag("concealed", false);
     draft.jokers = line.flag("jokers", true);
     draft.jokerless = line.has("jokerless") ? (Boolean) line.flag("jokerless", true) : null;
-    lines.add(draft);
   }
 
   private static Typed typed(FieldReader line, String field, Typed otherwise) {

@@ -229,7 +229,7 @@ final class PatternText {
         throw fault(
             at,
             "there is no \"%s\" on a card; known are 1-9 n m k with b c d x y z, D with a suit,"
-                    .formatted(letter)
+                    .formatted(Character.toString(word.codePointAt(at)))
                 + " R G 0 N E W S F u v");
       }
       if (kind != Tile.SOAP && !waiting.isEmpty()) {

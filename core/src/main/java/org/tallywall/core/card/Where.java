@@ -46,8 +46,11 @@ public record Where(String letters, List<List<Integer>> figures) {
           1, text, "write letters of n, m, k, a colon, then the figures, as in nm: 19 28 37");
     }
     List<List<Integer>> figures = new ArrayList<>();
+    int from = colon + 1;
     for (String word : text.substring(colon + 1).strip().split("[\\s,]+")) {
-      figures.add(figures(word, letters, text.indexOf(word, colon) + 1));
+      int at = text.indexOf(word, from);
+      figures.add(figures(word, letters, at + 1));
+      from = at + word.length();
     }
     return new Where(letters, figures);
   }
@@ -57,13 +60,13 @@ public record Where(String letters, List<List<Integer>> figures) {
     for (char digit : word.toCharArray()) {
       if (digit < '1' || digit > '9') {
         throw new NotationException(
-            Math.max(1, position), word, "figures are numbers from 1 to 9, as in nm: 19 28 37");
+            position, word, "figures are numbers from 1 to 9, as in nm: 19 28 37");
       }
       row.add(digit - '0');
     }
     if (row.size() != letters.length()) {
       throw new NotationException(
-          Math.max(1, position),
+          position,
           word,
           "\"%s\" needs %d figures in each choice, not %d"
               .formatted(letters, letters.length(), row.size()));

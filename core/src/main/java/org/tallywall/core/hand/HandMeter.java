@@ -130,15 +130,26 @@ public final class HandMeter {
    * @return the least distance if it is below the bound, else the bound
    */
   public int least(Reach reach, int below) {
-    int best = below;
+    return LeastScan.least(reach, rack, reach.wanted() - jokers, below);
+  }
+
+  /**
+   * The least distance of every line, dead hands included.
+   *
+   * @param reach the hands that stay possible
+   * @param into takes a distance for each line of the card, {@link #NONE} where the exposures rule
+   *     it out
+   */
+  public void leastByLine(Reach reach, int[] into) {
+    Arrays.fill(into, NONE);
     int enough = reach.wanted() - jokers;
     for (int at = 0; at < reach.size(); at++) {
+      int line = reach.line(at);
       int lacking = enough - matched(reach, at);
-      if (lacking < best) {
-        best = Math.min(best, Math.max(lacking, missing(reach, at)));
+      if (lacking < into[line]) {
+        into[line] = Math.min(into[line], Math.max(lacking, missing(reach, at)));
       }
     }
-    return best;
   }
 
   /**

@@ -207,6 +207,18 @@ public final class Reach {
   }
 
   /**
+   * The bits of one of the hands, for those who measure how fast they are scanned.
+   *
+   * @param index from 0
+   * @return six words: the tiles wanted, then those that must be natural
+   */
+  public long[] row(int index) {
+    return new long[] {
+      need0[index], need1[index], need2[index], strict0[index], strict1[index], strict2[index]
+    };
+  }
+
+  /**
    * The line of one of the hands.
    *
    * @param index from 0

@@ -191,7 +191,9 @@ public final class FieldReader {
     }
     double number = ((BigDecimal) node(name).value()).doubleValue();
     if (number <= above || number >= below) {
-      fault(name, "\"%s\" is %s, not %s".formatted(name, wanted, node(name).value()));
+      fault(
+          name,
+          "\"%s\" is %s, not %s".formatted(name, wanted, shown((BigDecimal) node(name).value())));
       return otherwise;
     }
     return number;
@@ -218,7 +220,8 @@ public final class FieldReader {
   }
 
   private static String shown(BigDecimal number) {
-    return number.precision() - number.scale() > 30 ? "that" : number.toPlainString();
+    boolean longWinded = number.precision() > 30 || Math.abs((long) number.scale()) > 30;
+    return longWinded ? "that" : number.toPlainString();
   }
 
   private static String shown(double bound) {

@@ -9,7 +9,6 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
-import tools.jackson.core.StreamReadFeature;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
@@ -24,7 +23,6 @@ public final class LocatedJson {
       JsonFactory.builder()
           .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
           .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .build();
 
   private LocatedJson() {}
@@ -38,12 +36,18 @@ public final class LocatedJson {
    */
   public static Node read(String text, Faults faults) {
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
+      return read(parser, faults);
+    }
+  }
+
+  private static Node read(JsonParser parser, Faults faults) {
+    try {
       JsonToken first = parser.nextToken();
       if (first == null) {
         faults.fault(new Place(1, 1), "the file is empty; an object in braces is expected");
         return null;
       }
-      Node node = value(parser, first);
+      Node node = value(parser, first, faults);
       if (parser.nextToken() != null) {
         faults.fault(place(parser), "something follows after the end of the object; take it out");
         return null;
@@ -51,22 +55,12 @@ public final class LocatedJson {
       return node;
     } catch (JacksonException broken) {
       TokenStreamLocation at = broken.getLocation();
-      Place place = at == null ? Place.FILE : new Place(at.getLineNr(), at.getColumnNr());
-      faults.fault(place, "this is not JSON: " + reason(broken));
+      at = at == null ? parser.currentLocation() : at;
+      faults.fault(
+          new Place(at.getLineNr(), at.getColumnNr()),
+          "this is not JSON: " + JsonTrouble.inWords(broken.getOriginalMessage()));
       return null;
     }
-  }
-
-  private static String reason(JacksonException broken) {
-    String message = broken.getOriginalMessage();
-    int lineEnd = message.indexOf('\n');
-    message = lineEnd < 0 ? message : message.substring(0, lineEnd);
-    if (message.startsWith("Duplicate Object property")) {
-      return "the field "
-          + message.substring("Duplicate Object property ".length())
-          + " stands twice; take one out";
-    }
-    return message;
   }
 
   private static Place place(JsonParser parser) {
@@ -74,11 +68,11 @@ public final class LocatedJson {
     return new Place(at.getLineNr(), at.getColumnNr());
   }
 
-  private static Node value(JsonParser parser, JsonToken token) {
+  private static Node value(JsonParser parser, JsonToken token, Faults faults) {
     Place place = place(parser);
     return switch (token) {
-      case START_OBJECT -> new Node(place, fields(parser));
-      case START_ARRAY -> new Node(place, items(parser));
+      case START_OBJECT -> new Node(place, fields(parser, faults));
+      case START_ARRAY -> new Node(place, items(parser, faults));
       case VALUE_STRING -> new Node(place, parser.getString());
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node(place, parser.getDecimalValue());
       case VALUE_TRUE -> new Node(place, Boolean.TRUE);
@@ -87,23 +81,28 @@ public final class LocatedJson {
     };
   }
 
-  private static Node.Fields fields(JsonParser parser) {
+  private static Node.Fields fields(JsonParser parser, Faults faults) {
     LinkedHashMap<String, Node> values = new LinkedHashMap<>();
     Map<String, Place> places = new HashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
       String name = parser.currentName();
-      places.put(name, place(parser));
-      values.put(name, value(parser, parser.nextToken()));
+      Place place = place(parser);
+      Node value = value(parser, parser.nextToken(), faults);
+      if (values.putIfAbsent(name, value) == null) {
+        places.put(name, place);
+      } else {
+        faults.fault(place, "the field \"" + name + "\" stands twice; take one out");
+      }
     }
     return new Node.Fields(values, places);
   }
 
-  private static Node.Items items(JsonParser parser) {
+  private static Node.Items items(JsonParser parser, Faults faults) {
     List<Node> values = new ArrayList<>();
     for (JsonToken next = parser.nextToken();
         next != JsonToken.END_ARRAY;
         next = parser.nextToken()) {
-      values.add(value(parser, next));
+      values.add(value(parser, next, faults));
     }
     return new Node.Items(values);
   }

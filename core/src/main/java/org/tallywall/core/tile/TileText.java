@@ -221,7 +221,10 @@ public final class TileText {
         int honour = Tile.honour(letter);
         if (honour < 0) {
           throw new NotationException(
-              word.position + at, word.text, "there is no tile \"" + letter + "\"; " + SYMBOLS);
+              word.position + at,
+              word.text,
+              "there is no tile \"%s\"; %s"
+                  .formatted(Character.toString(word.text.codePointAt(at)), SYMBOLS));
         }
         if (honour != Tile.SOAP && !numbers.isEmpty()) {
           throw noSuit(word);

@@ -1,0 +1,72 @@
+package org.tallywall.core.text;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Says in plain words why a text is not JSON. The parser's own messages are made for programmers,
+ * so only what they found is taken from them.
+ */
+final class JsonTrouble {
+  private static final Pattern CHARACTER =
+      Pattern.compile("Unexpected character \\('(.+?)' \\(code");
+  private static final Pattern TOKEN = Pattern.compile("Unrecognized token '(.*?)'");
+
+  private JsonTrouble() {}
+
+  /**
+   * What is wrong and what to write instead.
+   *
+   * @param message the parser's message
+   * @return a sentence without the names of classes or settings
+   */
+  static String inWords(String message) {
+    if (message.startsWith("Unexpected end-of-input")) {
+      return message.contains("comment")
+          ? "a comment is not closed; write */ at its end"
+          : "the text ends too early; close every brace, bracket and quote";
+    }
+    Matcher token = TOKEN.matcher(message);
+    if (token.find()) {
+      return "\"%s\" is no value; write a text in double quotes, a number, true or false"
+          .formatted(cut(token.group(1)));
+    }
+    Matcher character = CHARACTER.matcher(message);
+    if (character.find()) {
+      return unexpected(character.group(1), message);
+    }
+    return rare(message);
+  }
+
+  private static String unexpected(String found, String message) {
+    if (message.contains("expecting comma")) {
+      return "a comma is missing before \"" + found + "\"";
+    } else if (message.contains("expecting a colon")) {
+      return "a colon is missing before \"" + found + "\"";
+    } else if (message.contains("start property name")) {
+      return "a field's name in double quotes is expected, not \"" + found + "\"";
+    } else if (message.contains("numeric value")) {
+      return "a number is written wrongly before \"" + found + "\"; write it as in 25";
+    }
+    return "\""
+        + found
+        + "\" is not expected here; write a text in double quotes, a number, true or false";
+  }
+
+  private static String rare(String message) {
+    if (message.startsWith("Illegal unquoted character")) {
+      return "a text holds a line end or a control character; close its quote in the same line";
+    } else if (message.contains("escape")) {
+      return "a backslash in a text begins no known sign; write two for a backslash";
+    } else if (message.startsWith("Invalid numeric value")) {
+      return "a number is written wrongly; write it as in 25";
+    } else if (message.contains("exceeds the maximum")) {
+      return "it is nested too deeply, or a text or number in it is too long";
+    }
+    return "the text is garbled here; take out what does not belong";
+  }
+
+  private static String cut(String word) {
+    return word.length() > 20 ? word.substring(0, 20) + "…" : word;
+  }
+}
