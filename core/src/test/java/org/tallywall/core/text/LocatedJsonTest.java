@@ -1,0 +1,102 @@
+package org.tallywall.core.text;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** JSON with places; what is no JSON is explained to the person who typed it. */
+class LocatedJsonTest {
+  private final Faults faults = new Faults();
+
+  @Test
+  void object_withCommentsAndTrailingCommas_keepsValuesAndPlaces() {
+    Node node =
+        LocatedJson.read(
+            """
+            // a card
+            { "name": "x", /* two */ "list": [1, true,
+              "three",], "none": null,
+            }
+            """,
+            faults);
+    assertThat(faults.any()).isFalse();
+    Node.Fields fields = (Node.Fields) node.value();
+    assertThat(node.place()).isEqualTo(new Place(2, 1));
+    assertThat(fields.values().keySet()).containsExactly("name", "list", "none");
+    assertThat(fields.places().get("list")).isEqualTo(new Place(2, 26));
+    assertThat(fields.values().get("name")).isEqualTo(new Node(new Place(2, 11), "x"));
+    assertThat(fields.values().get("none").value()).isNull();
+    List<Node> items = ((Node.Items) fields.values().get("list").value()).values();
+    assertThat(items)
+        .containsExactly(
+            new Node(new Place(2, 35), BigDecimal.ONE),
+            new Node(new Place(2, 38), true),
+            new Node(new Place(3, 3), "three"));
+  }
+
+  @Test
+  void field_writtenTwice_isAFaultAndReadingGoesOn() {
+    Node node = LocatedJson.read("{\"a\": 1,\n \"a\": 2, \"b\": 3, \"b\": 4}", faults);
+    assertThat(node).isNotNull();
+    assertThat(faults.faults())
+        .containsExactly(
+            new Fault(2, 2, "", "the field \"a\" stands twice; take one out"),
+            new Fault(2, 18, "", "the field \"b\" stands twice; take one out"));
+  }
+
+  static Stream<Arguments> broken() {
+    return Stream.of(
+        Arguments.of("", 1, 1, "the file is empty; an object in braces is expected"),
+        Arguments.of(" // only this", 1, 1, "the file is empty"),
+        Arguments.of("{\n\"a\": [1,", 2, 9, "the text ends too early; close every brace"),
+        Arguments.of("{\"a\": \"b", 1, 9, "the text ends too early; close every brace"),
+        Arguments.of("{} /* b", 1, 8, "a comment is not closed; write */ at its end"),
+        Arguments.of("{\"a\": 1\n\"b\": 2}", 2, 1, "a comma is missing before \"\"\""),
+        Arguments.of("{\"a\" 1}", 1, 6, "a colon is missing before \"1\""),
+        Arguments.of("{a: 1}", 1, 2, "a field's name in double quotes is expected, not \"a\""),
+        Arguments.of("{\"a\": 'b'}", 1, 7, "\"'\" is not expected here"),
+        Arguments.of("{\"a\": “b”}", 1, 7, "\"“\" is not expected here"),
+        Arguments.of("{\"a\": yes}", 1, 7, "\"yes\" is no value; write a text in double quotes"),
+        Arguments.of("{\"a\": FALSE}", 1, 7, "\"FALSE\" is no value"),
+        Arguments.of("{\"a\": 05}", 1, 8, "a number is written wrongly"),
+        Arguments.of("{\"a\": 5e}", 1, 8, "a number is written wrongly"),
+        Arguments.of("{\"a\": \"b\nc\"}", 1, 9, "a text holds a line end or a control character"),
+        Arguments.of("{\"a\": \"\\q\"}", 1, 9, "a backslash in a text begins no known sign"),
+        Arguments.of("{} {}", 1, 4, "something follows after the end of the object; take it out"),
+        Arguments.of("\u0000", 1, 1, "the text is garbled here"),
+        Arguments.of("[".repeat(2_000), 1, 502, "it is nested too deeply"),
+        Arguments.of("[" + "7".repeat(2_000), 1, 2_002, "a text or number in it is too long"));
+  }
+
+  @ParameterizedTest
+  @MethodSource("broken")
+  void text_thatIsNoJson_isOneFaultInPlainWords(String text, int line, int column, String why) {
+    assertThat(LocatedJson.read(text, faults)).isNull();
+    assertThat(faults.faults()).hasSize(1);
+    Fault fault = faults.faults().get(0);
+    assertThat(fault.message()).contains(why).doesNotContain("Source", "Stream", "code 3", "CTRL");
+    assertThat(fault.line()).isEqualTo(line);
+    assertThat(fault.column()).isEqualTo(column);
+  }
+
+  @Test
+  void kind_ofAValue_isNamedInWords() {
+    Node list = LocatedJson.read("[\"a\", 5, 5.0, 5.5, true, null, {}, []]", faults);
+    assertThat(((Node.Items) list.value()).values().stream().map(Node::kind))
+        .containsExactly(
+            "a text",
+            "a whole number",
+            "a whole number",
+            "a number",
+            "true or false",
+            "null",
+            "an object in braces",
+            "a list in square brackets");
+  }
+}
