@@ -30,6 +30,7 @@ final class CsvCardReader {
   private final Faults faults;
   private final Map<String, Integer> columns = new HashMap<>();
   private final List<String> families = new ArrayList<>();
+  private final List<List<Typed>> lineRows = new ArrayList<>();
   private final List<LineDraft> lines = new ArrayList<>();
 
   /**
@@ -61,8 +62,15 @@ final class CsvCardReader {
     if (faults.any()) {
       return null;
     }
-    rows.subList(1, rows.size()).forEach(this::line);
-    return new CardDraft(name, "", families, lines);
+    for (List<Typed> row : rows.subList(1, rows.size())) {
+      begin(row);
+    }
+    CardDraft draft = new CardDraft(name, "", families, lines);
+    LineIds.fill(draft, faults);
+    for (int at = 0; at < lines.size(); at++) {
+      line(lineRows.get(at), lines.get(at));
+    }
+    return draft;
   }
 
   private void header(List<Typed> row) {
@@ -88,7 +96,7 @@ final class CsvCardReader {
     }
   }
 
-  private void line(List<Typed> row) {
+  private void begin(List<Typed> row) {
     Typed family = cell(row, "family");
     if (family == null) {
       faults.fault(row.get(0).place(), "the row names no family; write it in each row");
@@ -104,10 +112,26 @@ final class CsvCardReader {
       draft.id = id.text().strip();
       draft.idPlace = id.place();
     }
+    lineRows.add(row);
+    lines.add(draft);
+  }
+
+  private void line(List<Typed> row, LineDraft draft) {
+    for (int at = 0; at < row.size(); at++) {
+      if (!columns.containsValue(at) && !row.get(at).text().isBlank()) {
+        faults.fault(
+            row.get(at).place(),
+            draft.id,
+            "\"%s\" stands under no column; put a cell that holds a separator in quotes"
+                .formatted(row.get(at).text().strip()));
+      }
+    }
     Typed say = cell(row, "say");
     draft.say = say == null ? "" : say.text();
     Typed tiles = cell(row, "tiles");
-    if (tiles != null) {
+    if (tiles == null) {
+      faults.fault(draft.place, draft.id, "the line has no tiles; write one hand of 14 tiles");
+    } else {
       alternatives(tiles, draft);
     }
     draft.slide = folded(row, "slide", draft.slide);
@@ -117,7 +141,6 @@ final class CsvCardReader {
     draft.concealed = Boolean.TRUE.equals(flag(row, "concealed", false, draft));
     draft.jokers = Boolean.TRUE.equals(flag(row, "jokers", true, draft));
     draft.jokerless = flag(row, "jokerless", null, draft);
-    lines.add(draft);
   }
 
   private Typed cell(List<Typed> row, String column) {

@@ -55,9 +55,7 @@ final class JsonCardReader {
     FieldReader card = new FieldReader(root, "a card", faults, CARD);
     card.require("card", "its name, as in \"card\": \"Our practice card\"");
     String name = card.text("card", "");
-    if (card.has("card") && name.isBlank()) {
-      card.fault("card", "the card's name is empty; reports need one");
-    }
+    notBlank(card, "card", "the card's name is empty; reports need one");
     if (card.require("families", "a list of families with their lines")) {
       for (Node family : card.list("families")) {
         family(family);
@@ -75,9 +73,7 @@ final class JsonCardReader {
     FieldReader family = new FieldReader(node, "a family", faults, FAMILY);
     family.require("family", "what this section of the card is called");
     String name = family.text("family", "").strip();
-    if (family.has("family") && name.isEmpty()) {
-      family.fault("family", "the family's name is empty");
-    }
+    notBlank(family, "family", "the family's name is empty; reports need one");
     if (!families.contains(name)) {
       families.add(name);
     } else if (!name.isEmpty()) {
@@ -104,9 +100,8 @@ final class JsonCardReader {
 
   private void line(Node node, LineDraft draft) {
     FieldReader line = new FieldReader(node, "a line", faults, LINE, draft.id);
-    if (line.text("id", draft.id).isBlank()) {
-      line.fault("id", "the id is empty; leave the field out to have one made");
-    }
+    line.text("id", "");
+    notBlank(line, "id", "the id is empty; leave the field out to have one made");
     draft.say = line.text("say", "");
     if (line.require("tiles", "its tiles, as in \"tiles\": \"FFF 33x 777x 5555y 99z\"")) {
       tiles(line, draft);
@@ -121,6 +116,12 @@ final class JsonCardReader {
     draft.jokerless = line.has("jokerless") ? (Boolean) line.flag("jokerless", true) : null;
   }
 
+  private static void notBlank(FieldReader reader, String field, String message) {
+    if (reader.has(field) && reader.node(field).value() instanceof String text && text.isBlank()) {
+      reader.fault(field, message);
+    }
+  }
+
   private static Typed typed(FieldReader line, String field, Typed otherwise) {
     return line.has(field)
         ? new Typed(line.text(field, otherwise.text()), line.place(field).plus(1))
@@ -130,6 +131,9 @@ final class JsonCardReader {
   private void tiles(FieldReader line, LineDraft draft) {
     Node tiles = line.node("tiles");
     List<Node> hands = tiles.value() instanceof Node.Items list ? list.values() : List.of(tiles);
+    if (hands.isEmpty()) {
+      line.fault("tiles", "the line has no tiles; write one hand of 14 tiles");
+    }
     for (Node hand : hands) {
       if (hand.value() instanceof String text) {
         draft.tiles.add(new Typed(text, hand.place().plus(1)));

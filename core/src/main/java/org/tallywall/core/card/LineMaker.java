@@ -44,13 +44,13 @@ final class LineMaker {
     SuitChoice suits = suits();
     Where where = where();
     if (draft.tiles.isEmpty()) {
-      faults.fault(draft.place, draft.id, "the line has no tiles; write one hand of 14 tiles");
       return null;
     }
     for (Typed typed : draft.tiles) {
       alternative(typed, slide, where, suits);
     }
     checkLetters(where);
+    checkSlide(slide);
     checkOrOne(suits);
     List<ConcreteHand> makeable =
         hands.stream().filter(hand -> hand.canBeMade(TileSet.USUAL, draft.jokers)).toList();
@@ -84,13 +84,6 @@ final class LineMaker {
       if (fault != null) {
         faults.fault(typed.place(), draft.id, "\"" + typed.text() + "\": " + fault);
         return;
-      }
-      if (slide != Slide.NONE && Expansion.shifts(pattern, slide).size() == 1) {
-        faults.warn(
-            draft.slide.place(),
-            draft.id,
-            "slide \"%s\" changes nothing: the digits can only stay where they are"
-                .formatted(slide.text()));
       }
       hands.addAll(Expansion.of(pattern, slide, where, suits));
     }
@@ -138,6 +131,17 @@ final class LineMaker {
                     .formatted(letter)
                 + " the tiles");
       }
+    }
+  }
+
+  private void checkSlide(Slide slide) {
+    boolean still = patterns.stream().anyMatch(p -> Expansion.shifts(p, slide).size() == 1);
+    if (slide != Slide.NONE && still) {
+      faults.warn(
+          draft.slide.place(),
+          draft.id,
+          "slide \"%s\" changes nothing: the digits can only stay where they are"
+              .formatted(slide.text()));
     }
   }
 
