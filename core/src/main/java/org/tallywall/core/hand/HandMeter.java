@@ -143,12 +143,23 @@ public final class HandMeter {
   public void leastByLine(Reach reach, int[] into) {
     Arrays.fill(into, NONE);
     int enough = reach.wanted() - jokers;
+    int line = -1;
+    int best = NONE;
     for (int at = 0; at < reach.size(); at++) {
-      int line = reach.line(at);
-      int lacking = enough - matched(reach, at);
-      if (lacking < into[line]) {
-        into[line] = Math.min(into[line], Math.max(lacking, missing(reach, at)));
+      if (reach.line(at) != line) {
+        if (line >= 0) {
+          into[line] = best;
+        }
+        line = reach.line(at);
+        best = NONE;
       }
+      int lacking = enough - matched(reach, at);
+      if (lacking < best) {
+        best = Math.min(best, Math.max(lacking, missing(reach, at)));
+      }
+    }
+    if (line >= 0) {
+      into[line] = best;
     }
   }
 

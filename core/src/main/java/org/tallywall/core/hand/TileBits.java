@@ -53,6 +53,18 @@ public final class TileBits {
   }
 
   /**
+   * The natural tiles of a rack as bits, for those who measure how fast they are scanned.
+   *
+   * @param rack any rack
+   * @return three words
+   */
+  public static long[] words(Rack rack) {
+    TileBits bits = new TileBits();
+    bits.set(rack);
+    return new long[] {bits.w0, bits.w1, bits.w2};
+  }
+
+  /**
    * Sets, for each natural kind of a rack, only the bit of the last tile held.
    *
    * @param rack any rack

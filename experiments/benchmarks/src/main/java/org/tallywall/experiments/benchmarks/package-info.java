@@ -1,0 +1,2 @@
+/** Benchmarks, each beside the version that a person would write first. */
+package org.tallywall.experiments.benchmarks;
