@@ -97,19 +97,21 @@ public final class HandMeter {
    * @return true if it is dead for the rack
    */
   public boolean dead(Reach reach, int index) {
+    long[] rows = reach.rows;
+    int row = Reach.ROW * index;
     long loose =
-        reach.strict0[index] & ~obtainable.w0
-            | reach.strict1[index] & ~obtainable.w1
-            | reach.strict2[index] & ~obtainable.w2;
+        rows[row + 3] & ~obtainable.w0
+            | rows[row + 4] & ~obtainable.w1
+            | rows[row + 5] & ~obtainable.w2;
     if (loose != 0) {
       return true;
     }
-    int short_ =
+    int jokersWanted =
         reach.over[index]
-            + Long.bitCount(reach.need0[index] & ~obtainable.w0)
-            + Long.bitCount(reach.need1[index] & ~obtainable.w1)
-            + Long.bitCount(reach.need2[index] & ~obtainable.w2);
-    return short_ > obtainableJokers;
+            + Long.bitCount(rows[row] & ~obtainable.w0)
+            + Long.bitCount(rows[row + 1] & ~obtainable.w1)
+            + Long.bitCount(rows[row + 2] & ~obtainable.w2);
+    return jokersWanted > obtainableJokers;
   }
 
   /**

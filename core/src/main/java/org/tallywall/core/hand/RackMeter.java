@@ -50,8 +50,9 @@ public final class RackMeter {
     reach = possible;
     remembers = possible.size() >= FEW;
     held.set(rack);
-    meter.hold(rack);
-    if (remembers) {
+    if (!remembers) {
+      meter.hold(rack);
+    } else {
       if (remembered != possible) {
         begin(possible);
       }
@@ -201,6 +202,7 @@ public final class RackMeter {
    * @return the same as {@link HandMeter#waits}
    */
   public long waits() {
+    meter.hold(held);
     return meter.waits(reach);
   }
 

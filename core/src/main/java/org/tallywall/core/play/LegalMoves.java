@@ -95,17 +95,21 @@ public final class LegalMoves {
    * @return true if it may
    */
   public static boolean mayExchange(SeatView view, int owner, int index) {
-    JokerRules jokers = view.table().rules().jokers();
     List<Exposure> exposures = view.exposures(owner);
     if (index < 0 || index >= exposures.size()) {
       return false;
     }
-    boolean sideAllowed = owner == view.seat() ? jokers.own() : jokers.others();
-    boolean momentAllowed =
-        (jokers.afterClaim() || !view.claimedThisTurn())
-            && view.exchangesThisTurn() < jokers.perTurn();
     Exposure exposure = exposures.get(index);
-    return sideAllowed && momentAllowed && exposure.jokers() > 0 && view.held(exposure.kind()) > 0;
+    return exposure.jokers() > 0
+        && view.held(exposure.kind()) > 0
+        && exchangeAllowed(view, owner == view.seat());
+  }
+
+  private static boolean exchangeAllowed(SeatView view, boolean own) {
+    JokerRules jokers = view.table().rules().jokers();
+    return (own ? jokers.own() : jokers.others())
+        && (jokers.afterClaim() || !view.claimedThisTurn())
+        && view.exchangesThisTurn() < jokers.perTurn();
   }
 
   /**

@@ -48,25 +48,39 @@ public final class Nearness {
    * @param seat what the seat knows
    */
   public void look(SeatView seat) {
-    view = seat;
-    seat.copyRack(rack);
-    judge(seat.reach(seat.seat()));
+    look(seat, SLACK);
   }
 
   /**
-   * Judges a rack that the seat might have.
+   * Judges the own rack as it is, but looks for the nearest hands only: the least distance and the
+   * aim are the same, tiles are told apart less finely.
+   *
+   * @param seat what the seat knows
+   */
+  public void glance(SeatView seat) {
+    look(seat, 0);
+  }
+
+  private void look(SeatView seat, int slack) {
+    view = seat;
+    seat.copyRack(rack);
+    judge(seat.reach(seat.seat()), slack);
+  }
+
+  /**
+   * Judges a rack that the seat might have, by its nearest hands only.
    *
    * @param seat what the seat knows
    * @param tiles the concealed tiles it would have
    * @param possible the hands that its exposures would leave
    */
-  public void look(SeatView seat, Rack tiles, Reach possible) {
+  public void glance(SeatView seat, Rack tiles, Reach possible) {
     view = seat;
     rack.set(tiles);
-    judge(possible);
+    judge(possible, 0);
   }
 
-  private void judge(Reach possible) {
+  private void judge(Reach possible, int slack) {
     reach = possible;
     TableRules rules = view.table().rules();
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
@@ -78,7 +92,7 @@ public final class Nearness {
     obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
     meter.obtainable(obtainable);
     meter.hold(rack, reach);
-    meter.nearest(SLACK, near);
+    meter.nearest(slack, near);
     worthKnown = false;
     choose();
   }

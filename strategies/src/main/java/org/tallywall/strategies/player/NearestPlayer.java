@@ -84,7 +84,7 @@ public final class NearestPlayer implements Player {
 
   /** Tiles that the line aimed at does not want, counted up to three. */
   private int strangers(SeatView view) {
-    nearness.look(view);
+    nearness.glance(view);
     int count = 0;
     int kind = nearness.mostSpare(false);
     while (count < PASSED && spare(kind)) {
@@ -113,7 +113,7 @@ public final class NearestPlayer implements Player {
     }
     best = ClaimChoice.nothing();
     if (view.offered() != Tile.JOKER) {
-      nearness.look(view);
+      nearness.glance(view);
       bestAway = nearness.least();
       bestWays = 0;
       boolean wanted = nearness.wantsNow(view.offered());
@@ -135,7 +135,7 @@ public final class NearestPlayer implements Player {
     rack.remove(tile, naturals);
     rack.remove(Tile.JOKER, jokers);
     Reach left = view.reachWith(new Exposure(tile, size, jokers));
-    other.look(view, rack, left);
+    other.glance(view, rack, left);
     boolean nearer = other.least() < bestAway;
     boolean asNear =
         best != ClaimChoice.nothing() && other.least() == bestAway && other.ways() > bestWays;
@@ -163,7 +163,7 @@ public final class NearestPlayer implements Player {
           view.copyRack(rack);
           rack.remove(view.exposures(owner).get(index).kind());
           rack.add(Tile.JOKER);
-          other.look(view, rack, view.reach(view.seat()));
+          other.glance(view, rack, view.reach(view.seat()));
           if (other.least() <= nearness.least()) {
             return TurnChoice.exchange(owner, index);
           }
@@ -175,7 +175,7 @@ public final class NearestPlayer implements Player {
 
   @Override
   public int aim(SeatView view) {
-    nearness.look(view);
+    nearness.glance(view);
     return nearness.aim();
   }
 }
