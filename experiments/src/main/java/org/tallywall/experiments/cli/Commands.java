@@ -9,6 +9,10 @@ final class Commands {
   static CommandLine all(Console console) {
     CommandLine root = new CommandLine(new RootCommand());
     root.addSubcommand(card(console));
+    root.addSubcommand(new RunCommand(console));
+    root.addSubcommand(new GameCommand(console));
+    root.addSubcommand(new ReplayCommand(console));
+    root.addSubcommand(new PlayersCommand(console));
     root.addSubcommand(new RackCommand(console));
     return root;
   }

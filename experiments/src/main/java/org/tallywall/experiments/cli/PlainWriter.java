@@ -12,8 +12,11 @@ import java.nio.charset.StandardCharsets;
  * remembers the first error instead of throwing it.
  */
 final class PlainWriter extends Writer {
+  private static final char[] RETURN = {'\r'};
+
   private final Writer out;
   private IOException trouble;
+  private boolean heldReturn;
 
   PlainWriter(OutputStream stream) {
     this.out = new BufferedWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
@@ -27,12 +30,20 @@ final class PlainWriter extends Writer {
   @Override
   public void write(char[] letters, int from, int length) {
     int start = from;
-    for (int at = from; at <= from + length; at++) {
-      if (at == from + length || letters[at] == '\r') {
+    for (int at = from; at < from + length; at++) {
+      if (heldReturn) {
+        heldReturn = false;
+        if (letters[at] != '\n') {
+          part(RETURN, 0, 1);
+        }
+      }
+      if (letters[at] == '\r') {
         part(letters, start, at - start);
         start = at + 1;
+        heldReturn = true;
       }
     }
+    part(letters, start, from + length - start);
   }
 
   private void part(char[] letters, int from, int length) {
@@ -47,6 +58,10 @@ final class PlainWriter extends Writer {
 
   @Override
   public void flush() {
+    if (heldReturn) {
+      heldReturn = false;
+      part(RETURN, 0, 1);
+    }
     if (trouble == null) {
       try {
         out.flush();

@@ -18,6 +18,18 @@ public final class WholeFile {
 
   private WholeFile() {}
 
+  /** Fills a file. */
+  @FunctionalInterface
+  public interface Filler {
+    /**
+     * Writes the file.
+     *
+     * @param part the name under which it grows
+     * @throws IOException if it cannot be written
+     */
+    void fill(Path part) throws IOException;
+  }
+
   /**
    * Writes a text in UTF-8, in place of an older file.
    *
@@ -26,10 +38,21 @@ public final class WholeFile {
    * @throws FailedException if it cannot be written; nothing is left behind
    */
   public static void write(Path file, String text) {
-    Path part = part(file);
+    grow(file, part -> Files.write(part, text.getBytes(StandardCharsets.UTF_8)));
+  }
+
+  /**
+   * Writes a file, in place of an older one.
+   *
+   * @param file the file; its folder exists
+   * @param filler fills it under the name under which it grows
+   * @throws FailedException if it cannot be written; nothing is left behind
+   */
+  public static void grow(Path file, Filler filler) {
+    Path part = file.resolveSibling(file.getFileName() + PART);
     try {
       try {
-        Files.write(part, text.getBytes(StandardCharsets.UTF_8));
+        filler.fill(part);
         Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(part);
@@ -37,11 +60,6 @@ public final class WholeFile {
     } catch (IOException e) {
       throw unwritten(file, e);
     }
-  }
-
-  /** The name under which a file grows. */
-  static Path part(Path file) {
-    return file.resolveSibling(file.getFileName() + PART);
   }
 
   /**

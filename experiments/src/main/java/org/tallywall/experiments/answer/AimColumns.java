@@ -1,0 +1,67 @@
+package org.tallywall.experiments.answer;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.tally.AimTally;
+import org.tallywall.experiments.tally.AimTally.Count;
+import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.Column;
+
+/** The columns that lines and families of a card have in common. */
+final class AimColumns {
+  private AimColumns() {}
+
+  static List<Column> columns() {
+    return List.of(
+        Column.integer("aimed-after-deal", "players", "Players that aimed at it after the deal."),
+        Column.integer(
+            "aimed-after-passes", "players", "Players that aimed at it after the passes."),
+        Column.integer("aimed-at-end", "players", "Players that aimed at it when the game ended."),
+        Column.integer("wins", "games", "Games won with it."),
+        Column.rate("share-of-wins", "share of games won", "Its share of all games won."),
+        Column.rateInterval(
+            "win-rate-when-aimed",
+            "share of players",
+            "Share of the players aiming at it after the passes that won, with whatever line."),
+        Column.text("win-rate-method", "How the interval of that share was computed."),
+        Column.integer(
+            "aimed-and-won-with-it",
+            "players",
+            "Players that aimed at it after the passes and won with it."),
+        Column.integer("switched-to", "times", "Times that a player changed to it in play."),
+        Column.integer("switched-from", "times", "Times that a player left it in play."),
+        Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall."),
+        Column.decimal("jokers-at-win", "tiles", "Mean number of jokers in the winning hand."),
+        Column.decimal("exposures-at-win", "exposures", "Mean number of the winner's exposures."),
+        Column.decimal("points-when-won", "points per game", "What the winner received."));
+  }
+
+  static List<Cell> cells(AimTally aim, long deals, long wins, double confidence) {
+    List<Cell> cells = new ArrayList<>();
+    cells.add(count(aim, Count.AFTER_DEAL));
+    cells.add(count(aim, Count.AFTER_PASSES));
+    cells.add(count(aim, Count.AT_END));
+    cells.add(count(aim, Count.WINS));
+    cells.add(Cell.ratio(aim.counts().get(Count.WINS), wins));
+    if (aim.counts().get(Count.AFTER_PASSES) == 0) {
+      cells.add(Cell.empty());
+      cells.add(Cell.empty());
+    } else {
+      Estimate rate = Measures.winRateOfAimers(aim, deals, confidence);
+      cells.add(Measures.cell(rate));
+      cells.add(Measures.method(rate));
+    }
+    cells.add(count(aim, Count.AIMED_AND_WON_WITH_IT));
+    cells.add(count(aim, Count.SWITCHED_TO));
+    cells.add(count(aim, Count.SWITCHED_FROM));
+    for (Count mean : List.of(Count.WALL, Count.JOKERS, Count.EXPOSURES, Count.POINTS)) {
+      cells.add(Cell.ratio(aim.counts().get(mean), aim.counts().get(Count.WINS)));
+    }
+    return cells;
+  }
+
+  private static Cell count(AimTally aim, Count what) {
+    return Cell.whole(aim.counts().get(what));
+  }
+}

@@ -1,0 +1,45 @@
+package org.tallywall.experiments.answer;
+
+import org.tallywall.experiments.tally.EndTally;
+import org.tallywall.experiments.tally.EndTally.End;
+import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
+
+/** How games ended, by the number of tiles left in the wall. */
+final class Endings {
+  private Endings() {}
+
+  static Table of(EndTally ends) {
+    TableBuilder table =
+        Table.builder("endings", "How games ended, by the number of tiles left in the wall")
+            .columns(
+                Column.text("arm", "The way of playing; \"table\" for one fixed table."),
+                Column.integer("wall", "tiles", "Tiles left in the wall at the end."),
+                Column.integer("games", "games", "Games that ended there."),
+                Column.integer("won-by-draw", "games", "Won on the tile drawn."),
+                Column.integer("won-by-exchange", "games", "Won by a joker exchange."),
+                Column.integer("won-on-discard", "games", "Won on a discard."),
+                Column.integer("won-before-play", "games", "East was complete before play."),
+                Column.integer("wall-games", "games", "Nobody won before the wall ran out."),
+                Column.integer("void-games", "games", "Three hands were dead."));
+    for (int wall = ends.most(); wall >= 0; wall--) {
+      long games = 0;
+      for (End end : End.values()) {
+        games += ends.games(end, wall);
+      }
+      table.row(
+          Cell.text("table"),
+          Cell.whole(wall),
+          Cell.whole(games),
+          Cell.whole(ends.games(End.DRAW, wall)),
+          Cell.whole(ends.games(End.EXCHANGE, wall)),
+          Cell.whole(ends.games(End.DISCARD, wall)),
+          Cell.whole(ends.games(End.DEAL, wall)),
+          Cell.whole(ends.games(End.WALL_GAME, wall)),
+          Cell.whole(ends.games(End.VOID, wall)));
+    }
+    return table.build();
+  }
+}

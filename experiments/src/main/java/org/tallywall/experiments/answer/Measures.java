@@ -1,0 +1,63 @@
+package org.tallywall.experiments.answer;
+
+import java.math.BigInteger;
+import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.Interval;
+import org.tallywall.experiments.stats.Method;
+import org.tallywall.experiments.stats.Moments;
+import org.tallywall.experiments.stats.PairMoments;
+import org.tallywall.experiments.stats.Proportion;
+import org.tallywall.experiments.tally.AimTally;
+import org.tallywall.experiments.tally.DealSums;
+import org.tallywall.reports.table.Cell;
+
+/** Turns tallies into estimates and cells. */
+final class Measures {
+  private static final int FEW = 100;
+
+  private Measures() {}
+
+  static Moments moments(DealSums sums, long deals) {
+    return new Moments(deals, sums.sum().value(), sums.squares().value());
+  }
+
+  /**
+   * The share of those who aimed at a line after the passes that won. The deal is the unit; where
+   * nobody won, all did, or few aimed, the exact interval of a proportion takes its place.
+   */
+  static Estimate winRateOfAimers(AimTally aim, long deals, double confidence) {
+    long aimed = aim.counts().get(AimTally.Count.AFTER_PASSES);
+    long won = aim.counts().get(AimTally.Count.AIMED_AND_WON);
+    if (aimed < FEW || won == 0 || won == aimed) {
+      Proportion share = new Proportion(won, aimed);
+      return Estimate.of(share.share(), share.clopperPearson(confidence), Method.CLOPPER_PEARSON);
+    }
+    PairMoments pair =
+        new PairMoments(
+            deals,
+            BigInteger.valueOf(won),
+            BigInteger.valueOf(aimed),
+            big(aim, AimTally.Count.WON_SQUARED),
+            big(aim, AimTally.Count.WON_TIMES_AIMED),
+            big(aim, AimTally.Count.AIMED_SQUARED));
+    Estimate ratio = pair.estimate(confidence);
+    return new Estimate(
+        ratio.value(), ratio.interval().map(Interval::withinZeroAndOne), ratio.method());
+  }
+
+  private static BigInteger big(AimTally aim, AimTally.Count what) {
+    return BigInteger.valueOf(aim.counts().get(what));
+  }
+
+  static Cell cell(Estimate estimate) {
+    return estimate
+        .interval()
+        .map(interval -> Cell.interval(estimate.value(), interval.low(), interval.high()))
+        .orElse(Cell.decimal(estimate.value()));
+  }
+
+  /** The name of the method, where there is an interval. */
+  static Cell method(Estimate estimate) {
+    return estimate.interval().isPresent() ? Cell.text(estimate.method().text()) : Cell.empty();
+  }
+}

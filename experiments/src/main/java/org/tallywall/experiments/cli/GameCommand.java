@@ -1,0 +1,101 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.record.RecordJson;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.store.RecordWriter;
+import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.experiments.story.Course;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.story.SpokenTiles;
+import org.tallywall.experiments.story.TypedTiles;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** Plays one deal and tells its course. */
+@Command(
+    name = "game",
+    description = "Plays one deal and tells its course, fit to be read aloud in class.",
+    footer = {
+      "Name a card, a seed and four players, or a study that says them all:",
+      "  tallywall game --card CARD --seed 7 --deal 3 --players nearest,nearest,nearest,nearest",
+      "  tallywall game --study STUDY --deal 3"
+    })
+final class GameCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Mixin private OneGame.Words words;
+
+  @Option(
+      names = "--spoken",
+      description = "Names tiles as they are called at the table: five crak, red, soap.")
+  private boolean spoken;
+
+  @Option(
+      names = "--names",
+      paramLabel = "A,B,C,D",
+      description = "Names of the players, East first.")
+  private String names;
+
+  @Option(
+      names = "--record",
+      paramLabel = "FILE",
+      description = "Writes the game's record to a new file, .jsonl or .jsonl.gz.")
+  private Path record;
+
+  GameCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    SeatNames seats = names == null ? SeatNames.FROM_EAST : seats(names);
+    if (record != null && Files.exists(record)) {
+      throw new WrongInputException("\"" + record + "\" exists already; name a new file");
+    }
+    OneGame game = OneGame.of(words);
+    GameRecord played = game.play();
+    if (record != null) {
+      write(played);
+    }
+    console.say(
+        "Deal %d, seed %d, %s"
+            .formatted(
+                played.header().deal(), played.header().seed(), played.header().card().card()));
+    for (int seat = 0; seat < seats.names().size(); seat++) {
+      console.say("  " + seats.of(seat) + ": " + game.players().get(seat).type().id());
+    }
+    Course.of(played, game.card(), seats, spoken ? new SpokenTiles() : new TypedTiles())
+        .forEach(this::say);
+    return Program.DONE;
+  }
+
+  private void say(String line) {
+    String text = line.stripLeading();
+    String indent = " ".repeat(line.length() - text.length());
+    List<String> lines = Words.wrapped(text, indent, console.width());
+    console.say(lines.get(0).stripTrailing());
+    lines.subList(1, lines.size()).forEach(rest -> console.say("    " + rest));
+  }
+
+  private void write(GameRecord played) {
+    boolean packed = record.getFileName().toString().endsWith(".gz");
+    WholeFile.grow(
+        record, part -> RecordWriter.write(part, packed, List.of(RecordJson.line(played))));
+  }
+
+  private static SeatNames seats(String names) {
+    List<String> four = Arrays.stream(names.split(",", -1)).map(String::strip).toList();
+    if (four.size() != 4 || four.stream().anyMatch(String::isEmpty)) {
+      throw new WrongInputException(
+          "--names takes four names with commas between, East first; not \"" + names + "\"");
+    }
+    return new SeatNames(four);
+  }
+}

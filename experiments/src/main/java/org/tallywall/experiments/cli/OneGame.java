@@ -1,0 +1,173 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.tallywall.core.card.Card;
+import org.tallywall.core.card.CardFile;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.play.Deal;
+import org.tallywall.core.play.Game;
+import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.TableSetup;
+import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.record.GameRecorder;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.run.RecordHeaders;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Design;
+import org.tallywall.experiments.study.RulesFile;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import picocli.CommandLine.Option;
+
+/**
+ * One deal to be played.
+ *
+ * @param study the study's name, or empty
+ * @param card the card
+ * @param rules the rules
+ * @param players who sits where
+ * @param seed the seed
+ * @param deal the deal
+ */
+record OneGame(
+    String study, Card card, TableRules rules, List<PlayerSpec> players, long seed, long deal) {
+
+  /** The words that name a deal. */
+  static final class Words {
+    @Option(names = "--deal", paramLabel = "NUMBER", description = "Which deal, from 0.")
+    private Long deal;
+
+    @Option(names = "--card", paramLabel = "FILE", description = "The card file.")
+    private Path card;
+
+    @Option(names = "--seed", paramLabel = "NUMBER", description = "The seed.")
+    private Long seed;
+
+    @Option(names = "--players", paramLabel = "A,B,C,D", description = "Four players, East first.")
+    private String players;
+
+    @Option(names = "--rules", paramLabel = "FILE", description = "A file of switches.")
+    private Path rules;
+
+    @Option(
+        names = "--study",
+        paramLabel = "FILE",
+        description = "Takes card, rules, seed and players from a study.")
+    private Path study;
+
+    @Option(
+        names = "--arm",
+        paramLabel = "NAME",
+        description = "Which way of playing of the study.")
+    private String arm;
+
+    @Option(names = "--seat", paramLabel = "NUMBER", description = "Where the studied player sits.")
+    private Integer seat;
+  }
+
+  static OneGame of(Words words) {
+    if (words.deal == null) {
+      throw new WrongInputException("--deal is missing; write its number, as in --deal 0");
+    }
+    return words.study == null ? ofWords(words) : ofStudy(words);
+  }
+
+  private static OneGame ofStudy(Words words) {
+    if (words.card != null || words.rules != null || words.seed != null || words.players != null) {
+      throw new WrongInputException(
+          "the study says card, rules, seed and players; leave --card, --rules, --seed and"
+              + " --players out");
+    }
+    if (words.arm != null || words.seat != null) {
+      throw new WrongInputException(
+          "the study plays one fixed table and has no ways of playing to choose from; leave --arm"
+              + " and --seat out");
+    }
+    Study study = StudyFile.read(words.study, Changes.NONE, Catalog.standard());
+    Design.Table design = (Design.Table) study.design();
+    return new OneGame(
+        study.question().name(),
+        study.card(),
+        study.rules(),
+        design.players(),
+        study.extent().seed(),
+        words.deal);
+  }
+
+  private static OneGame ofWords(Words words) {
+    if (words.arm != null || words.seat != null) {
+      throw new WrongInputException("--arm and --seat belong to --study");
+    }
+    List<String> missing = new ArrayList<>();
+    if (words.card == null) {
+      missing.add("--card FILE");
+    }
+    if (words.seed == null) {
+      missing.add("--seed NUMBER");
+    }
+    if (words.players == null) {
+      missing.add("--players A,B,C,D");
+    }
+    if (!missing.isEmpty()) {
+      throw new WrongInputException(
+          String.join(", ", missing) + " missing; or write --study FILE with a study");
+    }
+    TableRules rules = words.rules == null ? TableRules.STANDARD : RulesFile.read(words.rules);
+    return new OneGame(
+        "",
+        CardFile.read(words.card).orThrow(),
+        rules,
+        players(words.players),
+        words.seed,
+        words.deal);
+  }
+
+  private static List<PlayerSpec> players(String text) {
+    Catalog catalog = Catalog.standard();
+    List<String> names = Arrays.stream(text.split(",", -1)).map(String::strip).toList();
+    if (names.size() != 4) {
+      throw new WrongInputException(
+          "--players takes four players with commas between, East first; not \"" + text + "\"");
+    }
+    List<PlayerSpec> players = new ArrayList<>();
+    for (String name : names) {
+      players.add(
+          catalog
+              .type(name)
+              .map(type -> new PlayerSpec(type, java.util.Map.of()))
+              .orElseThrow(() -> new WrongInputException(catalog.unknown(name))));
+    }
+    return players;
+  }
+
+  /** Plays the deal and writes it down. */
+  GameRecord play() {
+    TableSetup setup = new TableSetup(new ConcreteHands(card), rules);
+    GameRecorder recorder = new GameRecorder();
+    Game game = new Game(setup, players.stream().map(PlayerSpec::make).toList(), recorder);
+    try {
+      game.play(Deal.of(seed, deal, rules.tiles()));
+    } catch (IllegalMoveException illegal) {
+      throw new FailedException(
+          "the player \"%s\" at seat %d answered illegally: %s"
+              .formatted(
+                  players.get(illegal.seat()).type().id(), illegal.seat(), illegal.getMessage()),
+          illegal);
+    } catch (RuntimeException broken) {
+      throw new FailedException(
+          "the player \"%s\" at seat %d broke down; --debug shows where"
+              .formatted(players.get(game.lastAsked()).type().id(), game.lastAsked()),
+          broken);
+    }
+    return recorder.record(
+        RecordHeaders.of(
+            study, setup, seed, deal, players.stream().map(PlayerSpec::written).toList()));
+  }
+}

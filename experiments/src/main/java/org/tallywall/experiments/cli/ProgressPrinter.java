@@ -1,0 +1,104 @@
+package org.tallywall.experiments.cli;
+
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import org.tallywall.experiments.run.RunState;
+
+/**
+ * Says how far a run is: on a terminal a bar that is written over, elsewhere one plain line every
+ * ten seconds.
+ */
+final class ProgressPrinter {
+  private static final long BAR_MILLIS = 500;
+  private static final long LINE_MILLIS = 10_000;
+  private static final int BAR_LETTERS = 24;
+
+  private final Console console;
+  private final RunState state;
+  private final long start = System.nanoTime();
+  private final ScheduledExecutorService timer =
+      Executors.newSingleThreadScheduledExecutor(ProgressPrinter::daemon);
+  private int written;
+
+  ProgressPrinter(Console console, RunState state) {
+    this.console = console;
+    this.state = state;
+    long pause = console.terminal() ? BAR_MILLIS : LINE_MILLIS;
+    timer.scheduleAtFixedRate(this::print, pause, pause, TimeUnit.MILLISECONDS);
+  }
+
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "progress");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private void print() {
+    String text = text(state.played(), state.deals(), System.nanoTime() - start);
+    if (console.terminal()) {
+      String line = bar(state.played(), state.deals()) + "  " + text;
+      overwrite(line.substring(0, Math.min(line.length(), console.width() - 1)));
+    } else {
+      console.complain(text);
+    }
+  }
+
+  private void overwrite(String line) {
+    String blank = " ".repeat(Math.max(0, written - line.length()));
+    console.err().print("\r" + line + blank);
+    console.err().flush();
+    written = line.length();
+  }
+
+  static String bar(long played, long deals) {
+    int full = (int) (BAR_LETTERS * played / deals);
+    return "[" + "#".repeat(full) + ".".repeat(BAR_LETTERS - full) + "]";
+  }
+
+  /** How far, how fast, how long still. */
+  static String text(long played, long deals, long nanos) {
+    double seconds = nanos / 1e9;
+    String far =
+        Words.grouped(played)
+            + " of "
+            + Words.grouped(deals)
+            + " deals, "
+            + 100 * played / deals
+            + " %";
+    if (played == 0 || seconds <= 0) {
+      return far;
+    }
+    double speed = played / seconds;
+    return far
+        + ", "
+        + Words.grouped(Math.round(speed))
+        + " games a second, "
+        + duration(Math.round((deals - played) / speed))
+        + " left";
+  }
+
+  static String duration(long seconds) {
+    if (seconds < 60) {
+      return seconds + " s";
+    } else if (seconds < 3600) {
+      return seconds / 60 + " min " + seconds % 60 + " s";
+    }
+    return seconds / 3600 + " h " + seconds % 3600 / 60 + " min";
+  }
+
+  /** Says nothing more and clears the bar. */
+  void end() {
+    timer.shutdownNow();
+    try {
+      timer.awaitTermination(1, TimeUnit.SECONDS);
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+    }
+    if (written > 0) {
+      overwrite("");
+      console.err().print("\r");
+      console.err().flush();
+    }
+  }
+}

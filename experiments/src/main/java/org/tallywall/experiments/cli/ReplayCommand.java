@@ -1,0 +1,122 @@
+package org.tallywall.experiments.cli;
+
+import java.io.EOFException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.zip.ZipException;
+import org.tallywall.core.card.CardFile;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.record.Breach;
+import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.record.RecordFile;
+import org.tallywall.core.record.Replay;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.LocatedJson;
+import org.tallywall.core.text.Node;
+import org.tallywall.core.text.TextFile;
+import org.tallywall.experiments.error.WrongInputException;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Checks recorded games against the rules. */
+@Command(
+    name = "replay",
+    description =
+        "Plays recorded games again from their walls and checks every event against the rules.",
+    footer = "Ends with 0 where all games agree with the rules, with 1 at the first that does not.")
+final class ReplayCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(paramLabel = "FILE", description = "The records, .jsonl or .jsonl.gz.")
+  private Path file;
+
+  @Option(
+      names = "--card",
+      paramLabel = "FILE",
+      description = "The card; that of the study.json beside the records unless given.")
+  private Path card;
+
+  ReplayCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    if (!Files.isRegularFile(file)) {
+      throw new WrongInputException(
+          Files.exists(file)
+              ? "\"" + file + "\" is a folder; name a file of records in it"
+              : "there is no file \"" + file + "\"; check its name and folder");
+    }
+    ConcreteHands hands =
+        new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
+    String digest = hands.card().digest();
+    long agreed = 0;
+    try (RecordFile records = RecordFile.open(file)) {
+      for (GameRecord game = records.next(); game != null; game = records.next()) {
+        if (!game.header().card().digest().equals(digest)) {
+          throw otherCard(game);
+        }
+        Optional<Breach> breach = Replay.check(hands, game);
+        if (breach.isPresent()) {
+          console.say(breach(game, breach.get()));
+          console.say(Words.count(agreed, "game", "games") + " before it agree with the rules");
+          return Program.FAILED;
+        }
+        agreed++;
+      }
+    } catch (IOException broken) {
+      throw unreadable(broken, agreed);
+    }
+    if (agreed == 0) {
+      throw new WrongInputException("\"" + file + "\" holds no games");
+    }
+    console.say(Words.count(agreed, "game agrees", "games agree") + " with the rules");
+    return Program.DONE;
+  }
+
+  private static String breach(GameRecord game, Breach breach) {
+    String where = breach.event() < 0 ? "" : ", event " + breach.event();
+    return "game %d (deal %d)%s: %s"
+        .formatted(game.header().game(), game.header().deal(), where, breach.message());
+  }
+
+  private WrongInputException otherCard(GameRecord game) {
+    return new WrongInputException(
+        "game %d was played on another card than this: \"%s\" with the digest %s; name that card with --card"
+            .formatted(
+                game.header().game(), game.header().card().card(), game.header().card().digest()));
+  }
+
+  private WrongInputException unreadable(IOException broken, long agreed) {
+    String why =
+        broken instanceof EOFException
+            ? "it breaks off"
+            : broken instanceof ZipException
+                ? "it is not packed with gzip, or damaged"
+                : "it cannot be read";
+    return new WrongInputException(
+        "\"%s\": %s; %s before that agree with the rules"
+            .formatted(file, why, Words.count(agreed, "game", "games")));
+  }
+
+  private Path cardOfStudy() {
+    Path study = file.resolveSibling("study.json");
+    if (!Files.exists(study)) {
+      throw new WrongInputException(
+          "there is no study.json beside the records; name the card with --card");
+    }
+    Node root = LocatedJson.read(TextFile.read(study), new Faults());
+    if (root != null
+        && root.value() instanceof Node.Fields fields
+        && fields.values().get("card") != null
+        && fields.values().get("card").value() instanceof String path) {
+      return file.resolveSibling(path);
+    }
+    throw new WrongInputException("\"" + study + "\" names no card; name it with --card");
+  }
+}

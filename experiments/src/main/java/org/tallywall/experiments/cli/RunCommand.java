@@ -1,0 +1,126 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.store.OnExisting;
+import org.tallywall.experiments.store.RunFolder;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Extent;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.strategies.catalog.Catalog;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Plays a study. */
+@Command(name = "run", description = "Plays a study and writes its results into a folder.")
+final class RunCommand implements Callable<Integer> {
+  private static final int MOST_THREADS = 1_000;
+
+  private final Console console;
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "STUDY", description = "The study file.")
+  private Path study;
+
+  @Option(
+      names = "--card",
+      paramLabel = "FILE",
+      description = "Plays the study on this card instead of its own.")
+  private Path card;
+
+  @Option(
+      names = "--rules",
+      paramLabel = "FILE",
+      description = "Plays by the switches in this file instead of the study's own.")
+  private Path rules;
+
+  @Option(names = "--deals", paramLabel = "NUMBER", description = "Plays so many deals.")
+  private Long deals;
+
+  @Option(names = "--seed", paramLabel = "NUMBER", description = "Takes another seed.")
+  private Long seed;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where the results go; results/NAME unless given.")
+  private Path out;
+
+  @Option(
+      names = "--on-existing",
+      paramLabel = "WHAT",
+      description = "What to do with results that are there already: fail (usual) or overwrite.")
+  private String onExisting = "fail";
+
+  @Option(
+      names = "--threads",
+      paramLabel = "NUMBER",
+      description =
+          "How many threads play; all processors unless given. The results do not change.")
+  private Integer threads;
+
+  RunCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
+    if (workers < 1 || workers > MOST_THREADS) {
+      throw new WrongInputException("--threads is 1 to " + MOST_THREADS + ", not " + workers);
+    }
+    if (deals != null && (deals < 1 || deals > Extent.MOST_DEALS)) {
+      throw new WrongInputException(
+          "--deals is 1 to " + Words.grouped(Extent.MOST_DEALS) + ", not " + Words.grouped(deals));
+    }
+    OnExisting policy = policy();
+    Changes changes =
+        new Changes(
+            Optional.ofNullable(card),
+            Optional.ofNullable(rules),
+            Optional.ofNullable(seed),
+            Optional.ofNullable(deals));
+    Study read = StudyFile.read(study, changes, Catalog.standard());
+    Path target = out == null ? Path.of("results", read.question().name()) : out;
+    RunFolder folder = RunFolder.begin(target, policy);
+    StudyRunner runner = new StudyRunner(console, read, workers, command());
+    if (!runner.run(folder)) {
+      return Program.STOPPED;
+    }
+    runner.summarise(target);
+    return Program.DONE;
+  }
+
+  private OnExisting policy() {
+    return switch (onExisting) {
+      case "fail" -> OnExisting.FAIL;
+      case "overwrite" -> OnExisting.OVERWRITE;
+      case "resume" ->
+          throw new WrongInputException(
+              "not yet: --on-existing resume is known but cannot be done yet; write overwrite to"
+                  + " play everything anew");
+      default ->
+          throw new WrongInputException(
+              "--on-existing is fail or overwrite, not \"%s\"; the nearest is \"%s\""
+                  .formatted(
+                      onExisting, Nearest.of(onExisting, List.of("fail", "overwrite", "resume"))));
+    };
+  }
+
+  private List<String> command() {
+    List<String> words = new ArrayList<>();
+    words.add("tallywall");
+    words.addAll(spec.root().commandLine().getParseResult().originalArgs());
+    return words;
+  }
+}

@@ -1,0 +1,72 @@
+package org.tallywall.experiments.story;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.card.Card;
+import org.tallywall.core.record.GameEvent;
+import org.tallywall.core.record.GameRecord;
+
+/** Tells the course of a recorded game, fit to be read aloud. */
+public final class Course {
+  private final GameRecord game;
+  private final Card card;
+  private final SeatNames seats;
+  private final TileWords words;
+  private final StoryTable table;
+  private final List<String> lines = new ArrayList<>();
+
+  private Course(GameRecord game, Card card, SeatNames seats, TileWords words) {
+    this.game = game;
+    this.card = card;
+    this.seats = seats;
+    this.words = words;
+    this.table = new StoryTable(game);
+  }
+
+  /**
+   * The course of a game.
+   *
+   * @param game the record of a game that was played by the rules
+   * @param card the card on which it was played
+   * @param seats what the seats are called
+   * @param words how tiles are named
+   * @return lines of text
+   */
+  public static List<String> of(GameRecord game, Card card, SeatNames seats, TileWords words) {
+    Course course = new Course(game, card, seats, words);
+    course.tell();
+    return course.lines;
+  }
+
+  private void tell() {
+    heading("The deal");
+    racks();
+    PassStory passes = new PassStory(seats, words, table, lines);
+    List<GameEvent> events = game.events();
+    int played = 0;
+    while (played < events.size() && passes.take(events.get(played))) {
+      played++;
+    }
+    if (played > 0 && played < events.size()) {
+      heading("After the passes");
+      racks();
+    }
+    heading("Play");
+    PlayStory play = new PlayStory(seats, words, table, lines);
+    events.subList(played, events.size()).forEach(play::take);
+    play.finish();
+    lines.addAll(new EndStory(game, card, seats, words, table).lines());
+  }
+
+  private void heading(String text) {
+    lines.add("");
+    lines.add(text);
+  }
+
+  private void racks() {
+    for (int seat = 0; seat < seats.names().size(); seat++) {
+      lines.add(
+          "  " + Sentences.sentence(seats.of(seat) + " holds " + words.rack(table.rack(seat))));
+    }
+  }
+}

@@ -1,0 +1,2 @@
+/** A game told in words. */
+package org.tallywall.experiments.story;

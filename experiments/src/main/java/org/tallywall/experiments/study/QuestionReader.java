@@ -1,0 +1,65 @@
+package org.tallywall.experiments.study;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.text.FieldReader;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Node;
+
+/** Reads what a study wants to know. */
+final class QuestionReader {
+  private static final double USUAL_CONFIDENCE = 0.95;
+  private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_-]{0,79}";
+
+  private final FieldReader fields;
+
+  QuestionReader(FieldReader fields) {
+    this.fields = fields;
+  }
+
+  Question read() {
+    String name = "";
+    if (fields.require("study", "a name, as in \"study\": \"first-look\"")) {
+      name = fields.text("study", "x");
+      if (!name.matches(NAME)) {
+        fields.fault(
+            "study",
+            "the name \"%s\" becomes the name of a folder; write letters a-z, digits and hyphens,"
+                    .formatted(name)
+                + " 80 at most");
+      }
+    }
+    double confidence = fields.between("confidence", USUAL_CONFIDENCE, 0, 1);
+    return new Question(name, fields.text("question", ""), primary(), secondary(), confidence);
+  }
+
+  private Optional<Measure> primary() {
+    return fields.has("primary") ? measure("primary", fields.node("primary")) : Optional.empty();
+  }
+
+  private List<Measure> secondary() {
+    List<Measure> measures = new ArrayList<>();
+    for (Node node : fields.list("secondary")) {
+      measure("secondary", node).ifPresent(measures::add);
+    }
+    return measures;
+  }
+
+  private Optional<Measure> measure(String field, Node node) {
+    List<String> names = Measure.names();
+    if (node.value() instanceof String text) {
+      int at = names.indexOf(text);
+      if (at >= 0) {
+        return Optional.of(Measure.values()[at]);
+      }
+      fields.fault(
+          field,
+          "unknown measure \"%s\"; the nearest known one is \"%s\" (known: %s)"
+              .formatted(text, Nearest.of(text, names), String.join(", ", names)));
+    } else {
+      fields.fault(field, "a measure is a name in double quotes, not " + node.kind());
+    }
+    return Optional.empty();
+  }
+}

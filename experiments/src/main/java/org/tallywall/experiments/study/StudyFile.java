@@ -1,0 +1,133 @@
+package org.tallywall.experiments.study;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.card.Card;
+import org.tallywall.core.card.CardFile;
+import org.tallywall.core.card.CardReading;
+import org.tallywall.core.rules.RulesReader;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.text.Fault;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FaultyFileException;
+import org.tallywall.core.text.FieldReader;
+import org.tallywall.core.text.LocatedJson;
+import org.tallywall.core.text.Node;
+import org.tallywall.core.text.TextFile;
+import org.tallywall.strategies.catalog.Catalog;
+
+/** Reads study files: JSON with comments, strict, all faults of a file at once. */
+public final class StudyFile {
+  private static final List<String> KNOWN =
+      List.of(
+          "study",
+          "question",
+          "card",
+          "rules",
+          "seed",
+          "arms",
+          "baseline",
+          "others",
+          "table",
+          "round-robin",
+          "sweep",
+          "branch",
+          "seats",
+          "primary",
+          "secondary",
+          "deals",
+          "until",
+          "confidence",
+          "records",
+          "faults-borne",
+          "decision-seconds",
+          "streams");
+
+  private final Path file;
+  private final Changes changes;
+  private final Faults faults = new Faults();
+  private final FieldReader fields;
+  private final DesignReader designs;
+
+  private StudyFile(Path file, Changes changes, Catalog catalog, Node root) {
+    this.file = file;
+    this.changes = changes;
+    this.fields = new FieldReader(root, "a study", this.faults, KNOWN);
+    this.designs = new DesignReader(fields, this.faults, catalog);
+  }
+
+  /**
+   * Reads a study.
+   *
+   * @param file the file
+   * @param changes what to put in place of what the study says
+   * @param catalog the players that it can name
+   * @return the study
+   * @throws FaultyFileException with all faults of the study, or of the card or rules file
+   */
+  public static Study read(Path file, Changes changes, Catalog catalog) {
+    Faults unreadable = new Faults();
+    Node root = LocatedJson.read(TextFile.read(file), unreadable);
+    if (root == null) {
+      throw new FaultyFileException(file.toString(), unreadable.faults());
+    }
+    return new StudyFile(file, changes, catalog, root).study();
+  }
+
+  private Study study() {
+    Question question = new QuestionReader(fields).read();
+    TableRules written = RulesReader.read(fields.node("rules"), faults);
+    Design design = designs.read();
+    Extent extent = extent();
+    CardReading card = card();
+    if (faults.any()) {
+      throw new FaultyFileException(file.toString(), faults.faults());
+    }
+    Card good = card.orThrow();
+    TableRules rules = changes.rules().map(RulesFile::read).orElse(written);
+    Source source = new Source(file, cardFile(), changes.card(), changes.rules());
+    return new Study(question, good, rules, design, extent, source);
+  }
+
+  private Extent extent() {
+    fields.require("seed", "any whole number, as in \"seed\": 20261125");
+    long seed = fields.whole("seed", 0, 0, Long.MAX_VALUE);
+    if (!fields.has("until")) {
+      fields.require("deals", "how many deals to play, as in \"deals\": 20000");
+    }
+    long deals = fields.whole("deals", 1, 1, Extent.MOST_DEALS);
+    long records = fields.whole("records", 0, 0, Extent.MOST_DEALS);
+    return new Extent(changes.seed().orElse(seed), changes.deals().orElse(deals), records);
+  }
+
+  private CardReading card() {
+    boolean named = fields.require("card", "the path of the card file, relative to this file");
+    Path path = changes.card().isPresent() || named ? cardFile() : null;
+    if (path == null) {
+      return null;
+    }
+    CardReading reading = CardFile.read(path);
+    Optional<Fault> unreadable =
+        reading.faults().stream().filter(fault -> fault.line() == 0).findFirst();
+    if (changes.card().isEmpty() && unreadable.isPresent()) {
+      fields.fault("card", "the card \"" + path + "\": " + unreadable.get().message());
+    }
+    return reading;
+  }
+
+  /** The card file; null where the study's is no path. */
+  private Path cardFile() {
+    if (changes.card().isPresent()) {
+      return changes.card().get();
+    }
+    String text = fields.text("card", "");
+    try {
+      return text.isBlank() ? null : file.resolveSibling(text);
+    } catch (InvalidPathException impossible) {
+      fields.fault("card", "\"" + text + "\" cannot be the name of a file");
+      return null;
+    }
+  }
+}

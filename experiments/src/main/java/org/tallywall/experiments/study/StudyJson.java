@@ -1,0 +1,104 @@
+package org.tallywall.experiments.study;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.text.Sha256;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import tools.jackson.core.util.DefaultIndenter;
+import tools.jackson.core.util.DefaultPrettyPrinter;
+import tools.jackson.databind.ObjectWriter;
+import tools.jackson.databind.json.JsonMapper;
+
+/** Writes a study as a study file with every default written out. */
+public final class StudyJson {
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+
+  private StudyJson() {}
+
+  /**
+   * The study as a file for a folder, with its path to the card made to hold from there.
+   *
+   * @param study the study
+   * @param folder the folder in which the file will lie
+   * @return lines of JSON, each ended by {@code \n}
+   */
+  public static String text(Study study, Path folder) {
+    return pretty(fields(study, pathFrom(folder, study.source().card())));
+  }
+
+  /**
+   * Any JSON for people to read.
+   *
+   * @param value maps, lists, texts, numbers
+   * @return lines, each ended by {@code \n}
+   */
+  public static String pretty(Object value) {
+    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+    ObjectWriter writer =
+        MAPPER
+            .writer()
+            .with(
+                new DefaultPrettyPrinter()
+                    .withObjectIndenter(indenter)
+                    .withArrayIndenter(DefaultPrettyPrinter.FixedSpaceIndenter.instance()));
+    return writer.writeValueAsString(value) + "\n";
+  }
+
+  /**
+   * The digest of some rules.
+   *
+   * @param rules the rules
+   * @return "sha256:" and 64 hexadecimal digits
+   */
+  public static String digest(TableRules rules) {
+    return digest((Object) rules.switches());
+  }
+
+  static String digest(Study study) {
+    return digest((Object) fields(study, study.card().digest()));
+  }
+
+  private static String digest(Object value) {
+    return Sha256.of(MAPPER.writeValueAsString(value).getBytes(StandardCharsets.UTF_8));
+  }
+
+  private static Map<String, Object> fields(Study study, String card) {
+    Question question = study.question();
+    Map<String, Object> fields = new LinkedHashMap<>();
+    fields.put("study", question.name());
+    fields.put("question", question.words());
+    fields.put("card", card);
+    fields.put("rules", study.rules().switches());
+    fields.put("seed", study.extent().seed());
+    if (study.design() instanceof Design.Table table) {
+      fields.put("table", table.players().stream().map(PlayerSpec::written).toList());
+    }
+    question.primary().ifPresent(measure -> fields.put("primary", measure.text()));
+    fields.put("secondary", question.secondary().stream().map(Measure::text).toList());
+    fields.put("deals", study.extent().deals());
+    fields.put("confidence", shortest(question.confidence()));
+    fields.put("records", study.extent().records());
+    return fields;
+  }
+
+  /** The number as a person wrote it, where fifteen digits lead back to it; else in full. */
+  private static BigDecimal shortest(double number) {
+    BigDecimal whole = new BigDecimal(number);
+    BigDecimal few = whole.round(new MathContext(15)).stripTrailingZeros();
+    return few.doubleValue() == number ? few : whole.round(new MathContext(17));
+  }
+
+  /** A path that holds from a folder, with forward slashes; absolute where there is no other. */
+  private static String pathFrom(Path folder, Path file) {
+    Path from = folder.toAbsolutePath().normalize();
+    Path to = file.toAbsolutePath().normalize();
+    boolean sameDrive = from.getRoot() != null && from.getRoot().equals(to.getRoot());
+    Path path = sameDrive ? from.relativize(to) : to;
+    return path.toString().replace(path.getFileSystem().getSeparator(), "/");
+  }
+}

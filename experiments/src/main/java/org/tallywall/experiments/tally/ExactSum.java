@@ -1,0 +1,61 @@
+package org.tallywall.experiments.tally;
+
+import java.math.BigInteger;
+
+/** A sum of whole numbers that is exact however large it grows. */
+public final class ExactSum {
+  private long small;
+  private BigInteger large = BigInteger.ZERO;
+
+  /** Nothing added yet. */
+  public ExactSum() {}
+
+  /**
+   * Adds a number.
+   *
+   * @param number any number
+   */
+  public void add(long number) {
+    long sum = small + number;
+    if (((small ^ sum) & (number ^ sum)) < 0) {
+      large = value().add(BigInteger.valueOf(number));
+      small = 0;
+    } else {
+      small = sum;
+    }
+  }
+
+  /**
+   * Adds the square of a number.
+   *
+   * @param number any number
+   */
+  public void addSquare(long number) {
+    long square = number * number;
+    if (Math.multiplyHigh(number, number) == 0 && square >= 0) {
+      add(square);
+    } else {
+      BigInteger exact = BigInteger.valueOf(number);
+      large = large.add(exact.multiply(exact));
+    }
+  }
+
+  /**
+   * Adds another sum.
+   *
+   * @param other the other sum, which stays as it is
+   */
+  public void add(ExactSum other) {
+    large = large.add(other.large);
+    add(other.small);
+  }
+
+  /**
+   * The sum.
+   *
+   * @return exactly what was added
+   */
+  public BigInteger value() {
+    return large.add(BigInteger.valueOf(small));
+  }
+}

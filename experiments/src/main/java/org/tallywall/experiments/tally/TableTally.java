@@ -1,0 +1,145 @@
+package org.tallywall.experiments.tally;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.play.Deal;
+import org.tallywall.core.play.Seats;
+import org.tallywall.core.play.TableSetup;
+
+/**
+ * Everything that is counted over the games of one table, one game a deal. Whole numbers only, so
+ * tallies of parts of a run may be added in any order.
+ */
+public final class TableTally {
+  private final CardFamilies families;
+  private final SeatTally[] seats = new SeatTally[Seats.COUNT];
+  private final SeatTally all = new SeatTally();
+  private final List<AimTally> lines = new ArrayList<>();
+  private final List<AimTally> byFamily = new ArrayList<>();
+  private final EndTally ends;
+  private final PassTally passes = new PassTally();
+  private long deals;
+
+  /**
+   * No games yet.
+   *
+   * @param setup the card and the rules
+   */
+  public TableTally(TableSetup setup) {
+    ConcreteHands hands = setup.hands();
+    this.families = new CardFamilies(hands);
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      seats[seat] = new SeatTally();
+    }
+    for (int line = 0; line < hands.lines(); line++) {
+      lines.add(new AimTally());
+    }
+    for (int family = 0; family < families.count(); family++) {
+      byFamily.add(new AimTally());
+    }
+    this.ends = new EndTally(setup.rules().tiles().size() - Deal.DEALT);
+  }
+
+  /**
+   * Adds the games of another tally.
+   *
+   * @param other a tally of the same card and rules
+   */
+  public void add(TableTally other) {
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      seats[seat].add(other.seats[seat]);
+    }
+    all.add(other.all);
+    for (int line = 0; line < lines.size(); line++) {
+      lines.get(line).add(other.lines.get(line));
+    }
+    for (int family = 0; family < byFamily.size(); family++) {
+      byFamily.get(family).add(other.byFamily.get(family));
+    }
+    ends.add(other.ends);
+    passes.add(other.passes);
+    deals += other.deals;
+  }
+
+  void endDeal() {
+    lines.forEach(AimTally::endDeal);
+    byFamily.forEach(AimTally::endDeal);
+    deals++;
+  }
+
+  /**
+   * Deals played.
+   *
+   * @return how many; as many games
+   */
+  public long deals() {
+    return deals;
+  }
+
+  /**
+   * One seat.
+   *
+   * @param seat 0 to 3
+   * @return its tally, live
+   */
+  public SeatTally seat(int seat) {
+    return seats[seat];
+  }
+
+  /**
+   * All four seats together; its numbers a deal are sums over the seats.
+   *
+   * @return their tally, live
+   */
+  public SeatTally all() {
+    return all;
+  }
+
+  /**
+   * One line of the card.
+   *
+   * @param line its place on the card
+   * @return its tally, live
+   */
+  public AimTally line(int line) {
+    return lines.get(line);
+  }
+
+  /**
+   * The families of the card.
+   *
+   * @return their names and lines
+   */
+  public CardFamilies families() {
+    return families;
+  }
+
+  /**
+   * One family of the card.
+   *
+   * @param family its place on the card
+   * @return its tally, live
+   */
+  public AimTally family(int family) {
+    return byFamily.get(family);
+  }
+
+  /**
+   * How games ended.
+   *
+   * @return the tally, live
+   */
+  public EndTally ends() {
+    return ends;
+  }
+
+  /**
+   * The Charleston.
+   *
+   * @return the tally, live
+   */
+  public PassTally passes() {
+    return passes;
+  }
+}

@@ -1,0 +1,94 @@
+package org.tallywall.experiments.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Data walks through the house once, from left to right: no package uses one that comes later. */
+class PackageOrderTest {
+  private static final String ROOT = "org.tallywall.";
+
+  /** The packages of each module in their order; a package may use those before it. */
+  static final Map<String, List<String>> ORDER =
+      Map.of(
+          "core", List.of("text", "tile", "card", "hand", "random", "rules", "play", "record"),
+          "strategies", List.of("hand", "player", "catalog"),
+          "reports", List.of("table", "csv", "markdown", "text"),
+          "experiments",
+              List.of(
+                  "error", "rack", "study", "tally", "run", "invent", "store", "stats", "story",
+                  "answer", "cli"));
+
+  /** Which modules a module may use besides itself. */
+  private static final Map<String, List<String>> MODULES =
+      Map.of(
+          "core", List.of(),
+          "strategies", List.of("core"),
+          "reports", List.of(),
+          "experiments", List.of("core", "strategies", "reports"));
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("org.tallywall");
+
+  static Stream<String> packages() {
+    return ORDER.entrySet().stream()
+        .flatMap(module -> module.getValue().stream().map(name -> module.getKey() + "." + name));
+  }
+
+  @Test
+  void everyPackage_hasAPlaceInTheOrder() {
+    Set<String> found = new TreeSet<>();
+    CLASSES.forEach(type -> found.add(type.getPackageName()));
+    Set<String> listed = new TreeSet<>();
+    packages().forEach(name -> listed.add(ROOT + name));
+    assertThat(found).containsExactlyInAnyOrderElementsOf(listed);
+  }
+
+  @ParameterizedTest
+  @MethodSource("packages")
+  void aPackage_usesNoneThatComesLater(String name) {
+    String module = name.substring(0, name.indexOf('.'));
+    classes()
+        .that()
+        .resideInAPackage(ROOT + name)
+        .should()
+        .onlyDependOnClassesThat(mayBeUsedBy(module, name.substring(module.length() + 1)))
+        .check(CLASSES);
+  }
+
+  private static DescribedPredicate<JavaClass> mayBeUsedBy(String module, String own) {
+    List<String> order = ORDER.get(module);
+    List<String> allowed = order.subList(0, order.indexOf(own) + 1);
+    return DescribedPredicate.describe(
+        "are outside the project, or in "
+            + allowed
+            + " of "
+            + module
+            + ", or in "
+            + MODULES.get(module),
+        type -> {
+          if (!type.getPackageName().startsWith(ROOT)) {
+            return true;
+          }
+          String[] parts = type.getPackageName().substring(ROOT.length()).split("\\.");
+          return parts[0].equals(module)
+              ? allowed.contains(parts[1])
+              : MODULES.get(module).contains(parts[0]);
+        });
+  }
+}

@@ -1,0 +1,128 @@
+package org.tallywall.experiments.architecture;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.domain.JavaMethodCall;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.ThreadLocalRandom;
+import org.junit.jupiter.api.Test;
+
+/** Where results are made there is no chance without a key, no clock, no locale, no loose order. */
+class RepeatableResultsTest {
+  private static final String[] RESULTS = {
+    "org.tallywall.core..",
+    "org.tallywall.strategies..",
+    "org.tallywall.experiments.tally..",
+    "org.tallywall.experiments.stats.."
+  };
+
+  private static final Set<String> LOOKED_UP_ONLY =
+      Set.of("ReachCache", "CardMaker", "LineIds", "CsvCardReader", "LocatedJson", "Catalog");
+
+  private static final JavaClasses CLASSES =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("org.tallywall");
+
+  @Test
+  void results_useNoRandomNumbersWithoutAKey() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(RESULTS)
+        .should()
+        .dependOnClassesThat()
+        .belongToAnyOf(Random.class, ThreadLocalRandom.class)
+        .orShould()
+        .callMethod(Math.class, "random")
+        .orShould()
+        .callMethodWhere(named("shuffle", Collections.class))
+        .check(CLASSES);
+  }
+
+  @Test
+  void results_lookAtNoClock() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(RESULTS)
+        .should()
+        .callMethod(System.class, "nanoTime")
+        .orShould()
+        .callMethod(System.class, "currentTimeMillis")
+        .orShould()
+        .dependOnClassesThat()
+        .resideInAPackage("java.time..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void results_dependOnNoLocale() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(RESULTS)
+        .should()
+        .callMethod(String.class, "toLowerCase")
+        .orShould()
+        .callMethod(String.class, "toUpperCase")
+        .orShould()
+        .callMethod(java.util.Locale.class, "getDefault")
+        .orShould()
+        .dependOnClassesThat()
+        .areAssignableTo(java.text.NumberFormat.class)
+        .check(CLASSES);
+  }
+
+  /**
+   * Maps and sets without an order are only looked up in, never gone through: each class that makes
+   * one was read for that and stands in the list.
+   */
+  @Test
+  void results_areNotReadFromMapsWithoutAnOrder() {
+    noClasses()
+        .that()
+        .resideInAnyPackage(RESULTS)
+        .and(notAmong(LOOKED_UP_ONLY))
+        .should()
+        .callConstructor(HashMap.class)
+        .orShould()
+        .callConstructor(HashSet.class)
+        .orShould()
+        .callMethod(java.util.stream.Collectors.class, "toSet")
+        .orShould()
+        .callMethod(Set.class, "copyOf", java.util.Collection.class)
+        .check(CLASSES);
+  }
+
+  @Test
+  void classes_keepNoChangeableStatics() {
+    fields()
+        .that()
+        .areStatic()
+        .and()
+        .doNotHaveModifier(JavaModifier.SYNTHETIC)
+        .should()
+        .beFinal()
+        .check(CLASSES);
+  }
+
+  private static DescribedPredicate<JavaMethodCall> named(String name, Class<?> owner) {
+    return DescribedPredicate.describe(
+        "are " + owner.getSimpleName() + "." + name,
+        call -> call.getName().equals(name) && call.getTargetOwner().isEquivalentTo(owner));
+  }
+
+  private static DescribedPredicate<JavaClass> notAmong(Set<String> names) {
+    return DescribedPredicate.describe(
+        "are not among " + names, type -> !names.contains(type.getSimpleName()));
+  }
+}
