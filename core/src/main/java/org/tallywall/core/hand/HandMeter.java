@@ -89,6 +89,24 @@ public final class HandMeter {
   }
 
   /**
+   * Whether any hand at all might be dead, judged by all hands together; where not, none need be
+   * looked at.
+   *
+   * @param reach the hands that stay possible
+   * @return false where no hand is dead
+   */
+  boolean mayBeDead(Reach reach) {
+    long[] all = reach.together;
+    long loose = all[3] & ~obtainable.w0 | all[4] & ~obtainable.w1 | all[5] & ~obtainable.w2;
+    int jokersWanted =
+        reach.mostOver
+            + Long.bitCount(all[0] & ~obtainable.w0)
+            + Long.bitCount(all[1] & ~obtainable.w1)
+            + Long.bitCount(all[2] & ~obtainable.w2);
+    return loose != 0 || jokersWanted > obtainableJokers;
+  }
+
+  /**
    * Whether a hand can no longer be made: a single or pair lacks its natural tiles, or more jokers
    * would be needed than can be had.
    *
@@ -176,11 +194,12 @@ public final class HandMeter {
     found.clear(reach.size());
     int best = NONE;
     int enough = reach.wanted() - jokers;
+    boolean mayBeDead = mayBeDead(reach);
     for (int at = 0; at < reach.size(); at++) {
       int lacking = enough - matched(reach, at);
       if (lacking <= best + slack) {
         int away = Math.max(lacking, missing(reach, at));
-        if (away <= best + slack && !dead(reach, at)) {
+        if (away <= best + slack && !(mayBeDead && dead(reach, at))) {
           found.add(at, away);
           best = Math.min(best, away);
         }

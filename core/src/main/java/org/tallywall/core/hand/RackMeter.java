@@ -135,6 +135,7 @@ public final class RackMeter {
     found.clear(reach.size());
     int best = bound;
     int least = HandMeter.NONE;
+    boolean mayBeDead = meter.mayBeDead(reach);
     long jokers = ONES * held.jokers();
     long limit = limit(best + slack);
     for (int at = 0; at < unmatched.length; at += Long.BYTES) {
@@ -145,7 +146,7 @@ public final class RackMeter {
         near &= near - 1;
         int row = at + lane;
         int away = (int) (larger >>> lane * Byte.SIZE & 0xFF) - BIAS;
-        if (away <= best + slack && !meter.dead(reach, row)) {
+        if (away <= best + slack && !(mayBeDead && meter.dead(reach, row))) {
           found.add(row, away);
           least = Math.min(least, away);
           if (away < best) {

@@ -34,6 +34,12 @@ public final class Reach {
    */
   final long[] rows;
 
+  /** The words of all hands put together: a bit is set where one of them has it set. */
+  final long[] together = new long[6];
+
+  /** The most that {@link #over} says of a hand. */
+  final int mostOver;
+
   /** Words of a hand in {@link #rows}. */
   static final int ROW = 8;
 
@@ -68,11 +74,22 @@ public final class Reach {
     hand = possible;
     line = new int[size];
     TileBits bits = new TileBits();
+    int most = 0;
     for (int at = 0; at < size; at++) {
       line[at] = hands.lineOf(possible[at]);
       row(at, exposures, bits);
-      System.arraycopy(row(at), 0, rows, ROW * at, 6);
+      keepTogether(at);
       findOpen(at, exposures);
+      most = Math.max(most, over[at]);
+    }
+    mostOver = most;
+  }
+
+  private void keepTogether(int at) {
+    long[] row = row(at);
+    System.arraycopy(row, 0, rows, ROW * at, row.length);
+    for (int word = 0; word < row.length; word++) {
+      together[word] |= row[word];
     }
   }
 

@@ -208,6 +208,8 @@ final class Charleston {
   }
 
   private static List<Integer> list(int[] tiles) {
-    return Arrays.stream(tiles).boxed().toList();
+    Integer[] boxed = new Integer[tiles.length];
+    Arrays.setAll(boxed, at -> tiles[at]);
+    return List.of(boxed);
   }
 }

@@ -191,7 +191,7 @@ public final class Game {
     int from = state.offeredBy;
     int kind = choice.kind() == ClaimChoice.Expose.AS_OFFERED ? tile : choice.kind();
     int jokers = choice.jokers() + (tile == Tile.JOKER ? 1 : 0);
-    Exposure laid = new Exposure(kind, choice.size(), jokers);
+    Exposure laid = Exposure.of(kind, choice.size(), jokers);
     state.takeDiscard();
     state.closeWindow();
     state.expose(seat, tile, laid);

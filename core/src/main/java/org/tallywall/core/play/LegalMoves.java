@@ -6,7 +6,6 @@ import org.tallywall.core.rules.JokerRules;
 import org.tallywall.core.rules.PassRules;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Exposure;
-import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
 /** What the rules allow a seat to do, worked out from what the seat itself can see. */
@@ -70,13 +69,11 @@ public final class LegalMoves {
    * @return the reason, or null where they may
    */
   static String tilesFault(SeatView view, int[] tiles) {
-    Rack given = new Rack();
     for (int tile : tiles) {
       if (tile < 0 || tile >= Tile.KINDS) {
         return tile + " is no tile";
       }
-      given.add(tile);
-      if (given.held(tile) > view.held(tile)) {
+      if (count(tile, tiles) > view.held(tile)) {
         return "the rack holds " + view.held(tile) + " of " + Tile.symbol(tile);
       }
       if (!passable(view, tile)) {
@@ -84,6 +81,14 @@ public final class LegalMoves {
       }
     }
     return null;
+  }
+
+  private static int count(int tile, int[] tiles) {
+    int count = 0;
+    for (int other : tiles) {
+      count += other == tile ? 1 : 0;
+    }
+    return count;
   }
 
   /**

@@ -30,6 +30,18 @@ public record Exposure(int kind, int size, int jokers) {
   }
 
   /**
+   * The group, without making a new object for it.
+   *
+   * @param kind the kind shown, 0 to 34
+   * @param size number of tiles, 3 to 6
+   * @param jokers how many are jokers, 0 to {@code size - 1}
+   * @return the one that stands for all equal ones
+   */
+  public static Exposure of(int kind, int size, int jokers) {
+    return Exposures.of(kind, size, jokers);
+  }
+
+  /**
    * How many of the tiles are natural.
    *
    * @return 1 to 6
@@ -44,7 +56,7 @@ public record Exposure(int kind, int size, int jokers) {
    * @return the group with one natural more and one joker less
    */
   public Exposure redeemed() {
-    return new Exposure(kind, size, jokers - 1);
+    return of(kind, size, jokers - 1);
   }
 
   /** The exposure as one word, naturals first, as in {@code 333cJ}. */

@@ -134,7 +134,7 @@ public final class NearestPlayer implements Player {
     view.copyRack(rack);
     rack.remove(tile, naturals);
     rack.remove(Tile.JOKER, jokers);
-    Reach left = view.reachWith(new Exposure(tile, size, jokers));
+    Reach left = view.reachWith(Exposure.of(tile, size, jokers));
     other.glance(view, rack, left);
     boolean nearer = other.least() < bestAway;
     boolean asNear =
