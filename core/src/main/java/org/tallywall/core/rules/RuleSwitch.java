@@ -91,14 +91,16 @@ public record RuleSwitch(
   /**
    * Whether a value is known, played or not.
    *
-   * @param value a word, number or flag
+   * @param value a word, number or flag; null is never allowed
    * @return true if the switch may be set to it
    */
   public boolean allows(Object value) {
     if (value instanceof Integer number) {
       return number >= least && number <= most;
     }
-    return value instanceof Boolean ? standard instanceof Boolean : words.contains(value);
+    return value instanceof Boolean
+        ? standard instanceof Boolean
+        : value != null && words.contains(value);
   }
 
   /**
@@ -113,7 +115,24 @@ public record RuleSwitch(
   }
 
   /**
-   * The values that it may be set to, in words.
+   * Why the switch may not be set to a value.
+   *
+   * @param value what somebody wrote; null for something that is no word, whole number or flag
+   * @param written how the message names the value
+   * @return what to write instead, or null where the value may stand
+   */
+  String fault(Object value, String written) {
+    if (!allows(value)) {
+      return "the switch \"%s\" may be %s; not %s".formatted(key, choices(), written);
+    }
+    return isLater(value)
+        ? "not yet: \"%s\": %s is known but not played yet; leave it at %s (it may be %s)"
+            .formatted(key, value, standard, choices())
+        : null;
+  }
+
+  /**
+   * The values that it may be set to, in words; those not played yet are left out.
    *
    * @return as in "OFF, NO_CLAIM" or "a whole number from 0 to 12"
    */
@@ -123,13 +142,12 @@ public record RuleSwitch(
       choices.add("true");
       choices.add("false");
     }
-    if (least <= most) {
+    later.forEach(value -> choices.remove(String.valueOf(value)));
+    if (later.contains("numbers") && standard instanceof Integer) {
+      choices.add(String.valueOf(standard));
+    } else if (least <= most && !later.contains("numbers")) {
       choices.add(
-          most == Integer.MAX_VALUE
-              ? "a whole number, " + least + " or more"
-              : least == most
-                  ? String.valueOf(least)
-                  : "a whole number from " + least + " to " + most);
+          least == most ? String.valueOf(least) : "a whole number from " + least + " to " + most);
     }
     return String.join(", ", choices);
   }

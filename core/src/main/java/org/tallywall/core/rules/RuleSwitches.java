@@ -5,6 +5,8 @@ import static org.tallywall.core.rules.RuleSwitch.number;
 import static org.tallywall.core.rules.RuleSwitch.words;
 
 import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.text.Nearest;
 
 /** All switches in the order in which records and studies write them. */
 public final class RuleSwitches {
@@ -75,5 +77,27 @@ public final class RuleSwitches {
    */
   public static List<RuleSwitch> all() {
     return ALL;
+  }
+
+  /**
+   * A switch by its key.
+   *
+   * @param key as in {@code wall.cold}
+   * @return the switch, or nothing
+   */
+  public static Optional<RuleSwitch> find(String key) {
+    return ALL.stream().filter(known -> known.key().equals(key)).findFirst();
+  }
+
+  /**
+   * What to say about a key that no switch has.
+   *
+   * @param key the key
+   * @return a sentence with the nearest key and all of them
+   */
+  static String unknown(String key) {
+    List<String> keys = ALL.stream().map(RuleSwitch::key).toList();
+    return "unknown switch \"%s\"; the nearest known one is \"%s\" (known: %s)"
+        .formatted(key, Nearest.of(key, keys), String.join(", ", keys));
   }
 }

@@ -2,10 +2,9 @@ package org.tallywall.core.rules;
 
 import java.math.BigDecimal;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.tallywall.core.text.Faults;
-import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.Place;
 
@@ -33,28 +32,17 @@ public final class RulesReader {
 
   private static void read(
       String key, Node node, Map<String, Place> places, Map<String, Object> values, Faults faults) {
-    List<String> keys = RuleSwitches.all().stream().map(RuleSwitch::key).toList();
-    if (!keys.contains(key)) {
-      faults.fault(
-          places.get(key),
-          "unknown switch \"%s\"; the nearest known one is \"%s\" (known: %s)"
-              .formatted(key, Nearest.of(key, keys), String.join(", ", keys)));
+    Optional<RuleSwitch> known = RuleSwitches.find(key);
+    if (known.isEmpty()) {
+      faults.fault(places.get(key), RuleSwitches.unknown(key));
       return;
     }
-    RuleSwitch known = RuleSwitches.all().get(keys.indexOf(key));
     Object value = plain(node.value());
-    if (value == null || !known.allows(value)) {
-      faults.fault(
-          node.place(),
-          "the switch \"%s\" may be %s; not %s"
-              .formatted(key, known.choices(), value == null ? node.kind() : value));
-    } else if (known.isLater(value)) {
-      faults.fault(
-          node.place(),
-          "not yet: \"%s\": %s is known but not played yet; leave it at %s"
-              .formatted(key, value, known.standard()));
-    } else {
+    String fault = known.get().fault(value, value == null ? node.kind() : String.valueOf(value));
+    if (fault == null) {
       values.put(key, value);
+    } else {
+      faults.fault(node.place(), fault);
     }
   }
 

@@ -56,18 +56,20 @@ public record TableRules(
    * @throws IllegalArgumentException if a key or value is unknown or not played yet
    */
   public static TableRules of(Map<String, Object> changed) {
+    for (String key : changed.keySet()) {
+      if (RuleSwitches.find(key).isEmpty()) {
+        throw new IllegalArgumentException(RuleSwitches.unknown(key));
+      }
+    }
     Map<String, Object> all = new LinkedHashMap<>();
     for (RuleSwitch known : RuleSwitches.all()) {
-      Object value = changed.getOrDefault(known.key(), known.standard());
-      if (!known.allows(value) || known.isLater(value)) {
-        throw new IllegalArgumentException(known.key() + " may be " + known.choices());
+      String key = known.key();
+      Object value = changed.containsKey(key) ? changed.get(key) : known.standard();
+      String fault = known.fault(value, String.valueOf(value));
+      if (fault != null) {
+        throw new IllegalArgumentException(fault);
       }
-      all.put(known.key(), value);
-    }
-    for (String key : changed.keySet()) {
-      if (!all.containsKey(key)) {
-        throw new IllegalArgumentException("unknown switch " + key);
-      }
+      all.put(key, value);
     }
     Values values = new Values(all);
     return new TableRules(
