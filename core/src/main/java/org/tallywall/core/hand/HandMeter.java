@@ -89,6 +89,29 @@ public final class HandMeter {
   }
 
   /**
+   * What the rack lacks of one hand, jokers left aside.
+   *
+   * @param reach the hands that stay possible
+   * @param index the hand, from 0
+   * @param into takes the result
+   */
+  public void lack(Reach reach, int index, Lack into) {
+    into.clear();
+    int row = Reach.ROW * index;
+    lack(0, reach.rows[row] & ~rack.w0, reach.rows[row + 3], into);
+    lack(1, reach.rows[row + 1] & ~rack.w1, reach.rows[row + 4], into);
+    lack(2, reach.rows[row + 2] & ~rack.w2, reach.rows[row + 5], into);
+    into.addOver(reach.over[index]);
+  }
+
+  private static void lack(int word, long lacking, long strict, Lack into) {
+    for (long bits = lacking; bits != 0; bits &= bits - 1) {
+      int bit = Long.numberOfTrailingZeros(bits);
+      into.add(TileBits.kind(word, bit), (strict >>> bit & 1) != 0);
+    }
+  }
+
+  /**
    * Whether any hand at all might be dead, judged by all hands together; where not, none need be
    * looked at.
    *

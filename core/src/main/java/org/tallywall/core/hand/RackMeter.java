@@ -197,6 +197,21 @@ public final class RackMeter {
     return lowest - BIAS;
   }
 
+  /** Makes the rack ready for {@link #lack}. */
+  public void prepareLack() {
+    meter.hold(held);
+  }
+
+  /**
+   * What the rack lacks of one hand, after {@link #prepareLack}.
+   *
+   * @param index the hand, from 0
+   * @param into takes the result, the same as that of {@link HandMeter#lack}
+   */
+  public void lack(int index, Lack into) {
+    meter.lack(reach, index, into);
+  }
+
   /**
    * The kinds that complete a rack that is one away.
    *

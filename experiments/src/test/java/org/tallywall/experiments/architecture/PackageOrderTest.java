@@ -25,7 +25,7 @@ class PackageOrderTest {
   static final Map<String, List<String>> ORDER =
       Map.of(
           "core", List.of("text", "tile", "card", "hand", "random", "rules", "play", "record"),
-          "strategies", List.of("hand", "player", "catalog"),
+          "strategies", List.of("hand", "read", "habit", "player", "catalog"),
           "reports", List.of("table", "csv", "markdown", "text"),
           "experiments",
               List.of(

@@ -9,6 +9,7 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.Place;
+import org.tallywall.strategies.player.HabitPlayer;
 import org.tallywall.strategies.player.NearestPlayer;
 import org.tallywall.strategies.player.RandomLegalPlayer;
 
@@ -49,7 +50,17 @@ public final class Catalog {
                 "nearest",
                 "heads for the line that is fewest tiles away and looks at nobody else",
                 List.of(),
-                NearestPlayer::new)));
+                NearestPlayer::new),
+            new PlayerType(
+                "reckoner",
+                "judges what its rack is worth by chances and payment, and looks at nobody else",
+                HabitPlayer.reckoner(),
+                HabitPlayer::new),
+            new PlayerType(
+                "watchful",
+                "judges its rack, reads the exposures of the others and defends step by step",
+                HabitPlayer.watchful(),
+                HabitPlayer::new)));
   }
 
   /**
@@ -93,22 +104,7 @@ public final class Catalog {
       return null;
     }
     PlayerSpec spec = spec(id, named.place(), faults);
-    if (spec != null && fields.values().size() > 1) {
-      refuseSettings(spec.type(), fields, faults);
-      return null;
-    }
-    return spec;
-  }
-
-  private static void refuseSettings(PlayerType type, Node.Fields fields, Faults faults) {
-    for (String name : fields.values().keySet()) {
-      if (!name.equals("player")) {
-        faults.fault(
-            fields.places().get(name),
-            "the player \"%s\" has no setting \"%s\"; it has no settings"
-                .formatted(type.id(), name));
-      }
-    }
+    return spec == null ? null : new SettingReader(spec.type(), faults).read(fields);
   }
 
   private PlayerSpec spec(String id, Place place, Faults faults) {

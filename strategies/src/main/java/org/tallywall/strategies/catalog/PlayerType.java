@@ -1,8 +1,12 @@
 package org.tallywall.strategies.catalog;
 
 import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.tallywall.core.play.Player;
+import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.habit.SettingValues;
 
 /**
  * A kind of player that can be named in a study.
@@ -10,22 +14,46 @@ import org.tallywall.core.play.Player;
  * @param id its name: letters a–z, digits and hyphens
  * @param description how it plays, in a line
  * @param settings what can be set, in the order listed
- * @param maker makes one
+ * @param factory makes one from the values of its settings
  */
 public record PlayerType(
-    String id, String description, List<Setting> settings, Supplier<Player> maker) {
+    String id,
+    String description,
+    List<Setting> settings,
+    Function<SettingValues, Player> factory) {
   /**
    * A kind of player.
    *
    * @param id its name
    * @param description how it plays
    * @param settings what can be set
-   * @param maker makes one
+   * @param factory makes one
    */
   public PlayerType {
     if (!id.matches("[a-z][a-z0-9-]*")) {
       throw new IllegalArgumentException("a player's id is of a-z, 0-9 and hyphens, not " + id);
     }
     settings = List.copyOf(settings);
+  }
+
+  /**
+   * A kind of player without settings.
+   *
+   * @param id its name
+   * @param description how it plays
+   * @param settings an empty list
+   * @param maker makes one
+   */
+  public PlayerType(String id, String description, List<Setting> settings, Supplier<Player> maker) {
+    this(id, description, settings, values -> maker.get());
+  }
+
+  /**
+   * What makes one with all settings at their defaults.
+   *
+   * @return the maker
+   */
+  public Supplier<Player> maker() {
+    return () -> factory.apply(new SettingValues(settings, Map.of()));
   }
 }

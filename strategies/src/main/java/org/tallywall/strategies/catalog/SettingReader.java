@@ -1,0 +1,112 @@
+package org.tallywall.strategies.catalog;
+
+import java.math.BigDecimal;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Node;
+import org.tallywall.core.text.Place;
+import org.tallywall.strategies.habit.Setting;
+
+/**
+ * Reads the settings of a player. They may be written by their full names, or in groups: {@code
+ * "defence": {"hold-back": {"away-at-least": 3}}}. To write a setting of a step turns the step on.
+ */
+final class SettingReader {
+  private final PlayerType type;
+  private final Faults faults;
+  private final Map<String, Object> changed = new LinkedHashMap<>();
+
+  SettingReader(PlayerType type, Faults faults) {
+    this.type = type;
+    this.faults = faults;
+  }
+
+  /** The player, or null where a setting has a fault. */
+  PlayerSpec read(Node.Fields fields) {
+    int before = faults.count();
+    Map<String, Object> written = group("", fields);
+    return faults.count() > before ? null : new PlayerSpec(type, written, changed);
+  }
+
+  private Map<String, Object> group(String prefix, Node.Fields fields) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    fields
+        .values()
+        .forEach(
+            (name, node) -> {
+              if (!prefix.isEmpty() || !name.equals("player")) {
+                Object value = value(prefix + name, node, fields.places().get(name));
+                if (value != null) {
+                  written.put(name, value);
+                }
+              }
+            });
+    return written;
+  }
+
+  private Object value(String name, Node node, Place place) {
+    Optional<Setting> setting = setting(name);
+    if (node.value() instanceof Node.Fields inner) {
+      if (setting.isPresent() && setting.get().standard() instanceof Boolean) {
+        changed.put(name, true);
+      } else if (type.settings().stream().noneMatch(s -> s.name().startsWith(name + "."))) {
+        unknown(name, place);
+        return null;
+      }
+      return group(name + ".", inner);
+    }
+    if (setting.isEmpty()) {
+      unknown(name, place);
+      return null;
+    }
+    Object value = node.value() instanceof BigDecimal number ? plain(number) : node.value();
+    if (value == null || !setting.get().allows(value)) {
+      faults.fault(
+          node.place(),
+          "the setting \"%s\" is %s, not %s"
+              .formatted(
+                  name,
+                  setting.get().range(),
+                  value instanceof BigDecimal || value instanceof String ? value : node.kind()));
+      return null;
+    }
+    turnStepOn(name);
+    changed.put(name, value);
+    return value;
+  }
+
+  /** A setting of a step means that the step is wanted, unless it was turned off by name. */
+  private void turnStepOn(String name) {
+    int dot = name.lastIndexOf('.');
+    if (dot > 0) {
+      String step = name.substring(0, dot);
+      if (setting(step).filter(s -> s.standard() instanceof Boolean).isPresent()) {
+        changed.putIfAbsent(step, true);
+      }
+    }
+  }
+
+  private static BigDecimal plain(BigDecimal number) {
+    BigDecimal stripped = number.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+  }
+
+  private Optional<Setting> setting(String name) {
+    return type.settings().stream().filter(s -> s.name().equals(name)).findFirst();
+  }
+
+  private void unknown(String name, Place place) {
+    List<String> names = type.settings().stream().map(Setting::name).toList();
+    faults.fault(
+        place,
+        names.isEmpty()
+            ? "the player \"%s\" has no setting \"%s\"; it has no settings"
+                .formatted(type.id(), name)
+            : "the player \"%s\" has no setting \"%s\"; the nearest is \"%s\" (all: tallywall players)"
+                .formatted(type.id(), name, Nearest.of(name, names)));
+  }
+}

@@ -1,0 +1,156 @@
+package org.tallywall.strategies.hand;
+
+import org.tallywall.core.hand.Lack;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * The chance to complete one concrete hand.
+ *
+ * <p>Model: each unseen copy of a tile turns up for the seat with a chance of its own, whatever the
+ * others do (see {@link Outlook}). Tiles for singles and pairs must be drawn. Of the tiles that a
+ * group lacks, the last may be claimed too, if the line can be exposed; so may the last tile of
+ * all. Jokers held, and those that may yet be drawn, stand for the open tiles that are hardest to
+ * get. Left out: that tiles must come before somebody else wins, that others keep what they need,
+ * exchanges to come.
+ */
+final class HandChance {
+  private static final int MOST_KINDS = Tile.NATURALS;
+  private static final int FURTHER_JOKERS = 2;
+
+  private final int[] unseen = new int[Tile.KINDS];
+  private final int[] open = new int[MOST_KINDS];
+  private final double[] get = new double[MOST_KINDS];
+  private final double[] jokersComing = new double[FURTHER_JOKERS + 1];
+  private Outlook outlook;
+
+  /**
+   * Sets what is unseen and what may be hoped for.
+   *
+   * @param view what the seat knows
+   * @param hopes its outlook
+   */
+  void begin(SeatView view, Outlook hopes) {
+    outlook = hopes;
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      unseen[kind] = view.unseen(kind);
+    }
+    double none = 1 - ChanceTable.atLeast(1, unseen[Tile.JOKER], hopes.draw());
+    double two = ChanceTable.atLeast(2, unseen[Tile.JOKER], hopes.draw());
+    jokersComing[0] = none;
+    jokersComing[1] = Math.max(0, 1 - none - two);
+    jokersComing[2] = two;
+  }
+
+  /**
+   * The chance.
+   *
+   * @param lack what the rack lacks of the hand
+   * @param jokers jokers held, 0 where the line takes none
+   * @param takesJokers whether the line takes jokers
+   * @param concealed whether its tiles cannot be claimed, the last apart
+   * @param more one kind of which the rack loses tiles, or -1
+   * @param moreNatural how many tiles of it must be natural
+   * @param moreOpen how many of it a joker may stand for
+   * @return 0 to 1
+   */
+  double of(
+      Lack lack,
+      int jokers,
+      boolean takesJokers,
+      boolean concealed,
+      int more,
+      int moreNatural,
+      int moreOpen) {
+    int kinds = lack.kinds();
+    int naturals = lack.naturals() + moreNatural;
+    int opens = lack.opens() + moreOpen;
+    boolean one = Math.max(naturals, naturals + opens - jokers) <= 1;
+    double chance = 1;
+    int count = 0;
+    boolean merged = false;
+    for (int at = 0; at < kinds; at++) {
+      int kind = lack.kind(at);
+      boolean same = kind == more;
+      merged |= same;
+      int natural = lack.natural(at) + (same ? moreNatural : 0);
+      int loose = lack.open(at) + (same ? moreOpen : 0);
+      chance *= naturalChance(natural, kind, one);
+      if (loose > 0) {
+        open[count] = kind << 8 | loose;
+        get[count++] = openChance(loose, kind, natural, concealed && !one);
+      }
+    }
+    if (more >= 0 && !merged) {
+      chance *= naturalChance(moreNatural, more, one);
+      if (moreOpen > 0) {
+        open[count] = more << 8 | moreOpen;
+        get[count++] = openChance(moreOpen, more, moreNatural, concealed && !one);
+      }
+    }
+    if (chance == 0) {
+      return 0;
+    }
+    return chance
+        * (takesJokers ? withJokers(count, opens, jokers, concealed && !one) : product(count));
+  }
+
+  private double naturalChance(int needed, int kind, boolean one) {
+    return needed == 0
+        ? 1
+        : ChanceTable.atLeast(needed, unseen[kind], one ? outlook.claim() : outlook.draw());
+  }
+
+  /** The more tiles a group lacks, the less it gains from the one that may be claimed. */
+  private double openChance(int needed, int kind, int alsoNatural, boolean drawnOnly) {
+    double q =
+        drawnOnly ? outlook.draw() : outlook.draw() + (outlook.claim() - outlook.draw()) / needed;
+    return ChanceTable.atLeast(needed + alsoNatural, unseen[kind], q)
+        / Math.max(1e-9, ChanceTable.atLeast(alsoNatural, unseen[kind], q));
+  }
+
+  private double product(int count) {
+    double product = 1;
+    for (int at = 0; at < count; at++) {
+      product *= get[at];
+    }
+    return product;
+  }
+
+  /** Jokers are put where they help most, one after the other. */
+  private double withJokers(int count, int opens, int jokers, boolean drawnOnly) {
+    double chance = 0;
+    int placed = 0;
+    for (int coming = 0; coming <= FURTHER_JOKERS; coming++) {
+      int wanted = Math.min(opens, jokers + coming);
+      while (placed < wanted) {
+        placeOne(count, drawnOnly);
+        placed++;
+      }
+      chance += jokersComing[coming] * (placed >= opens ? 1 : product(count));
+    }
+    return chance;
+  }
+
+  private void placeOne(int count, boolean drawnOnly) {
+    int best = -1;
+    double most = 0;
+    double then = 1;
+    for (int at = 0; at < count; at++) {
+      int loose = open[at] & 0xFF;
+      if (loose > 0) {
+        double better = openChance(loose - 1, open[at] >> 8, 0, drawnOnly);
+        double gain = better / Math.max(1e-9, get[at]);
+        if (gain > most) {
+          most = gain;
+          best = at;
+          then = better;
+        }
+      }
+    }
+    if (best >= 0) {
+      open[best]--;
+      get[best] = (open[best] & 0xFF) == 0 ? 1 : then;
+    }
+  }
+}

@@ -1,0 +1,317 @@
+package org.tallywall.strategies.hand;
+
+import java.util.Arrays;
+import org.tallywall.core.card.Line;
+import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.hand.Lack;
+import org.tallywall.core.hand.NearHands;
+import org.tallywall.core.hand.RackMeter;
+import org.tallywall.core.hand.Reach;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+
+/**
+ * Judges what a rack is worth: for the concrete hands within reach the chance to complete them
+ * before anybody else ({@link HandChance}, less a share for each tile that lacks) times what they
+ * pay, several targets held at once.
+ *
+ * <p>The worth of a rack is that of its best target, plus a falling share of the next ones, since a
+ * rack that can go several ways seldom needs all of them. Targets are ways of a few lines, those
+ * that are worth most. The worth of a rack without a tile is judged the same way from the same
+ * targets. Only targets within a few tiles of the nearest are looked at; hands that are dead are
+ * left out.
+ */
+public final class RackJudge {
+  private static final int KEPT = 14;
+  private static final int WAYS = 8;
+  private static final double SHARE_OF_NEXT = 0.5;
+
+  private final JudgeSettings settings;
+  private final RackMeter meter = new RackMeter();
+  private final NearHands near = new NearHands();
+  private final HandChance chances = new HandChance();
+  private final Lack lack = new Lack();
+  private final Rack rack = new Rack();
+  private final int[] obtainable = new int[Tile.KINDS];
+  private final double[] value = new double[KEPT];
+  private final int[] target = new int[KEPT];
+  private final int[] lines;
+  private final double[] best = new double[WAYS];
+  private final int[] taken = new int[Tile.KINDS];
+  private int targets;
+  private Reach reach;
+  private SeatView view;
+
+  /**
+   * A judge.
+   *
+   * @param settings what it goes by
+   */
+  public RackJudge(JudgeSettings settings) {
+    this.settings = settings;
+    this.lines = new int[settings.targets()];
+  }
+
+  /**
+   * Judges the own rack as it is.
+   *
+   * @param seat what the seat knows
+   * @param slack how many tiles further than the nearest a target may be
+   * @param passesLeft passes still to come
+   */
+  public void look(SeatView seat, int slack, int passesLeft) {
+    seat.copyRack(rack);
+    look(seat, rack, seat.reach(seat.seat()), slack, passesLeft);
+  }
+
+  /**
+   * Judges a rack that the seat might have.
+   *
+   * @param seat what the seat knows
+   * @param tiles the concealed tiles
+   * @param possible the hands that its exposures would leave
+   * @param slack how many tiles further than the nearest a target may be
+   * @param passesLeft passes still to come
+   */
+  public void look(SeatView seat, Rack tiles, Reach possible, int slack, int passesLeft) {
+    view = seat;
+    reach = possible;
+    rack.set(tiles);
+    Arrays.fill(taken, 0);
+    TableRules rules = seat.table().rules();
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      obtainable[kind] = rules.tiles().copies(kind) - seat.faceUp(kind);
+    }
+    if (seat.offered() >= 0) {
+      obtainable[seat.offered()]++;
+    }
+    obtainable[Tile.JOKER] = rules.tiles().jokers() - seat.discarded(Tile.JOKER);
+    meter.obtainable(obtainable);
+    meter.hold(rack, reach);
+    meter.nearest(slack, near);
+    meter.prepareLack();
+    chances.begin(seat, Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft));
+    keepTargets();
+  }
+
+  private void keepTargets() {
+    targets = 0;
+    for (int at = 0; at < near.count(); at++) {
+      int hand = near.hand(at);
+      meter.lack(hand, lack);
+      keep(hand, worth(hand, -1, 0, 0));
+    }
+    keepLines();
+  }
+
+  /** Leaves only targets of the best lines, as many as are kept. */
+  private void keepLines() {
+    int count = 0;
+    int kept = 0;
+    for (int at = 0; at < targets; at++) {
+      int line = reach.line(target[at]);
+      boolean known = false;
+      for (int other = 0; other < count; other++) {
+        known |= lines[other] == line;
+      }
+      if (!known && count < lines.length) {
+        lines[count++] = line;
+        known = true;
+      }
+      if (known) {
+        target[kept] = target[at];
+        value[kept++] = value[at];
+      }
+    }
+    targets = kept;
+  }
+
+  private void keep(int hand, double worth) {
+    if (targets == KEPT && worth <= value[KEPT - 1]) {
+      return;
+    }
+    int at = targets < KEPT ? targets++ : KEPT - 1;
+    while (at > 0 && value[at - 1] < worth) {
+      value[at] = value[at - 1];
+      target[at] = target[at - 1];
+      at--;
+    }
+    value[at] = worth;
+    target[at] = hand;
+  }
+
+  /** Worth of one target whose lack is set, some tiles of one kind taken away. */
+  private double worth(int hand, int kind, int natural, int open) {
+    Line line = reach.hands().line(reach.line(hand));
+    boolean jokers = line.terms().jokers();
+    double chance =
+        chances.of(lack, jokers ? rack.jokers() : 0, jokers, line.concealed(), kind, natural, open);
+    int held = jokers ? rack.jokers() : 0;
+    int naturals = lack.naturals() + natural;
+    int away = Math.max(naturals, naturals + lack.opens() + open - held);
+    for (int step = 0; step < away; step++) {
+      chance *= settings.haste();
+    }
+    return chance * settings.weigh(line.value());
+  }
+
+  /**
+   * The least distance of a living hand.
+   *
+   * @return 0 to 14, or {@link HandMeter#NONE}
+   */
+  public int least() {
+    return near.least();
+  }
+
+  /**
+   * The line of the best target.
+   *
+   * @return its place on the card, or {@link Player#NO_AIM}
+   */
+  public int aim() {
+    return targets == 0 ? Player.NO_AIM : reach.line(target[0]);
+  }
+
+  /**
+   * What the rack is worth.
+   *
+   * @return 0 or more, in weighed points
+   */
+  public double worth() {
+    Arrays.fill(best, 0);
+    for (int at = 0; at < targets; at++) {
+      rank(value[at]);
+    }
+    return together();
+  }
+
+  /**
+   * What the rack is worth without one tile more of a kind than were taken.
+   *
+   * @param kind a kind that is held
+   * @return 0 or more, in weighed points
+   */
+  public double worthWithout(int kind) {
+    Arrays.fill(best, 0);
+    for (int at = 0; at < targets; at++) {
+      rank(valueWithout(at, kind));
+    }
+    return together();
+  }
+
+  private double valueWithout(int at, int kind) {
+    int hand = target[at];
+    if (kind == Tile.JOKER) {
+      return value[at] * 0.25;
+    }
+    int natural = 0;
+    int open = 0;
+    for (int gone = 0; gone <= taken[kind]; gone++) {
+      int held = rack.held(kind) - gone;
+      if (held > 0 && reach.wants(hand, kind, held)) {
+        if (reach.wantsNatural(hand, kind, held)) {
+          natural++;
+        } else {
+          open++;
+        }
+      }
+    }
+    if (natural + open == 0) {
+      return value[at];
+    }
+    meter.lack(hand, lack);
+    return worth(hand, kind, natural, open);
+  }
+
+  private void rank(double worth) {
+    for (int at = 0; at < best.length; at++) {
+      if (worth > best[at]) {
+        double kept = best[at];
+        best[at] = worth;
+        worth = kept;
+      }
+    }
+  }
+
+  private double together() {
+    double sum = 0;
+    double share = 1;
+    for (double one : best) {
+      sum += share * one;
+      share *= SHARE_OF_NEXT;
+    }
+    return sum;
+  }
+
+  /** Which kinds may be taken. */
+  @FunctionalInterface
+  public interface KindTest {
+    /**
+     * Whether a kind may be taken.
+     *
+     * @param kind a natural kind
+     * @return true if it may
+     */
+    boolean test(int kind);
+  }
+
+  /**
+   * The tile whose loss costs least; of equals the one of which most lie face up.
+   *
+   * @return its kind; a joker only where nothing else is held, -1 on an empty rack
+   */
+  public int leastMissed() {
+    return leastMissed(kind -> true);
+  }
+
+  /**
+   * The tile whose loss costs least among those that may be taken.
+   *
+   * @param allowed which natural kinds may be taken
+   * @return its kind; a joker where no natural may be taken, -1 where there is none either
+   */
+  public int leastMissed(KindTest allowed) {
+    int found = -1;
+    double most = -1;
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      if (rack.held(kind) > taken[kind] && allowed.test(kind)) {
+        double left = worthWithout(kind);
+        boolean tied = left == most && view.faceUp(kind) > view.faceUp(found);
+        if (left > most || tied) {
+          most = left;
+          found = kind;
+        }
+      }
+    }
+    return found < 0 && rack.jokers() > taken[Tile.JOKER] ? Tile.JOKER : found;
+  }
+
+  /**
+   * Counts one tile of a kind as gone in what follows.
+   *
+   * @param kind its kind
+   */
+  public void take(int kind) {
+    taken[kind]++;
+  }
+
+  /**
+   * Whether one of the targets wants a further tile of a kind.
+   *
+   * @param kind a natural kind
+   * @return true if one does
+   */
+  public boolean wantsNow(int kind) {
+    int further = rack.held(kind) + 1;
+    for (int at = 0; at < targets; at++) {
+      if (reach.wants(target[at], kind, further)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,158 @@
+package org.tallywall.strategies.player;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.PassChoice;
+import org.tallywall.core.play.PassStep;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.TurnChoice;
+import org.tallywall.core.random.RandomStream;
+import org.tallywall.strategies.habit.AimHabit;
+import org.tallywall.strategies.habit.ClaimHabit;
+import org.tallywall.strategies.habit.DefenceHabit;
+import org.tallywall.strategies.habit.DiscardHabit;
+import org.tallywall.strategies.habit.JokerHabit;
+import org.tallywall.strategies.habit.OverlookHabit;
+import org.tallywall.strategies.habit.PassHabit;
+import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.hand.JudgeSettings;
+import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.read.OpponentReader;
+
+/**
+ * A player made of habits. It judges what racks are worth, reads the exposures of the others, and
+ * does what its settings say.
+ *
+ * <p>As {@code reckoner} it looks at nobody else; as {@code watchful} the steps of defence are on.
+ * The same view gives the same answer, lapses apart, which are drawn from the stream that comes
+ * with the question.
+ */
+public final class HabitPlayer implements Player {
+  private static final int SLACK = 2;
+
+  private final RackJudge judge;
+  private final OpponentReader reader = new OpponentReader();
+  private final PassHabit passes;
+  private final ClaimHabit claims;
+  private final JokerHabit jokers;
+  private final DefenceHabit defence;
+  private final DiscardHabit discards;
+  private final OverlookHabit overlooks;
+
+  /**
+   * A player.
+   *
+   * @param values its settings
+   */
+  public HabitPlayer(SettingValues values) {
+    JudgeSettings aim = AimHabit.judge(values);
+    judge = new RackJudge(aim);
+    RackJudge after = new RackJudge(aim);
+    passes = new PassHabit(judge, values);
+    claims = new ClaimHabit(judge, after, values);
+    jokers = new JokerHabit(after, values);
+    defence = new DefenceHabit(values);
+    discards = new DiscardHabit(defence, values);
+    overlooks = new OverlookHabit(values);
+  }
+
+  /**
+   * The settings of a player that looks at nobody else unless told to.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting> reckoner() {
+    return settings(false, "0");
+  }
+
+  /**
+   * The settings of a player that reads and defends unless told not to.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting> watchful() {
+    return settings(true, "0.3");
+  }
+
+  private static List<Setting> settings(boolean defends, String risk) {
+    List<Setting> all = new ArrayList<>(AimHabit.settings());
+    all.addAll(PassHabit.settings());
+    all.addAll(ClaimHabit.settings());
+    all.addAll(JokerHabit.settings());
+    all.addAll(DiscardHabit.settings(risk));
+    all.addAll(DefenceHabit.settings(defends));
+    all.addAll(OverlookHabit.settings());
+    return List.copyOf(all);
+  }
+
+  @Override
+  public boolean declares(SeatView view, RandomStream random) {
+    return !overlooks.win(random);
+  }
+
+  @Override
+  public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
+    return passes.pass(view, step);
+  }
+
+  @Override
+  public boolean stops(SeatView view, RandomStream random) {
+    return passes.stops(view);
+  }
+
+  @Override
+  public int courtesyNumber(SeatView view, RandomStream random) {
+    return passes.courtesyNumber(view);
+  }
+
+  @Override
+  public int[] courtesyTiles(SeatView view, int number, RandomStream random) {
+    return passes.courtesyTiles(view, number);
+  }
+
+  @Override
+  public ClaimChoice claim(SeatView view, RandomStream random) {
+    if (view.complete()) {
+      return overlooks.win(random) ? ClaimChoice.nothing() : ClaimChoice.mahjong();
+    }
+    if (overlooks.call(random) || givenUp(view)) {
+      return ClaimChoice.nothing();
+    }
+    return claims.claim(view);
+  }
+
+  /** A hand that was given up claims nothing; in the last wall only one that is near does. */
+  private boolean givenUp(SeatView view) {
+    judge.look(view, 0, 0);
+    Stance stance = stance(view);
+    return stance == Stance.TO_THE_WALL || (stance == Stance.LAST_WALL && judge.least() > 2);
+  }
+
+  private Stance stance(SeatView view) {
+    reader.look(view);
+    return defence.stance(view, reader, judge.least());
+  }
+
+  @Override
+  public TurnChoice turn(SeatView view, RandomStream random) {
+    if (view.complete() && !overlooks.win(random)) {
+      return TurnChoice.mahjong();
+    }
+    judge.look(view, SLACK, 0);
+    TurnChoice exchange = jokers.exchange(view, judge.worth());
+    if (exchange != null && !overlooks.exchange(random)) {
+      return exchange;
+    }
+    return TurnChoice.discard(discards.discard(view, judge, reader, stance(view)));
+  }
+
+  @Override
+  public int aim(SeatView view) {
+    judge.look(view, 1, 0);
+    return judge.aim();
+  }
+}

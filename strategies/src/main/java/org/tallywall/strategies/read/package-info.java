@@ -1,0 +1,2 @@
+/** Judging opponents: what their exposures leave possible, and which tiles they may want. */
+package org.tallywall.strategies.read;
