@@ -3,7 +3,7 @@ package org.tallywall.experiments.cli;
 import java.util.concurrent.Callable;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.catalog.Setting;
+import org.tallywall.strategies.habit.Setting;
 import picocli.CommandLine.Command;
 
 /** Lists the players that a study can name. */

@@ -64,7 +64,9 @@ final class ReplayCommand implements Callable<Integer> {
         Optional<Breach> breach = Replay.check(hands, game);
         if (breach.isPresent()) {
           console.say(breach(game, breach.get()));
-          console.say(Words.count(agreed, "game", "games") + " before it agree with the rules");
+          console.say(
+              Words.count(agreed, "game before it agrees", "games before it agree")
+                  + " with the rules");
           return Program.FAILED;
         }
         agreed++;

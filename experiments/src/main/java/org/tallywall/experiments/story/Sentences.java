@@ -5,7 +5,7 @@ import java.util.List;
 /** Small things about sentences. */
 final class Sentences {
   private static final List<String> NUMBERS =
-      List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
+      List.of("none", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
 
   private Sentences() {}
 

@@ -1,0 +1,272 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import java.util.zip.GZIPInputStream;
+import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.TurnChoice;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.store.OnExisting;
+import org.tallywall.experiments.store.RunFolder;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.player.NearestPlayer;
+
+/** Running a study from the command line, and what it leaves on the disk. */
+class RunCommandTest {
+  private static final String STUDY =
+      """
+      { "study": "harbour-look", "card": "small.json", "seed": 5,
+        "table": ["nearest", "nearest", "random-legal", "nearest"],
+        "deals": 1100, "records": 30 }
+      """;
+
+  @TempDir Path folder;
+
+  private String study;
+  private String out;
+
+  @BeforeEach
+  void write() {
+    Cards.small(folder);
+    study = Cards.write(folder, "study.json", STUDY);
+    out = folder.resolve("out").toString();
+  }
+
+  @Test
+  void run_study_fillsItsFolderAndPrintsAShortTable() throws IOException {
+    Typed typed = Typed.run("run", study, "--out", out);
+
+    assertThat(typed.code()).isZero();
+    assertThat(typed.err()).isEmpty();
+    assertThat(typed.out())
+        .startsWith("harbour-look (1,100 deals, Little Harbour test card)")
+        .contains("right of East", "across from East", "left of East", "points per 100")
+        .contains("Nobody won", "95 % of such runs", "Wilson", "Everything is in " + out)
+        .doesNotContain("hypothes", "arm");
+    assertThat(files(Path.of(out)).keySet())
+        .containsExactlyInAnyOrder(
+            "study.json",
+            "manifest.json",
+            "win-rates.csv",
+            "hand-choice.csv",
+            "families.csv",
+            "endings.csv",
+            "passes.csv",
+            "columns.md",
+            "records.jsonl.gz");
+    assertThat(Files.readString(Path.of(out, "manifest.json")))
+        .contains("\"deals\" : 1100", "\"card\" : \"Little Harbour test card\"", "stream-version")
+        .doesNotContain("derived");
+  }
+
+  @Test
+  void run_everyTable_isExplainedColumnByColumn() throws IOException {
+    Typed.run("run", study, "--out", out);
+
+    String page = Files.readString(Path.of(out, "columns.md"));
+    for (String name : List.of("win-rates", "hand-choice", "families", "endings", "passes")) {
+      String header = Files.readString(Path.of(out, name + ".csv")).lines().findFirst().get();
+      String section = page.substring(page.indexOf("## " + name + ".csv"));
+      for (String column : header.split(",")) {
+        assertThat(section).as(name).contains("| " + column + " |");
+      }
+    }
+  }
+
+  /** One thread, two and seven give the same bytes in every file but the manifest. */
+  @Test
+  void run_oneTwoOrSevenThreads_giveTheSameBytes() throws IOException {
+    List<Map<String, String>> runs = new ArrayList<>();
+    for (String threads : List.of("1", "2", "7")) {
+      Typed typed =
+          Typed.run("run", study, "--out", out, "--threads", threads, "--on-existing", "overwrite");
+      assertThat(typed.code()).isZero();
+      Map<String, String> files = files(Path.of(out));
+      files.remove("manifest.json");
+      runs.add(files);
+    }
+
+    assertThat(runs.get(1)).isEqualTo(runs.get(0));
+    assertThat(runs.get(2)).isEqualTo(runs.get(0));
+  }
+
+  @Test
+  void run_resultsThere_isRefusedUnlessToldToReplaceThem() throws IOException {
+    Typed.run("run", study, "--out", out);
+    String before = Files.readString(Path.of(out, "manifest.json"));
+
+    Typed refused = Typed.run("run", study, "--out", out);
+    Typed resumed = Typed.run("run", study, "--out", out, "--on-existing", "resume");
+    Typed misspelt = Typed.run("run", study, "--out", out, "--on-existing", "overwrit");
+
+    assertComplains(refused, "is there already");
+    assertComplains(resumed, "not yet: --on-existing resume");
+    assertComplains(misspelt, "the nearest is \"overwrite\"");
+    assertThat(Files.readString(Path.of(out, "manifest.json"))).isEqualTo(before);
+  }
+
+  @Test
+  void run_otherCardRulesSeedAndDeals_areADerivedStudy() throws IOException {
+    String card =
+        Cards.write(folder, "mine.csv", "family;tiles;value\nPier;NNNN EEE WWWW RRR;25\n");
+    String rules = Cards.write(folder, "mine-rules.json", "{ \"wall.cold\": \"NO_CLAIM\" }");
+
+    Typed typed =
+        Typed.run(
+            "run", study, "--out", out, "--card", card, "--rules", rules, "--seed", "9", "--deals",
+            "40");
+
+    assertThat(typed.code()).isZero();
+    assertThat(Files.readString(Path.of(out, "manifest.json")))
+        .contains("\"derived\"", "mine.csv", "mine-rules.json", "\"seed\" : 9", "\"deals\" : 40");
+    assertThat(Files.readString(Path.of(out, "study.json")))
+        .contains("\"wall.cold\" : \"NO_CLAIM\"", "\"card\" : \"../mine.csv\"");
+    assertThat(Files.readString(Path.of(out, "hand-choice.csv"))).contains("table,P1,Pier,");
+  }
+
+  @Test
+  void run_studyOfTheResults_playsTheSameAgain() throws IOException {
+    Typed.run("run", study, "--out", out, "--deals", "60");
+    String again = folder.resolve("again").toString();
+
+    Typed typed = Typed.run("run", out + "/study.json", "--out", again);
+
+    assertThat(typed.code()).isZero();
+    for (String name : List.of("win-rates.csv", "hand-choice.csv", "passes.csv", "endings.csv")) {
+      assertThat(Path.of(again, name)).hasSameTextualContentAs(Path.of(out, name));
+    }
+  }
+
+  @Test
+  void run_wrongInput_isExplainedAndLeavesNothing() throws IOException {
+    String faulty =
+        Cards.write(folder, "faulty.json", STUDY.replace("random-legal", "random-leagl"));
+
+    assertComplains(Typed.run("run", faulty, "--out", out), "random-legal");
+    assertComplains(Typed.run("run", "none.json", "--out", out), "there is no such file");
+    assertComplains(Typed.run("run", study, "--card", "none.json"), "there is no such file");
+    assertComplains(Typed.run("run", study, "--deals", "0"), "--deals is 1 to");
+    assertComplains(Typed.run("run", study, "--deals", "many"), "not a whole number");
+    assertComplains(Typed.run("run", study, "--seed", "-1"), "not a whole number");
+    assertComplains(Typed.run("run", study, "--threads", "0"), "--threads is 1 to");
+    assertComplains(Typed.run("run", study, "--out", study), "is a file");
+    assertThat(Path.of(out)).doesNotExist();
+  }
+
+  private static void assertComplains(Typed typed, String words) {
+    assertThat(typed.err()).contains(words).doesNotContain("Exception", "java.");
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.out()).isEmpty();
+  }
+
+  @Test
+  void run_diskFullInTheMiddle_leavesNothingBehind() throws IOException {
+    Path full = Path.of("/dev/full");
+    Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
+    Study read = StudyFile.read(Path.of(study), Changes.NONE, Catalog.standard());
+    RunFolder results = RunFolder.begin(Path.of(out), OnExisting.FAIL);
+    Files.createSymbolicLink(results.file("records.jsonl.gz"), full);
+
+    assertThatThrownBy(() -> runner(read).run(results))
+        .isInstanceOf(FailedException.class)
+        .hasMessageContaining("could not be written")
+        .hasMessageContaining("No space left on device");
+    try (Stream<Path> left = Files.list(folder)) {
+      assertThat(left.map(path -> path.getFileName().toString()))
+          .containsExactlyInAnyOrder("small.json", "study.json");
+    }
+  }
+
+  @Test
+  void run_playerThatBreaksDown_namesTheCommandThatShowsIt() {
+    assertFault(
+        view -> {
+          throw new IllegalStateException("out of ideas");
+        },
+        "the player \"clumsy\" at seat 2 broke down in deal 0",
+        "tallywall game --study " + study + " --deal 0");
+  }
+
+  @Test
+  void run_playerThatAnswersIllegally_saysWhatWasWrong() {
+    assertFault(
+        view -> TurnChoice.discard(view.held(Tile.JOKER) == 0 ? Tile.JOKER : -1),
+        "the player \"clumsy\" at seat 2 answered illegally in deal",
+        "--deal");
+  }
+
+  private void assertFault(
+      java.util.function.Function<SeatView, TurnChoice> turn, String... words) {
+    Catalog catalog =
+        new Catalog(
+            List.of(
+                new PlayerType("nearest", "nearest", List.of(), NearestPlayer::new),
+                new PlayerType("clumsy", "clumsy", List.of(), () -> clumsy(turn))));
+    Cards.write(folder, "study.json", STUDY.replace("random-legal", "clumsy"));
+    Study read = StudyFile.read(Path.of(study), Changes.NONE, catalog);
+    RunFolder results = RunFolder.begin(Path.of(out), OnExisting.FAIL);
+
+    assertThatThrownBy(() -> runner(read).run(results))
+        .isInstanceOf(FailedException.class)
+        .hasMessageContainingAll(words)
+        .hasMessageNotContaining("Exception");
+    assertThat(Path.of(out)).doesNotExist();
+  }
+
+  private static Player clumsy(java.util.function.Function<SeatView, TurnChoice> turn) {
+    NearestPlayer sound = new NearestPlayer();
+    return (Player)
+        java.lang.reflect.Proxy.newProxyInstance(
+            Player.class.getClassLoader(),
+            new Class<?>[] {Player.class},
+            (proxy, method, args) ->
+                method.getName().equals("turn")
+                    ? turn.apply((SeatView) args[0])
+                    : method.invoke(sound, args));
+  }
+
+  private StudyRunner runner(Study read) {
+    Console silent =
+        new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), 100, false);
+    return new StudyRunner(silent, read, 2, List.of("tallywall"));
+  }
+
+  /** All files of a folder as text, packed ones unpacked. */
+  static Map<String, String> files(Path folder) throws IOException {
+    Map<String, String> files = new TreeMap<>();
+    try (Stream<Path> all = Files.list(folder)) {
+      for (Path file : all.toList()) {
+        String name = file.getFileName().toString();
+        if (name.endsWith(".gz")) {
+          try (GZIPInputStream in = new GZIPInputStream(Files.newInputStream(file))) {
+            files.put(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
+          }
+        } else {
+          files.put(name, Files.readString(file));
+        }
+      }
+    }
+    return files;
+  }
+}
