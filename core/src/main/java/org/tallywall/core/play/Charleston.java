@@ -156,13 +156,15 @@ final class Charleston {
             seat, "a courtesy number is 0 to 3, not " + asked[seat] + " (2.5.1)");
       }
     }
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      hear(seat, asked);
+    }
     int[][] given = new int[Seats.COUNT][];
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       int number = Math.min(asked[seat], asked[Seats.across(seat)]);
       given[seat] = number == 0 ? new int[0] : courtesyTiles(seat, number);
     }
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      hear(seat, asked);
       swap(seat, given[seat], given[Seats.across(seat)]);
     }
     state.events += 2;

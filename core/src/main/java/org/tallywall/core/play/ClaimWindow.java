@@ -58,7 +58,8 @@ final class ClaimWindow {
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       answers[seat] = null;
       if (seat != state.offeredBy && !state.dead[seat]) {
-        ask(seat, mahjong && state.wins.completeWith(seat, tile), expose);
+        boolean complete = state.wins.completeWith(seat, tile);
+        ask(seat, mahjong && complete, expose && (mahjong || !complete));
         any |= answers[seat] != null;
       }
     }

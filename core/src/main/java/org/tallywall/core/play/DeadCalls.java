@@ -11,7 +11,8 @@ import org.tallywall.core.tile.TileSet;
 
 /**
  * Calls hands dead that all can see to be impossible (section 6), at tables that do so. Only
- * discards and exposures count as evidence (rule 6.2.3).
+ * discards and exposures count as evidence (rule 6.2.3); the discard on offer can still be had by
+ * all but the discarder.
  */
 final class DeadCalls {
   private final GameState state;
@@ -22,10 +23,13 @@ final class DeadCalls {
     this.state = state;
   }
 
-  /** The live seats whose every fitting line is impossible, called one after the other. */
+  /**
+   * The live seats whose every fitting line is impossible, called one after the other. The last
+   * live player has nobody left to be called by (rule 6.2.1).
+   */
   List<Integer> call() {
     List<Integer> called = new ArrayList<>();
-    for (int seat = 0; seat < Seats.COUNT; seat++) {
+    for (int seat = 0; seat < Seats.COUNT && state.liveSeats() > 1; seat++) {
       if (!state.dead[seat] && impossible(seat)) {
         state.dead[seat] = true;
         takeBack(seat);
@@ -41,6 +45,11 @@ final class DeadCalls {
       obtainable[kind] = tiles.copies(kind) - state.faceUp(kind);
     }
     obtainable[Tile.JOKER] = tiles.jokers() - state.thrown(Tile.JOKER);
+    boolean jokerBarred =
+        state.offered == Tile.JOKER && !state.setup.rules().jokers().discardClaimable();
+    if (seat != state.offeredBy && !jokerBarred) {
+      obtainable[state.offered]++;
+    }
     meter.obtainable(obtainable);
     Reach reach = state.reach(seat);
     for (int at = 0; at < reach.size(); at++) {

@@ -20,6 +20,7 @@ public final class Game {
   private final ClaimWindow window;
   private final DeadCalls deadCalls;
   private final boolean aims;
+  private boolean paysForAll;
 
   /**
    * A table at which games can be played.
@@ -148,9 +149,9 @@ public final class Game {
               ? TurnChoice.mahjong()
               : players[seat].turn(state.views[seat], state.decision(Question.TURN, seat));
       if (choice instanceof TurnChoice.Discard discard) {
-        if (state.racks[seat].held(discard.tile()) == 0) {
+        if (!LegalMoves.mayDiscard(state.views[seat], discard.tile())) {
           throw new IllegalMoveException(
-              seat, "the rack holds no " + Tile.symbol(discard.tile()) + " to discard (3.2)");
+              seat, "the rack holds no " + LegalMoves.name(discard.tile()) + " to discard (3.2)");
         }
         state.discard(seat, discard.tile());
         listener.discarded(seat, discard.tile());
@@ -192,6 +193,7 @@ public final class Game {
     int kind = choice.kind() == ClaimChoice.Expose.AS_OFFERED ? tile : choice.kind();
     int jokers = choice.jokers() + (tile == Tile.JOKER ? 1 : 0);
     Exposure laid = Exposure.of(kind, choice.size(), jokers);
+    paysForAll = PayAll.applies(state, seat);
     state.takeDiscard();
     state.closeWindow();
     state.expose(seat, tile, laid);
@@ -228,7 +230,8 @@ public final class Game {
     int hand = state.wins.best(seat, extra, bestLine ? -1 : named, settlement);
     int line = state.setup.hands().lineOf(hand);
     int jokers = state.wins.jokers(seat, extra);
-    Settlement.Way way = way(seat, by, from);
+    Settlement.Way way =
+        way(by, extra == GameState.NONE ? paysForAll : PayAll.applies(state, seat));
     boolean doubleDice = state.deal().die(0) == state.deal().die(1);
     int unit = settlement.unit(state.setup.hands().line(line), jokers);
     int[] points = settlement.win(seat, from, way, unit, doubleDice);
@@ -241,14 +244,11 @@ public final class Game {
     return new Outcome(Outcome.How.MAHJONG, win, boxed(points), state.wallLeft());
   }
 
-  private Settlement.Way way(int winner, WinBy by, int from) {
+  private static Settlement.Way way(WinBy by, boolean discarderPaysAll) {
     return switch (by) {
       case DRAW, DEAL -> Settlement.Way.SELF_DRAWN;
       case EXCHANGE -> Settlement.Way.EXCHANGE;
-      case DISCARD ->
-          PayAll.applies(state, winner, from)
-              ? Settlement.Way.DISCARD_PAYING_ALL
-              : Settlement.Way.DISCARD;
+      case DISCARD -> discarderPaysAll ? Settlement.Way.DISCARD_PAYING_ALL : Settlement.Way.DISCARD;
     };
   }
 

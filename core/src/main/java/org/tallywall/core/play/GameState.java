@@ -45,7 +45,7 @@ final class GameState implements OpenTable {
   int drawn;
   boolean claimedThisTurn;
   int exchangesThisTurn;
-  int lastThrown;
+  boolean hotDiscard;
   int asked;
   final TableTalk talk = new TableTalk();
 
@@ -149,7 +149,7 @@ final class GameState implements OpenTable {
     endTurn();
     offered = tile;
     offeredBy = seat;
-    lastThrown = tile;
+    hotDiscard = PayAll.hot(this);
     events++;
   }
 

@@ -83,6 +83,16 @@ public final class LegalMoves {
     return null;
   }
 
+  /** Whether the rack holds a tile of a kind, which need not be one. */
+  static boolean mayDiscard(SeatView view, int kind) {
+    return kind >= 0 && kind < Tile.KINDS && view.held(kind) > 0;
+  }
+
+  /** A tile in words, or the number given where it is none. */
+  static String name(int kind) {
+    return kind >= 0 && kind < Tile.KINDS ? Tile.symbol(kind) : "tile number " + kind;
+  }
+
   private static int count(int tile, int[] tiles) {
     int count = 0;
     for (int other : tiles) {
@@ -100,6 +110,9 @@ public final class LegalMoves {
    * @return true if it may
    */
   public static boolean mayExchange(SeatView view, int owner, int index) {
+    if (owner < 0 || owner >= Seats.COUNT) {
+      return false;
+    }
     List<Exposure> exposures = view.exposures(owner);
     if (index < 0 || index >= exposures.size()) {
       return false;

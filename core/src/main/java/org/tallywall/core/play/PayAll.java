@@ -1,6 +1,6 @@
 package org.tallywall.core.play;
 
-import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.rules.WallRules;
 import org.tallywall.core.tile.Tile;
 
 /**
@@ -13,30 +13,35 @@ final class PayAll {
   private PayAll() {}
 
   /**
-   * Whether the discarder pays for all.
+   * Whether the discarder pays for all, asked while the tile is on offer: what the winner lays open
+   * with it is no warning that the discarder had.
    *
-   * @param state the game at the moment of the win
-   * @param winner who won
-   * @param discarder who threw the winning tile
+   * @param state the game, with a tile on offer
+   * @param winner who claims it
    * @return true if so
    */
-  static boolean applies(GameState state, int winner, int discarder) {
-    TableRules rules = state.setup.rules();
-    boolean hot = rules.wall().hot() && state.inLastWall() && hot(state, discarder);
+  static boolean applies(GameState state, int winner) {
     boolean oneHand =
-        rules.score().oneHand()
+        state.setup.rules().score().oneHand()
             && !state.exposures(winner).isEmpty()
             && state.reach(winner).lines() == 1;
-    return hot || oneHand;
+    return state.hotDiscard || oneHand;
   }
 
-  private static boolean hot(GameState state, int discarder) {
-    int tile = state.lastThrown;
-    if (tile == Tile.JOKER) {
+  /**
+   * Whether the tile just thrown is hot: the discarder cannot account for all its other copies.
+   *
+   * @param state the game right after the discard
+   * @return true if so, at a table that plays so and in the last wall
+   */
+  static boolean hot(GameState state) {
+    WallRules wall = state.setup.rules().wall();
+    int tile = state.offered;
+    if (!wall.hot() || !state.inLastWall() || tile == Tile.JOKER) {
       return false;
     }
-    int needed = tile == Tile.FLOWER ? state.setup.rules().wall().hotFlowerNeeds() : OTHERS_OF_FOUR;
-    int accounted = state.faceUp(tile) - 1 + state.racks[discarder].held(tile);
+    int needed = tile == Tile.FLOWER ? wall.hotFlowerNeeds() : OTHERS_OF_FOUR;
+    int accounted = state.faceUp(tile) - 1 + state.racks[state.offeredBy].held(tile);
     return accounted < needed;
   }
 }

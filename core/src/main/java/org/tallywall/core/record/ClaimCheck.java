@@ -15,39 +15,40 @@ import org.tallywall.core.tile.Tile;
 /** Checks claims of a discard and who of several got it (rules 3.3 to 3.5). */
 final class ClaimCheck {
   private final PlainHands plain;
+  private final ViaExchangeCheck viaExchange;
   private final TableRules rules;
   private final ReplayTable table;
+  private int from;
   private int tile;
   private boolean lastWall;
 
   ClaimCheck(ConcreteHands hands, TableRules rules, ReplayTable table) {
     this.plain = new PlainHands(hands);
+    this.viaExchange = new ViaExchangeCheck(plain, rules, table);
     this.rules = rules;
     this.table = table;
   }
 
-  /** The tile claimed last for an exposure. */
-  int tile() {
-    return tile;
-  }
-
-  /** Whether it came while tiles came from the last wall. */
-  boolean lastWall() {
-    return lastWall;
-  }
-
-  void expose(GameEvent.Claim claim, int from, int thrown, boolean inLastWall) {
+  /** From now on this is the discard on offer. */
+  void offer(int discarder, int thrown, boolean inLastWall) {
+    from = discarder;
     tile = thrown;
     lastWall = inLastWall;
-    require(claim.from() == from && claim.tile() == thrown, "only the latest discard (3.3.4)");
-    require(mayClaim(claim.seat(), from), "this seat may not claim (3.3.1)");
-    require(exposeAllowed(), "no exposure may be claimed now (7.2, 7.4)");
+  }
+
+  void expose(GameEvent.Claim claim) {
+    require(claim.from() == from && claim.tile() == tile, "only the latest discard (3.3.4)");
+    require(mayClaim(claim.seat()), "this seat may not claim (3.3.1)");
+    require(exposeAllowed(claim.seat()), "no exposure may be claimed now (7.2, 7.4)");
     require(
         legal(claim.seat(), claim.kind(), claim.size(), claim.jokers()),
         "seat %d may not lay %d tiles of %s with %d jokers (3.3)"
             .formatted(claim.seat(), claim.size(), Tile.symbol(claim.kind()), claim.jokers()));
-    losers(claim.losers(), claim.seat(), from);
-    require(beats(claim.seat(), false, claim.losers(), from), "another claim comes first (3.5.1)");
+    losers(claim.losers(), claim.seat());
+    boolean ranksAsMahjong = rules.claims().mahjongViaExchange() && viaExchange.wins(claim, tile);
+    require(
+        beats(claim.seat(), ranksAsMahjong, claim.losers()), "another claim goes first (3.5.1)");
+    mustDeclare(claim.losers().mahjongs(), -1);
     lay(claim);
   }
 
@@ -62,27 +63,39 @@ final class ClaimCheck {
         claim.seat(), new Exposure(claim.kind(), claim.size(), claim.jokers() + (joker ? 1 : 0)));
   }
 
-  void mahjong(GameEvent.Mahjong mahjong, int from, int thrown, boolean inLastWall) {
-    tile = thrown;
-    lastWall = inLastWall;
+  void mahjong(GameEvent.Mahjong mahjong) {
     require(mahjong.by().equals("discard") && mahjong.from() == from, "a win on the discard");
-    require(mayClaim(mahjong.seat(), from), "this seat may not claim (3.3.1)");
+    require(mayClaim(mahjong.seat()), "this seat may not claim (3.3.1)");
     require(mahjongAllowed(), "mahjong may not be claimed now (7.2, 7.4)");
     require(completeWith(mahjong.seat()), "the 14 tiles are no hand of the card (5.2)");
-    losers(mahjong.losers(), mahjong.seat(), from);
-    require(
-        beats(mahjong.seat(), true, mahjong.losers(), from), "another claim comes first (3.5.1)");
+    losers(mahjong.losers(), mahjong.seat());
+    require(beats(mahjong.seat(), true, mahjong.losers()), "another claim goes first (3.5.1)");
+    mustDeclare(mahjong.losers().mahjongs(), mahjong.seat());
   }
 
-  private boolean mayClaim(int seat, int from) {
+  /** Nobody claimed: at tables where a complete hand must be declared, nobody could have. */
+  void nobody() {
+    mustDeclare(List.of(), -1);
+  }
+
+  private void mustDeclare(List<Integer> losers, int winner) {
+    for (int seat = 0; seat < 4 && !rules.win().mayDecline(); seat++) {
+      boolean silent = seat != winner && !losers.contains(seat);
+      require(
+          !silent || !mayClaim(seat) || !mahjongAllowed() || !completeWith(seat),
+          "the complete hand of seat " + seat + " is declared (5.3.1)");
+    }
+  }
+
+  private boolean mayClaim(int seat) {
     boolean jokerBarred = tile == Tile.JOKER && !rules.jokers().discardClaimable();
     return seat != from && !table.dead[seat] && !jokerBarred;
   }
 
-  private boolean exposeAllowed() {
+  private boolean exposeAllowed(int seat) {
     boolean cold = lastWall && rules.wall().cold() == WallRules.Cold.NO_CLAIM;
     boolean last = table.left() == 0 && rules.wall().finalClaim() != WallRules.FinalClaim.ANY;
-    return !cold && !last;
+    return !cold && !last && (mahjongAllowed() || !completeWith(seat));
   }
 
   private boolean mahjongAllowed() {
@@ -117,16 +130,27 @@ final class ClaimCheck {
     return !rules.claims().strictFit() || plain.fits(after);
   }
 
-  private void losers(GameEvent.Losers losers, int winner, int from) {
+  private void losers(GameEvent.Losers losers, int winner) {
+    ascending(losers.exposures());
+    ascending(losers.mahjongs());
     for (int seat : losers.exposures()) {
+      boolean once = seat != winner && !losers.mahjongs().contains(seat);
       require(
-          seat != winner && mayClaim(seat, from) && exposeAllowed() && anyExposure(seat),
-          "seat " + seat + " could not have claimed an exposure (3.3)");
+          once && mayClaim(seat) && exposeAllowed(seat) && anyExposure(seat),
+          "seat " + seat + " could not have claimed an exposure besides (3.3)");
     }
     for (int seat : losers.mahjongs()) {
       require(
-          seat != winner && mayClaim(seat, from) && mahjongAllowed() && completeWith(seat),
-          "seat " + seat + " could not have claimed mahjong (5.2)");
+          seat != winner && mayClaim(seat) && mahjongAllowed() && completeWith(seat),
+          "seat " + seat + " could not have claimed mahjong besides (5.2)");
+    }
+  }
+
+  private static void ascending(List<Integer> seats) {
+    int last = -1;
+    for (int seat : seats) {
+      require(seat > last && seat < 4, "seats are 0 to 3, once each, ascending");
+      last = seat;
     }
   }
 
@@ -144,16 +168,16 @@ final class ClaimCheck {
   }
 
   /** Mahjong before exposures, then the next in turn (3.5.1), as far as the table plays so. */
-  private boolean beats(int winner, boolean mahjong, GameEvent.Losers losers, int from) {
+  private boolean beats(int winner, boolean asMahjong, GameEvent.Losers losers) {
     ClaimRules claims = rules.claims();
     boolean first = true;
     for (int seat : losers.exposures()) {
       boolean nearer = (winner - from + 4) % 4 < (seat - from + 4) % 4;
-      first &= nearer || (mahjong && claims.mahjongFirst()) || claims.mahjongViaExchange();
+      first &= nearer || (asMahjong && claims.mahjongFirst());
     }
     for (int seat : losers.mahjongs()) {
       boolean nearer = (winner - from + 4) % 4 < (seat - from + 4) % 4;
-      first &= nearer && (mahjong || !claims.mahjongFirst() || claims.mahjongViaExchange());
+      first &= nearer && (asMahjong || !claims.mahjongFirst());
     }
     return first;
   }

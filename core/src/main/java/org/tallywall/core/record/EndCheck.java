@@ -111,16 +111,18 @@ final class EndCheck {
     require(end.wall() == table.left(), "the wall has " + table.left() + " tiles left");
   }
 
-  /** Whether a discard pays for the whole table (7.4, 8.9). */
-  boolean paysAll(int winner, int from, int tile, boolean lastWall) {
-    boolean hot = false;
-    if (rules.wall().hot() && lastWall && tile != Tile.JOKER) {
-      int needed = tile == Tile.FLOWER ? rules.wall().hotFlowerNeeds() : 3;
-      hot = table.faceUp[tile] - 1 + table.racks.get(from).held(tile) < needed;
+  /** Whether a tile just thrown from the last wall is hot (7.4). */
+  boolean hot(int from, int tile, boolean lastWall) {
+    if (!rules.wall().hot() || !lastWall || tile == Tile.JOKER) {
+      return false;
     }
-    List<Exposure> exposures = table.exposures.get(winner);
-    boolean oneHand =
-        rules.score().oneHand() && !exposures.isEmpty() && plain.lines(exposures) == 1;
-    return hot || oneHand;
+    int needed = tile == Tile.FLOWER ? rules.wall().hotFlowerNeeds() : 3;
+    return table.faceUp[tile] - 1 + table.racks.get(from).held(tile) < needed;
+  }
+
+  /** Whether a claimant's exposures had left one line only when the tile was thrown (8.9). */
+  boolean oneHand(int claimant) {
+    List<Exposure> exposures = table.exposures.get(claimant);
+    return rules.score().oneHand() && !exposures.isEmpty() && plain.lines(exposures) == 1;
   }
 }

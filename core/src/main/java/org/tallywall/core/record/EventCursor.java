@@ -11,7 +11,7 @@ final class EventCursor {
     this.events = events;
   }
 
-  /** The next event without going on, or null at the end. */
+  /** The next event without going on, or null after the last. */
   GameEvent peek() {
     return at < events.size() ? events.get(at) : null;
   }
@@ -19,15 +19,23 @@ final class EventCursor {
   /** Goes on to the next event, which must be of a kind. */
   <E extends GameEvent> E next(Class<E> kind, String expected) {
     GameEvent event = peek();
+    at++;
     if (!kind.isInstance(event)) {
       throw new BreachException(
           "here comes " + expected + ", not " + (event == null ? "the end" : name(event)));
     }
-    at++;
     return kind.cast(event);
   }
 
-  /** Index of the event that was read last. */
+  /** Nothing may follow the event that was read last. */
+  void finish() {
+    if (peek() != null) {
+      at++;
+      throw new BreachException("nothing happens after the end");
+    }
+  }
+
+  /** Index of the event that was read last, or of the place where one should stand. */
   int last() {
     return at - 1;
   }

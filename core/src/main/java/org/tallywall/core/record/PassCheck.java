@@ -71,13 +71,14 @@ final class PassCheck {
     }
     int least = 3 - blindMost(step);
     for (GameEvent.Pass pass : passes) {
+      noJokers(pass.from(), pass.own());
       table.give(pass.from(), pass.own(), "2.1");
       int tiles = pass.own().size() + pass.forwarded().size();
       boolean empty = pass.own().isEmpty() && pass.forwarded().isEmpty();
       boolean nothingToMove = out == 0 || (turns == 2 && bothEmpty(passes, pass));
       require(tiles == 3 || (empty && nothingToMove), "three tiles are passed (2.1.1)");
       require(pass.own().size() >= least, "at least " + least + " own tiles here (2.3.1)");
-      noJokers(pass);
+      setOut(passes, pass);
     }
     for (GameEvent.Pass pass : passes) {
       receive(passes, pass.to());
@@ -96,9 +97,25 @@ final class PassCheck {
     return allowed ? rules.blindMost() : 0;
   }
 
-  private void noJokers(GameEvent.Pass pass) {
-    boolean joker = pass.own().contains(Tile.JOKER);
-    require(!joker || rules.jokersMayPass(), "a joker may not be passed (2.1.2)");
+  /** Only where a rack has fewer than three naturals, as it can with many jokers, may one go. */
+  private void noJokers(int seat, List<Integer> tiles) {
+    Rack rack = table.racks.get(seat);
+    require(
+        !tiles.contains(Tile.JOKER) || rules.jokersMayPass() || rack.total() - rack.jokers() < 3,
+        "a joker may not be passed (2.1.2)");
+  }
+
+  /** A tile that goes on unseen was set out by one of those among whom the pass goes round. */
+  private static void setOut(List<GameEvent.Pass> passes, GameEvent.Pass pass) {
+    boolean across = pass.from() == passes.get(pass.to()).to();
+    for (int tile : pass.forwarded()) {
+      boolean set = false;
+      for (GameEvent.Pass other : passes) {
+        boolean together = !across || (other.from() - pass.from()) % 2 == 0;
+        set |= together && other.own().contains(tile);
+      }
+      require(set, "nobody set out the " + Tile.symbol(tile) + " that goes on unseen (2.3.2)");
+    }
   }
 
   /** What comes in, less what goes on unseen, is kept (rule 2.3.2). */
@@ -137,9 +154,7 @@ final class PassCheck {
       for (int side = 0; side < 2; side++) {
         List<Integer> given = pass.tiles().get(side);
         require(given.size() == number, "the lower number is exchanged (2.5.1)");
-        require(
-            !given.contains(Tile.JOKER) || rules.jokersMayPass(),
-            "a joker may not be passed (2.1.2)");
+        noJokers(pass.seats().get(side), given);
         table.give(pass.seats().get(side), given, "2.5");
       }
       for (int side = 0; side < 2; side++) {

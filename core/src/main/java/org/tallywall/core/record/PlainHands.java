@@ -8,7 +8,6 @@ import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
-import org.tallywall.core.tile.TileSet;
 
 /**
  * Matches tiles with hands of the card tile by tile, without the bit rows and distances that the
@@ -65,30 +64,32 @@ final class PlainHands {
     return lines;
   }
 
-  /** Whether no fitting hand can be made of what all can see to be left (rule 6.2.3). */
-  boolean impossible(List<Exposure> exposures, int[] faceUp, int jokersThrown, TileSet set) {
+  /**
+   * Whether no fitting hand can be made of what all can see to be left (rule 6.2.3).
+   *
+   * @param obtainable how many of each kind can still be had, jokers in exposures included
+   */
+  boolean impossible(List<Exposure> exposures, int[] obtainable) {
     for (int at = 0; at < hands.size(); at++) {
-      if (allows(at, exposures)
-          && possible(at, exposures, faceUp, set.jokers() - jokersThrown, set)) {
+      if (allows(at, exposures) && possible(at, exposures, obtainable)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean possible(
-      int at, List<Exposure> exposures, int[] faceUp, int jokers, TileSet set) {
+  private boolean possible(int at, List<Exposure> exposures, int[] obtainable) {
     int[] rest = rest(hands.hand(at), exposures);
     int lacking = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      int left = set.copies(kind) - faceUp[kind];
+      int left = obtainable[kind];
       int natural = jokersAllowed(at) ? hands.hand(at).loose(kind) : rest[kind];
       if (natural > left) {
         return false;
       }
       lacking += Math.max(0, rest[kind] - left);
     }
-    return lacking <= jokers;
+    return lacking <= obtainable[Tile.JOKER];
   }
 
   private boolean allows(int at, List<Exposure> exposures) {

@@ -2,7 +2,6 @@ package org.tallywall.core.record;
 
 import static org.tallywall.core.record.BreachException.require;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tallywall.core.hand.ConcreteHands;
@@ -26,6 +25,7 @@ public final class Replay {
   private ReplayTable table;
   private EndCheck end;
   private ClaimCheck claims;
+  private boolean paysForAll;
 
   private Replay(ConcreteHands hands, GameRecord game) {
     this.hands = hands;
@@ -66,14 +66,14 @@ public final class Replay {
     end = new EndCheck(hands, rules, table, game);
     claims = new ClaimCheck(hands, rules, table);
     if (declaredBeforePlay(rules.win().heavenly())) {
-      finish();
+      events.finish();
       return;
     }
     PassCheck passes = new PassCheck(table, rules.charleston(), events);
     if (rules.charleston().first()) {
       boolean stopped = passes.firstRound();
       if (declaredBeforePlay(rules.win().earthlyBetween())) {
-        finish();
+        events.finish();
         return;
       }
       stopped |= passes.stoppedAfterSeeing();
@@ -84,26 +84,24 @@ public final class Replay {
     passes.courtesy();
     table.count(0);
     turns();
-    finish();
-  }
-
-  private void finish() {
-    require(events.peek() == null, "nothing happens after the end");
+    events.finish();
   }
 
   private boolean declaredBeforePlay(boolean allowed) {
-    boolean complete = !plain.complete(table.racks.get(0), List.of()).isEmpty();
-    if (!(events.peek() instanceof GameEvent.Mahjong)) {
-      require(
-          !(allowed && complete && !rules.win().mayDecline()),
-          "a complete hand is declared (5.3.1)");
+    boolean mustDeclare = allowed && !rules.win().mayDecline() && complete(0);
+    if (!mustDeclare && !(events.peek() instanceof GameEvent.Mahjong)) {
       return false;
     }
+    GameEvent.Mahjong mahjong = declaration();
     require(allowed, "East may not declare at this moment (2.6)");
-    GameEvent.Mahjong mahjong = events.next(GameEvent.Mahjong.class, "mahjong");
     require(mahjong.seat() == 0 && mahjong.by().equals("deal"), "only East may declare (2.6.4)");
+    require(mahjong.losers().equals(GameEvent.Losers.NOBODY), "nobody else claims (3.4)");
     end.win(mahjong, false);
     return true;
+  }
+
+  private GameEvent.Mahjong declaration() {
+    return events.next(GameEvent.Mahjong.class, "mahjong: a complete hand is declared (5.3.1)");
   }
 
   private void turns() {
@@ -112,24 +110,31 @@ public final class Replay {
     int from = -1;
     while (true) {
       Integer thrown = turn(seat, entry, from);
-      if (thrown == null || deadCalls()) {
+      if (thrown == null) {
         return;
       }
       boolean lastWall = table.left() < lastTiles();
+      boolean hot = end.hot(seat, thrown, lastWall);
+      claims.offer(seat, thrown, lastWall);
+      if (deadCalls(seat, thrown)) {
+        return;
+      }
       GameEvent next = events.peek();
       if (next instanceof GameEvent.Mahjong) {
-        winOnDiscard(seat, thrown, lastWall);
+        winOnDiscard(thrown, hot);
         return;
       } else if (next instanceof GameEvent.Claim) {
         from = seat;
-        seat = claim(seat, thrown, lastWall);
+        seat = claim(hot);
         entry = "discard";
       } else if (table.left() == 0) {
         events.next(GameEvent.WallGame.class, "the wall game (7.2)");
+        claims.nobody();
         end.noWin("wall-game");
         return;
       } else {
         GameEvent.Draw draw = events.next(GameEvent.Draw.class, "a draw (3.2)");
+        claims.nobody();
         require(draw.seat() == table.nextLive(seat), "the next in turn draws (3.2)");
         table.draw(draw.seat(), draw.tile());
         seat = draw.seat();
@@ -152,20 +157,17 @@ public final class Replay {
     while (true) {
       boolean mustDeclare = !rules.win().mayDecline() && complete(seat);
       GameEvent next = events.peek();
-      require(
-          !mustDeclare || next instanceof GameEvent.Mahjong, "a complete hand is declared (5.3.1)");
-      if (next instanceof GameEvent.Exchange) {
-        exchange(seat, entry, exchanges++);
-      } else if (next instanceof GameEvent.Mahjong) {
-        GameEvent.Mahjong mahjong = events.next(GameEvent.Mahjong.class, "mahjong");
+      if (mustDeclare || next instanceof GameEvent.Mahjong) {
+        GameEvent.Mahjong mahjong = declaration();
         String by = completeAtFirst ? entry : "exchange";
         require(mahjong.seat() == seat, "seat " + seat + " is on turn (3.2)");
         require(mahjong.by().equals(by), "the hand was completed by " + by + " (3.5.7)");
         require(mahjong.from() == (by.equals("discard") ? from : -1), "from (3.5.7)");
-        boolean paysAll =
-            by.equals("discard") && end.paysAll(seat, from, claims.tile(), claims.lastWall());
-        end.win(mahjong, paysAll);
+        require(mahjong.losers().equals(GameEvent.Losers.NOBODY), "nobody else claims (3.4)");
+        end.win(mahjong, by.equals("discard") && paysForAll);
         return null;
+      } else if (next instanceof GameEvent.Exchange) {
+        exchange(seat, entry, exchanges++);
       } else {
         GameEvent.Discard discard = events.next(GameEvent.Discard.class, "a discard (3.2)");
         require(discard.seat() == seat, "seat " + seat + " is on turn (3.2)");
@@ -190,37 +192,32 @@ public final class Replay {
     table.redeem(seat, exchange.owner(), exchange.exposure(), exchange.tile());
   }
 
-  private int claim(int from, int thrown, boolean lastWall) {
+  private int claim(boolean hot) {
     GameEvent.Claim claim = events.next(GameEvent.Claim.class, "a claim");
-    claims.expose(claim, from, thrown, lastWall);
+    paysForAll = hot || end.oneHand(claim.seat());
+    claims.expose(claim);
     return claim.seat();
   }
 
-  private void winOnDiscard(int from, int thrown, boolean lastWall) {
+  private void winOnDiscard(int thrown, boolean hot) {
     GameEvent.Mahjong mahjong = events.next(GameEvent.Mahjong.class, "mahjong");
-    claims.mahjong(mahjong, from, thrown, lastWall);
-    boolean paysAll = end.paysAll(mahjong.seat(), from, thrown, lastWall);
+    claims.mahjong(mahjong);
+    boolean paysAll = hot || end.oneHand(mahjong.seat());
     table.racks.get(mahjong.seat()).add(thrown);
     end.win(mahjong, paysAll);
   }
 
   /** Checks which hands were called dead; true where that ended the game. */
-  private boolean deadCalls() {
+  private boolean deadCalls(int from, int thrown) {
     if (!rules.dead().called()) {
       return false;
     }
-    List<Integer> impossible = new ArrayList<>();
-    for (int seat = 0; seat < 4; seat++) {
-      List<Exposure> exposures = table.exposures.get(seat);
-      if (!table.dead[seat]
-          && plain.impossible(exposures, table.faceUp, table.jokersThrown, rules.tiles())) {
-        impossible.add(seat);
+    for (int seat = 0; seat < 4 && table.live() > 1; seat++) {
+      if (!table.dead[seat] && impossible(seat, from, thrown)) {
+        GameEvent.Dead dead = events.next(GameEvent.Dead.class, "a dead hand (6.5)");
+        require(dead.seat() == seat, "the hand of seat " + seat + " is impossible (6.1)");
         bury(seat);
       }
-    }
-    for (int seat : impossible) {
-      GameEvent.Dead dead = events.next(GameEvent.Dead.class, "a dead hand (6.5)");
-      require(dead.seat() == seat, "the hand of seat " + seat + " is impossible (6.1)");
     }
     if (table.live() > 1) {
       return false;
@@ -233,6 +230,19 @@ public final class Replay {
     }
     end.noWin(isVoid ? "void" : "wall-game");
     return true;
+  }
+
+  /** By what all can see; the tile on offer can still be had by all but the discarder (6.2.3). */
+  private boolean impossible(int seat, int from, int thrown) {
+    int[] obtainable = new int[Tile.KINDS];
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      obtainable[kind] = rules.tiles().copies(kind) - table.faceUp[kind];
+    }
+    obtainable[Tile.JOKER] = rules.tiles().jokers() - table.jokersThrown;
+    if (seat != from && (thrown != Tile.JOKER || rules.jokers().discardClaimable())) {
+      obtainable[thrown]++;
+    }
+    return plain.impossible(table.exposures.get(seat), obtainable);
   }
 
   private void bury(int seat) {

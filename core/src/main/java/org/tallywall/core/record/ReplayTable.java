@@ -32,6 +32,7 @@ final class ReplayTable {
       require(die >= 1 && die <= 6, "a die shows 1 to 6 (1.2.2)");
     }
     require(game.dice().size() == 2, "two dice are rolled (1.2.2)");
+    require(game.header().players().size() == 4, "four players sit at the table");
     deal();
   }
 

@@ -18,7 +18,7 @@ public record WallRules(
   public enum Cold {
     /** No cold wall. */
     OFF,
-    /** A discard cannot be claimed for mahjong. */
+    /** A discard cannot be claimed for mahjong; nor can one that completes the hand be exposed. */
     NO_MAHJONG_CLAIM,
     /** A discard cannot be claimed at all. */
     NO_CLAIM
