@@ -69,7 +69,7 @@ public final class Summary {
       Estimate points = Measures.moments(one.points(), tally.deals()).estimate(confidence, 1);
       table.row(
           Cell.text(SeatNames.FROM_EAST.of(seat)),
-          Cell.text(design.players().get(seat).type().id()),
+          Cell.text(PlayerLabel.of(design.players().get(seat))),
           Measures.cell(new Proportion(won, tally.deals()).estimate(confidence)),
           hundredfold(points),
           Cell.ratio(one.counts().get(SeatTally.Count.ONE_AWAY), tally.deals()));

@@ -29,7 +29,7 @@ public record TableAnswer(
   public static TableAnswer of(Study study, ConcreteHands hands, TableTally tally) {
     Design.Table design = (Design.Table) study.design();
     double confidence = study.question().confidence();
-    List<String> players = design.players().stream().map(player -> player.type().id()).toList();
+    List<String> players = design.players().stream().map(PlayerLabel::of).toList();
     return new TableAnswer(
         WinRates.of(players, tally, confidence),
         HandChoice.of(hands, tally, confidence),

@@ -11,7 +11,7 @@ final class TowerSketcher implements Sketcher {
   public Sketch draw(Luck luck, Level level) {
     List<Integer> sizes = new ArrayList<>(Shapes.tall(luck));
     List<Block> blocks = new ArrayList<>();
-    if (luck.onceIn(2)) {
+    if (!luck.onceIn(3)) {
       blocks.add(Block.of("F", sizes.remove(tallest(sizes))));
     } else if (sizes.size() > 3 || luck.onceIn(3)) {
       blocks.addAll(Others.blocks(luck, List.of(sizes.remove(luck.below(sizes.size())))));

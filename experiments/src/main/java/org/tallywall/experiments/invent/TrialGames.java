@@ -58,8 +58,8 @@ final class TrialGames {
   /**
    * What is out of balance.
    *
-   * @param slack how many times the bounds may be missed without being called out of balance, 1 or
-   *     more; above 1 after few games
+   * @param slack how many times the bounds may be missed: above 1 after few games, below 1 to keep
+   *     them with something to spare
    * @return a few words, or nothing where the card is balanced
    */
   String complaint(double slack) {

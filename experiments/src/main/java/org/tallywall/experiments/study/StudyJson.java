@@ -9,6 +9,7 @@ import java.util.Map;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Sha256;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.habit.Setting;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.ObjectWriter;
@@ -76,7 +77,7 @@ public final class StudyJson {
     fields.put("rules", study.rules().switches());
     fields.put("seed", study.extent().seed());
     if (study.design() instanceof Design.Table table) {
-      fields.put("table", table.players().stream().map(PlayerSpec::written).toList());
+      fields.put("table", table.players().stream().map(StudyJson::player).toList());
     }
     question.primary().ifPresent(measure -> fields.put("primary", measure.text()));
     fields.put("secondary", question.secondary().stream().map(Measure::text).toList());
@@ -84,6 +85,26 @@ public final class StudyJson {
     fields.put("confidence", shortest(question.confidence()));
     fields.put("records", study.extent().records());
     return fields;
+  }
+
+  /** A player with every setting written out under its full name. */
+  private static Object player(PlayerSpec spec) {
+    if (spec.type().settings().isEmpty()) {
+      return spec.written();
+    }
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("player", spec.type().id());
+    for (Setting setting : spec.type().settings()) {
+      Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
+      written.put(setting.name(), value instanceof BigDecimal number ? plain(number) : value);
+    }
+    return written;
+  }
+
+  /** The same number without needless zeros, so that 1 and 1.0 give one digest. */
+  private static BigDecimal plain(BigDecimal number) {
+    BigDecimal few = number.stripTrailingZeros();
+    return few.scale() < 0 ? few.setScale(0) : few;
   }
 
   /** The number as a person wrote it, where fifteen digits lead back to it; else in full. */

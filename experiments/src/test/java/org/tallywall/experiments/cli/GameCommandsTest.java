@@ -188,6 +188,15 @@ class GameCommandsTest {
   }
 
   @Test
+  void players_oneName_listsItAlone() {
+    assertThat(Typed.run("players", "nearest").out())
+        .startsWith("nearest\n")
+        .endsWith("    no settings\n")
+        .doesNotContain("random-legal");
+    assertComplains(Typed.run("players", "neerest"), "the nearest known one is \"nearest\"");
+  }
+
+  @Test
   void invent_toANewFile_isAGoodCard() {
     String out = folder.resolve("invented.json").toString();
 

@@ -1,0 +1,192 @@
+package org.tallywall.experiments.answer;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.play.TableSetup;
+import org.tallywall.experiments.run.Block;
+import org.tallywall.experiments.run.RunState;
+import org.tallywall.experiments.run.TablePlayer;
+import org.tallywall.experiments.stats.Proportion;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Design;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.experiments.tally.TableTally;
+import org.tallywall.reports.csv.CsvWriter;
+import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Table;
+import org.tallywall.strategies.catalog.Catalog;
+
+/** The tables of a study: their figures add up, and their intervals are those of the counts. */
+class TableAnswerTest {
+  private static final int DEALS = 400;
+  private static final String CARD =
+      """
+      { "card": "Bollard test card", "families": [
+        { "family": "Ladders", "lines": [
+          { "tiles": "FF 11x 222x 333x 4444x", "slide": "any", "value": 25, "say": "the plank" },
+          { "tiles": "22x 33y 444x 555y 6666x", "slide": "any", "value": 30 } ] },
+        { "family": "Towers", "lines": [
+          { "tiles": "NNNNNN WWWWWW SS", "value": 75, "concealed": true } ] } ] }
+      """;
+  private static final String STUDY =
+      """
+      { "study": "bollard", "card": "card.json", "seed": 3, "deals": 400,
+        "table": ["nearest", "nearest", "nearest",
+                  {"player": "reckoner", "aim.targets": 2}] }
+      """;
+
+  @TempDir static Path folder;
+
+  private static final class Played {
+    private static Study study;
+    private static ConcreteHands hands;
+    private static TableTally tally;
+    private static TableAnswer answer;
+  }
+
+  @BeforeAll
+  static void play() throws IOException {
+    Files.writeString(folder.resolve("card.json"), CARD);
+    Path file = Files.writeString(folder.resolve("study.json"), STUDY);
+    Played.study = StudyFile.read(file, Changes.NONE, Catalog.standard());
+    Played.hands = new ConcreteHands(Played.study.card());
+    TablePlayer table =
+        new TablePlayer(
+            Played.study,
+            (Design.Table) Played.study.design(),
+            new TableSetup(Played.hands, Played.study.rules()));
+    Played.tally = table.play(Block.of(0, DEALS), new RunState(DEALS)).tally();
+    Played.answer = TableAnswer.of(Played.study, Played.hands, Played.tally);
+  }
+
+  private static double number(Table table, int row, String column) {
+    Table plain = table.spread();
+    int at = plain.columns().stream().map(Column::name).toList().indexOf(column);
+    Cell cell = plain.rows().get(row).get(at);
+    return cell instanceof Cell.Whole whole ? whole.value() : ((Cell.Decimal) cell).value();
+  }
+
+  private static double sum(Table table, String column) {
+    double sum = 0;
+    for (int row = 0; row < table.rows().size(); row++) {
+      sum += number(table, row, column);
+    }
+    return sum;
+  }
+
+  @Test
+  void winRates_whereGamesGo_addUpToAllOfThem() {
+    Table rates = Played.answer.winRates();
+    for (int row = 0; row < 5; row++) {
+      double sum = 0;
+      for (String column :
+          List.of(
+              "won-on-own-draw",
+              "won-on-discard",
+              "threw-the-winning-tile",
+              "only-paid",
+              "wall-game",
+              "void")) {
+        sum += number(rates, row, column);
+      }
+      assertThat(sum).isEqualTo(number(rates, row, "games"));
+      assertThat(number(rates, row, "wins"))
+          .isEqualTo(number(rates, row, "won-on-own-draw") + number(rates, row, "won-on-discard"));
+      assertThat(number(rates, row, "win-rate"))
+          .isCloseTo(number(rates, row, "wins") / number(rates, row, "games"), within(1e-15));
+    }
+    assertThat(number(rates, 4, "games")).isEqualTo(4 * DEALS);
+    assertThat(number(rates, 4, "points")).isZero();
+  }
+
+  @Test
+  void winRates_intervalOfASeat_isWilsonsOfItsWins() {
+    Table rates = Played.answer.winRates();
+    long wins = (long) number(rates, 2, "wins");
+
+    assertThat(number(rates, 2, "win-rate-low"))
+        .isEqualTo(new Proportion(wins, DEALS).wilson(0.95).low());
+    assertThat(CsvWriter.text(rates))
+        .contains(",Wilson,", ",t over deals,")
+        .contains("table,3,reckoner (aim.targets 2),400,400,");
+  }
+
+  @Test
+  void handChoice_sharesOfWins_addUpToOne() {
+    assertThat(sum(Played.answer.handChoice(), "share-of-wins")).isCloseTo(1, within(1e-12));
+    assertThat(sum(Played.answer.families(), "share-of-wins")).isCloseTo(1, within(1e-12));
+    assertThat(sum(Played.answer.handChoice(), "wins"))
+        .isEqualTo(number(Played.answer.winRates(), 4, "wins"));
+  }
+
+  @Test
+  void handChoice_lineNobodyWinsWith_hasNoMeans() {
+    String towers = CsvWriter.text(Played.answer.handChoice()).lines().toList().get(3);
+
+    assertThat(towers).startsWith("table,T1,Towers,,75,yes,1,");
+    assertThat(number(Played.answer.handChoice(), 2, "wins")).isZero();
+    assertThat(towers).endsWith(",,,,");
+  }
+
+  @Test
+  void handChoice_intervalOfTheRate_liesAroundIt() {
+    Table choice = Played.answer.handChoice();
+
+    for (int row = 0; row < 2; row++) {
+      double rate = number(choice, row, "win-rate-when-aimed");
+      assertThat(number(choice, row, "win-rate-when-aimed-low")).isLessThan(rate);
+      assertThat(number(choice, row, "win-rate-when-aimed-high")).isGreaterThan(rate);
+    }
+    assertThat(CsvWriter.text(choice)).contains(",ratio over deals,");
+  }
+
+  @Test
+  void endings_allRows_addUpToTheGames() {
+    Table endings = Played.answer.endings();
+
+    assertThat(endings.rows()).hasSize(100);
+    assertThat(number(endings, 0, "wall")).isEqualTo(99);
+    assertThat(sum(endings, "games")).isEqualTo(DEALS);
+  }
+
+  @Test
+  void passes_everyStep_hasItsRow() {
+    String text = CsvWriter.text(Played.answer.passes());
+
+    assertThat(text.lines().map(line -> line.split(",", -1)[1]))
+        .containsExactly(
+            "step",
+            "right-1",
+            "across-1",
+            "left-1",
+            "stop",
+            "left-2",
+            "across-2",
+            "right-2",
+            "courtesy");
+    assertThat(number(Played.answer.passes(), 0, "games")).isEqualTo(DEALS);
+    assertThat(number(Played.answer.passes(), 0, "away-after"))
+        .isLessThan(number(Played.answer.passes(), 0, "away-before"));
+  }
+
+  @Test
+  void summary_forPeople_usesNoStatisticalNamesInItsHeadings() {
+    Summary summary = new Summary(Played.study, Played.hands, Played.tally);
+
+    assertThat(summary.seats().columns().stream().map(Column::heading))
+        .containsExactly("seat", "player", "games won", "points per 100 games", "one away reached");
+    assertThat(summary.lines().rows()).hasSize(2);
+    assertThat(summary.seats().notes().get(0)).startsWith("Nobody won ").contains("East ");
+  }
+}
