@@ -2,6 +2,7 @@ package org.tallywall.experiments.benchmarks;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -39,6 +40,10 @@ public class GameBenchmark {
   @Param({"1500"})
   public int hands;
 
+  /** Whether the tiles are passed before play. */
+  @Param({"true"})
+  public boolean passes;
+
   private Game game;
   private long number;
 
@@ -56,7 +61,11 @@ public class GameBenchmark {
               ? new CountsPlayer(card)
               : Catalog.standard().type(player).orElseThrow().maker().get());
     }
-    game = new Game(new TableSetup(card, TableRules.STANDARD), players, GameListener.NONE);
+    TableRules rules =
+        passes
+            ? TableRules.STANDARD
+            : TableRules.of(Map.of("charleston.first", "NONE", "charleston.courtesy", "NONE"));
+    game = new Game(new TableSetup(card, rules), players, GameListener.NONE);
   }
 
   /**
