@@ -51,11 +51,11 @@ public final class LegalMoves {
    * @return the reason, or null where it is legal
    */
   static String passFault(SeatView view, PassStep step, PassChoice choice) {
-    if (choice == null || choice.own().length + choice.blind() != 3) {
+    if (choice == null || choice.blind() < 0 || choice.own().length + choice.blind() != 3) {
       return "a pass is three tiles, own and blind together (2.1.1)";
     }
     int most = blindMost(view.table().rules(), step);
-    if (choice.blind() < 0 || choice.blind() > most) {
+    if (choice.blind() > most) {
       return "in " + step.text() + " at most " + most + " tiles may be blind (2.3.1)";
     }
     return tilesFault(view, choice.own());

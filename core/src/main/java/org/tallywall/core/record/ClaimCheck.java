@@ -4,7 +4,6 @@ import static org.tallywall.core.record.BreachException.require;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.rules.ClaimRules;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.rules.WallRules;
@@ -22,8 +21,8 @@ final class ClaimCheck {
   private int tile;
   private boolean lastWall;
 
-  ClaimCheck(ConcreteHands hands, TableRules rules, ReplayTable table) {
-    this.plain = new PlainHands(hands);
+  ClaimCheck(PlainHands plain, TableRules rules, ReplayTable table) {
+    this.plain = plain;
     this.viaExchange = new ViaExchangeCheck(plain, rules, table);
     this.rules = rules;
     this.table = table;

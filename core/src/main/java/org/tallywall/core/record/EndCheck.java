@@ -20,9 +20,9 @@ final class EndCheck {
   private final ReplayTable table;
   private final GameRecord game;
 
-  EndCheck(ConcreteHands hands, TableRules rules, ReplayTable table, GameRecord game) {
-    this.hands = hands;
-    this.plain = new PlainHands(hands);
+  EndCheck(PlainHands plain, TableRules rules, ReplayTable table, GameRecord game) {
+    this.plain = plain;
+    this.hands = plain.hands();
     this.rules = rules;
     this.table = table;
     this.game = game;

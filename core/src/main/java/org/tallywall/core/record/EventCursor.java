@@ -6,6 +6,7 @@ import java.util.List;
 final class EventCursor {
   private final List<GameEvent> events;
   private int at;
+  private int blamed = -1;
 
   EventCursor(List<GameEvent> events) {
     this.events = events;
@@ -20,6 +21,7 @@ final class EventCursor {
   <E extends GameEvent> E next(Class<E> kind, String expected) {
     GameEvent event = peek();
     at++;
+    blamed = -1;
     if (!kind.isInstance(event)) {
       throw new BreachException(
           "here comes " + expected + ", not " + (event == null ? "the end" : name(event)));
@@ -37,7 +39,12 @@ final class EventCursor {
 
   /** Index of the event that was read last, or of the place where one should stand. */
   int last() {
-    return at - 1;
+    return blamed >= 0 ? blamed : at - 1;
+  }
+
+  /** Looks back at one of the events read: a breach found now is one of it. */
+  void lookAt(int event) {
+    blamed = event;
   }
 
   private static String name(GameEvent event) {

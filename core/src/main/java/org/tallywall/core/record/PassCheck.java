@@ -69,8 +69,10 @@ final class PassCheck {
       passes.add(pass);
       out += pass.own().size();
     }
+    int first = events.last() - 3;
     int least = 3 - blindMost(step);
     for (GameEvent.Pass pass : passes) {
+      events.lookAt(first + pass.from());
       noJokers(pass.from(), pass.own());
       table.give(pass.from(), pass.own(), "2.1");
       int tiles = pass.own().size() + pass.forwarded().size();
@@ -81,8 +83,10 @@ final class PassCheck {
       setOut(passes, pass);
     }
     for (GameEvent.Pass pass : passes) {
+      events.lookAt(first + pass.to());
       receive(passes, pass.to());
     }
+    events.lookAt(first + 3);
   }
 
   private static boolean bothEmpty(List<GameEvent.Pass> passes, GameEvent.Pass pass) {

@@ -16,15 +16,29 @@ import org.tallywall.core.tile.Tile;
 final class PlainHands {
   private final ConcreteHands hands;
 
+  /** For each hand, how many tiles of each natural kind it has. */
+  private final int[][] totals;
+
   PlainHands(ConcreteHands hands) {
     this.hands = hands;
+    totals = new int[hands.size()][Tile.NATURALS];
+    for (int at = 0; at < totals.length; at++) {
+      for (int kind = 0; kind < Tile.NATURALS; kind++) {
+        totals[at][kind] = hands.hand(at).total(kind);
+      }
+    }
+  }
+
+  /** The card's hands. */
+  ConcreteHands hands() {
+    return hands;
   }
 
   /** Indices of all hands that a rack with its exposures is (rule 5.2). */
   List<Integer> complete(Rack rack, List<Exposure> exposures) {
     List<Integer> complete = new ArrayList<>();
     for (int at = 0; at < hands.size(); at++) {
-      if (allows(at, exposures) && matches(hands.hand(at), rack, exposures, jokersAllowed(at))) {
+      if (allows(at, exposures) && matches(at, rack, exposures)) {
         complete.add(at);
       }
     }
@@ -44,7 +58,7 @@ final class PlainHands {
   /** Whether some concealed line holds the exposures as groups (rule 6.4.3). */
   boolean fitsConcealed(List<Exposure> exposures) {
     for (int at = 0; at < hands.size(); at++) {
-      if (line(at).concealed() && rest(hands.hand(at), exposures) != null) {
+      if (line(at).concealed() && rest(at, exposures) != null) {
         return true;
       }
     }
@@ -79,7 +93,7 @@ final class PlainHands {
   }
 
   private boolean possible(int at, List<Exposure> exposures, int[] obtainable) {
-    int[] rest = rest(hands.hand(at), exposures);
+    int[] rest = rest(at, exposures);
     int lacking = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int left = obtainable[kind];
@@ -97,42 +111,46 @@ final class PlainHands {
       return true;
     }
     boolean joker = exposures.stream().anyMatch(exposure -> exposure.jokers() > 0);
-    return !line(at).concealed()
-        && (!joker || jokersAllowed(at))
-        && rest(hands.hand(at), exposures) != null;
+    return !line(at).concealed() && (!joker || jokersAllowed(at)) && rest(at, exposures) != null;
   }
 
   /** Tiles by kind that a hand has beyond the exposed groups; null where it lacks one of them. */
-  private static int[] rest(ConcreteHand hand, List<Exposure> exposures) {
-    List<Integer> groups = new ArrayList<>();
-    for (int group = 0; group < hand.groups(); group++) {
-      groups.add(hand.groupKind(group) * 10 + hand.groupSize(group));
+  private int[] rest(int at, List<Exposure> exposures) {
+    if (exposures.isEmpty()) {
+      return totals[at];
     }
-    int[] rest = new int[Tile.NATURALS];
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      rest[kind] = hand.total(kind);
-    }
+    ConcreteHand hand = hands.hand(at);
+    boolean[] taken = new boolean[hand.groups()];
+    int[] rest = totals[at].clone();
     for (Exposure exposure : exposures) {
-      if (!groups.remove(Integer.valueOf(exposure.kind() * 10 + exposure.size()))) {
+      int group = 0;
+      while (group < taken.length && (taken[group] || !shows(hand, group, exposure))) {
+        group++;
+      }
+      if (group == taken.length) {
         return null;
       }
+      taken[group] = true;
       rest[exposure.kind()] -= exposure.size();
     }
     return rest;
   }
 
-  private static boolean matches(
-      ConcreteHand hand, Rack rack, List<Exposure> exposures, boolean jokersAllowed) {
-    int[] rest = rest(hand, exposures);
+  private static boolean shows(ConcreteHand hand, int group, Exposure exposure) {
+    return hand.groupKind(group) == exposure.kind() && hand.groupSize(group) == exposure.size();
+  }
+
+  private boolean matches(int at, Rack rack, List<Exposure> exposures) {
+    int[] rest = rest(at, exposures);
     int open = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int held = rack.held(kind);
-      if (held > rest[kind] || held < hand.loose(kind)) {
+      if (held > rest[kind] || held < hands.hand(at).loose(kind)) {
         return false;
       }
       open += rest[kind] - held;
     }
-    return open == rack.jokers() && (jokersAllowed || open == 0);
+    return open == rack.jokers() && (jokersAllowed(at) || open == 0);
   }
 
   private boolean jokersAllowed(int at) {

@@ -20,6 +20,9 @@ public final class RecordReader {
           "wall", "dice", "events", "end");
   private static final List<String> END =
       List.of("how", "seat", "by", "from", "line", "hand", "value", "jokerless", "points", "wall");
+  private static final List<String> WIN =
+      List.of("seat", "by", "from", "line", "hand", "value", "jokerless");
+  private static final String OFWIN = "it as the ends of won games have it";
   private static final long MOST = 1L << 40;
 
   private final Faults faults = new Faults();
@@ -94,7 +97,10 @@ public final class RecordReader {
   private GameRecord.End end(Node node) {
     FieldReader end = new FieldReader(node, "the end", faults, END);
     GameRecord.Win win = null;
-    if (end.has("line")) {
+    if (WIN.stream().anyMatch(end::has)) {
+      WIN.stream()
+          .filter(field -> !field.equals("from"))
+          .forEach(field -> end.require(field, OFWIN));
       win =
           new GameRecord.Win(
               (int) end.whole("seat", 0, 0, 3),

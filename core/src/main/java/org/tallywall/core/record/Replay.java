@@ -63,8 +63,8 @@ public final class Replay {
         digest.equals(game.header().card().digest()),
         "the record was played on another card: " + game.header().card().digest());
     table = new ReplayTable(game, rules.tiles());
-    end = new EndCheck(hands, rules, table, game);
-    claims = new ClaimCheck(hands, rules, table);
+    end = new EndCheck(plain, rules, table, game);
+    claims = new ClaimCheck(plain, rules, table);
     if (declaredBeforePlay(rules.win().heavenly())) {
       events.finish();
       return;

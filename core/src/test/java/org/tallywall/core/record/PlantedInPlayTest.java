@@ -1,0 +1,571 @@
+package org.tallywall.core.record;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Collections;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.StackedGame;
+import org.tallywall.core.play.TurnChoice;
+import org.tallywall.core.record.GameEvent.Claim;
+import org.tallywall.core.record.GameEvent.Dead;
+import org.tallywall.core.record.GameEvent.Discard;
+import org.tallywall.core.record.GameEvent.Draw;
+import org.tallywall.core.record.GameEvent.Exchange;
+import org.tallywall.core.record.GameEvent.Losers;
+import org.tallywall.core.record.GameEvent.Mahjong;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.core.tile.TileText;
+
+/** Breaches planted in the draws, discards, claims and exchanges of good records: each is found. */
+class PlantedInPlayTest {
+  private static final Losers NOBODY = new Losers(List.of(), List.of());
+
+  /** A wall game with claims and exchanges. */
+  private static final GameRecord GAME =
+      Records.find(
+          TableRules.STANDARD,
+          game ->
+              game.end().how().equals("wall-game")
+                  && Records.index(game, Claim.class, claim -> claim.jokers() > 0) > 0
+                  && Records.index(game, Exchange.class, exchange -> true) > 0);
+
+  private static void found(GameRecord planted, int event, String message) {
+    found(Replay.check(Records.HANDS, planted).orElse(null), event, message);
+  }
+
+  private static void found(Breach breach, int event, String message) {
+    assertThat(breach).as("nothing found").isNotNull();
+    assertThat(breach.message()).contains(message);
+    assertThat(breach.event()).as(breach.message()).isEqualTo(event);
+  }
+
+  private static int tile(String symbol) {
+    return TileText.tile(symbol);
+  }
+
+  private static int first(Class<? extends GameEvent> kind) {
+    return Records.index(GAME, kind, event -> true);
+  }
+
+  @Test
+  void goodGame_hasNoBreach() {
+    assertThat(Replay.check(Records.HANDS, GAME)).isEmpty();
+  }
+
+  @Test
+  void wallOrderChanged_isFoundAtTheFirstDrawThatDiffers() {
+    GameRecord swapped =
+        Records.wall(
+            GAME,
+            wall -> {
+              int other = 70;
+              while (wall.get(other).equals(wall.get(60))) {
+                other++;
+              }
+              Collections.swap(wall, 60, other);
+              return wall;
+            });
+    int draw = 0;
+    int drawn = 0;
+    while (drawn < 8) {
+      drawn += GAME.events().get(draw++) instanceof Draw ? 1 : 0;
+    }
+    found(swapped, draw - 1, "the next tile of the wall is");
+  }
+
+  @Test
+  void eastDrawsFirst_isFound() {
+    int at = first(Discard.class);
+    found(Records.inserted(GAME, at, new Draw(0, GAME.wall().get(53))), at, "here comes a discard");
+  }
+
+  @Test
+  void tileNotHeldThrown_isFound() {
+    int at = first(Discard.class);
+    int absent = 0;
+    while (GAME.wall().subList(0, 53).contains(absent)) {
+      absent++;
+    }
+    found(
+        Records.with(GAME, at, new Discard(0, absent)),
+        at,
+        "seat 0 holds no " + Tile.symbol(absent));
+  }
+
+  @Test
+  void discardOfAnotherSeat_isFound() {
+    int at = first(Discard.class);
+    Discard old = (Discard) GAME.events().get(at);
+    found(Records.with(GAME, at, new Discard(1, old.tile())), at, "seat 0 is on turn");
+  }
+
+  @Test
+  void drawOutOfTurn_isFound() {
+    int at = first(Draw.class);
+    Draw old = (Draw) GAME.events().get(at);
+    Draw other = new Draw((old.seat() + 1) % 4, old.tile());
+    found(Records.with(GAME, at, other), at, "the next in turn draws");
+  }
+
+  @Test
+  void otherTileDrawn_isFound() {
+    int at = first(Draw.class);
+    Draw old = (Draw) GAME.events().get(at);
+    Draw other = new Draw(old.seat(), (old.tile() + 1) % 36);
+    found(Records.with(GAME, at, other), at, "the next tile of the wall is");
+  }
+
+  @Test
+  void drawLeftOut_isFound() {
+    int at = first(Draw.class);
+    found(Records.without(GAME, at), at, "here comes a draw");
+  }
+
+  @Test
+  void discardLeftOut_isFound() {
+    int at = first(Draw.class) + 1;
+    found(Records.without(GAME, at), at, "here comes a discard");
+  }
+
+  @Test
+  void secondDraw_isFound() {
+    int at = first(Draw.class);
+    Draw old = (Draw) GAME.events().get(at);
+    Draw more = new Draw(old.seat(), GAME.wall().get(54));
+    found(Records.inserted(GAME, at + 1, more), at + 1, "here comes a discard");
+  }
+
+  @Test
+  void discardWithoutEnd_isFound() {
+    int last = GAME.events().size() - 1;
+    found(Records.without(GAME, last), last, "here comes the wall game (7.2), not the end");
+  }
+
+  @Test
+  void eventsCutOff_areFoundWhereTheyStop() {
+    for (int size : new int[] {0, 3, 12, 13, 30}) {
+      GameRecord cut = Records.events(GAME, events -> events.subList(0, size));
+      found(cut, size, "not the end");
+    }
+  }
+
+  @Test
+  void eventAfterTheEnd_isFound() {
+    int size = GAME.events().size();
+    found(
+        Records.inserted(GAME, size, new GameEvent.WallGame()),
+        size,
+        "nothing happens after the end");
+    found(Records.inserted(GAME, size, new Draw(0, 1)), size, "nothing happens after the end");
+  }
+
+  @Test
+  void wallGameBeforeTheWallIsEmpty_isFound() {
+    int at = first(Draw.class);
+    GameRecord early =
+        Records.events(
+            GAME,
+            events -> {
+              events.subList(at, events.size()).clear();
+              events.add(new GameEvent.WallGame());
+              return events;
+            });
+    found(early, at, "here comes a draw (3.2), not the event wallgame");
+  }
+
+  @Test
+  void voidGameWithoutReason_isFound() {
+    int at = first(Draw.class);
+    found(Records.inserted(GAME, at, new GameEvent.VoidGame()), at, "here comes a draw");
+  }
+
+  @Test
+  void deathWithoutReason_isFound() {
+    int at = first(Draw.class);
+    found(Records.inserted(GAME, at, new Dead(2)), at, "here comes a draw");
+  }
+
+  @Test
+  void stopInPlay_isFound() {
+    int at = first(Draw.class);
+    found(Records.inserted(GAME, at, new GameEvent.Stop(List.of())), at, "here comes a draw");
+  }
+
+  private static Claim claim() {
+    return (Claim) GAME.events().get(claimAt());
+  }
+
+  private static int claimAt() {
+    return Records.index(GAME, Claim.class, claim -> claim.jokers() > 0);
+  }
+
+  private static void claimed(Claim changed, String message) {
+    found(Records.with(GAME, claimAt(), changed), claimAt(), message);
+  }
+
+  @Test
+  void claimOfAnotherTile_isFound() {
+    Claim old = claim();
+    int other = (old.tile() + 1) % 35;
+    claimed(
+        new Claim(old.seat(), old.from(), other, other, old.size(), old.jokers(), NOBODY),
+        "only the latest discard");
+  }
+
+  @Test
+  void claimFromAnotherSeat_isFound() {
+    Claim old = claim();
+    int other = (old.from() + 1) % 4;
+    claimed(
+        new Claim(old.seat(), other, old.tile(), old.tile(), old.size(), old.jokers(), NOBODY),
+        "only the latest discard");
+  }
+
+  @Test
+  void claimByTheDiscarder_isFound() {
+    Claim old = claim();
+    claimed(
+        new Claim(old.from(), old.from(), old.tile(), old.tile(), old.size(), old.jokers(), NOBODY),
+        "this seat may not claim");
+  }
+
+  @Test
+  void claimWithMoreNaturalsThanHeld_isFound() {
+    Claim old = claim();
+    claimed(
+        new Claim(old.seat(), old.from(), old.tile(), old.tile(), 6, 0, NOBODY),
+        "may not lay 6 tiles");
+  }
+
+  @Test
+  void claimWithMoreJokersThanHeld_isFound() {
+    Claim old = claim();
+    claimed(
+        new Claim(old.seat(), old.from(), old.tile(), old.tile(), 6, 5, NOBODY),
+        "may not lay 6 tiles");
+  }
+
+  @Test
+  void claimThatShowsAnotherKind_isFound() {
+    Claim old = claim();
+    int other = (old.tile() + 1) % 35;
+    claimed(
+        new Claim(old.seat(), old.from(), old.tile(), other, old.size(), old.jokers(), NOBODY),
+        "may not lay");
+  }
+
+  @Test
+  void loserThatIsTheWinner_isFound() {
+    Claim old = claim();
+    claimed(
+        new Claim(
+            old.seat(),
+            old.from(),
+            old.tile(),
+            old.tile(),
+            old.size(),
+            old.jokers(),
+            new Losers(List.of(old.seat()), List.of())),
+        "could not have claimed an exposure");
+  }
+
+  @Test
+  void loserThatCouldNotClaim_isFound() {
+    Claim old = claim();
+    Losers discarder = new Losers(List.of(old.from()), List.of());
+    Losers mahjong =
+        new Losers(
+            List.of(),
+            List.of(
+                (old.from() + 1) % 4 == old.seat() ? (old.from() + 2) % 4 : (old.from() + 1) % 4));
+    claimed(
+        new Claim(
+            old.seat(), old.from(), old.tile(), old.tile(), old.size(), old.jokers(), discarder),
+        "could not have claimed an exposure");
+    claimed(
+        new Claim(
+            old.seat(), old.from(), old.tile(), old.tile(), old.size(), old.jokers(), mahjong),
+        "could not have claimed mahjong");
+  }
+
+  @Test
+  void losersThatAreNoSeats_areFound() {
+    Claim old = claim();
+    for (List<Integer> seats : List.of(List.of(7), List.of(2, 1), List.of(1, 1), List.of(-1))) {
+      claimed(
+          new Claim(
+              old.seat(),
+              old.from(),
+              old.tile(),
+              old.tile(),
+              old.size(),
+              old.jokers(),
+              new Losers(seats, List.of())),
+          "once each, ascending");
+    }
+  }
+
+  private static int exchangeAt() {
+    return first(Exchange.class);
+  }
+
+  private static void exchanged(int seat, int owner, int exposure, int tile, String message) {
+    GameRecord planted =
+        Records.with(GAME, exchangeAt(), new Exchange(seat, owner, exposure, tile));
+    found(planted, exchangeAt(), message);
+  }
+
+  @Test
+  void exchangeWithTheWrongNatural_isFound() {
+    Exchange old = (Exchange) GAME.events().get(exchangeAt());
+    exchanged(
+        old.seat(), old.owner(), old.exposure(), (old.tile() + 1) % 35, "the joker stands for");
+    exchanged(old.seat(), old.owner(), old.exposure(), Tile.JOKER, "the joker stands for");
+  }
+
+  @Test
+  void exchangeWithAnExposureThatIsNotThere_isFound() {
+    Exchange old = (Exchange) GAME.events().get(exchangeAt());
+    exchanged(old.seat(), old.owner(), 3, old.tile(), "there is no such exposure");
+  }
+
+  @Test
+  void exchangeBySomebodyNotOnTurn_isFound() {
+    Exchange old = (Exchange) GAME.events().get(exchangeAt());
+    exchanged(
+        (old.seat() + 1) % 4, old.owner(), old.exposure(), old.tile(), "only the player on turn");
+  }
+
+  /** East's kong of 7d has one joker; South redeems it. */
+  private static StackedGame redeemed(StackedGame game) {
+    game.rack(0, "7d").rack(1, "77d J").rack(2, "7d 7b").draws("3b 4b");
+    game.seat(0).discard("7d");
+    game.seat(1).claim("7d", ClaimChoice.expose(4, 1));
+    game.seat(2).turn(TurnChoice.exchange(1, 0));
+    return game;
+  }
+
+  @Test
+  void exchangeOfANaturalNotHeld_isFound() {
+    StackedGame game = redeemed(StackedGame.play());
+    game.run();
+    assertThat(game.course().get(4)).isEqualTo("2 gives 7d to 1.0");
+    found(game.breachOf(5, new Exchange(2, 1, 0, tile("7d"))), 5, "holds no joker");
+    StackedGame without = StackedGame.play();
+    without.rack(0, "7d").rack(1, "77d J").rack(3, "7d").draws("3b");
+    without.seat(0).discard("7d");
+    without.seat(1).claim("7d", ClaimChoice.expose(4, 1));
+    without.run();
+    found(without.breachOf(4, new Exchange(2, 1, 0, tile("7d"))), 4, "seat 2 holds no 7d");
+  }
+
+  @Test
+  void exchangesAgainstTheTablesSwitches_areFound() {
+    barred("joker.exchange", "OFF", "joker.exchange (4.4.3)");
+    barred("joker.exchange", "OWN_ONLY", "joker.exchange (4.4.3)");
+  }
+
+  private static void barred(String key, Object value, String message) {
+    StackedGame game = redeemed(StackedGame.play());
+    game.run();
+    found(withRule(game, key, value), 4, message);
+  }
+
+  /** The record as if it had been played by another switch. */
+  private static Breach withRule(StackedGame game, String key, Object value) {
+    GameRecord played = game.record();
+    GameRecord.Header old = played.header();
+    TableRules rules = TableRules.of(old.rules()).with(key, value);
+    GameRecord.Header header =
+        new GameRecord.Header(
+            "", old.seed(), 0, 0, "", -1, old.card(), rules.switches(), old.players());
+    return Replay.check(
+            game.hands(),
+            new GameRecord(header, played.wall(), played.dice(), played.events(), played.end()))
+        .orElse(null);
+  }
+
+  @Test
+  void secondExchangeOfATurn_isFoundWhereOneIsAllowed() {
+    StackedGame game = StackedGame.play();
+    game.rack(0, "7d").rack(1, "7d JJ").rack(2, "77d").draws("3b");
+    game.seat(0).discard("7d");
+    game.seat(1).claim("7d", ClaimChoice.expose(4, 2));
+    game.seat(2).turn(TurnChoice.exchange(1, 0), TurnChoice.exchange(1, 0));
+    game.run();
+    found(withRule(game, "joker.exchangePerTurn", 1), 5, "joker.exchangePerTurn");
+  }
+
+  @Test
+  void exchangeAfterAClaim_isFoundWhereNoneIsAllowed() {
+    StackedGame game = StackedGame.play();
+    game.rack(0, "7d").rack(1, "77d JJ");
+    game.seat(0).discard("7d");
+    game.seat(1).claim("7d", ClaimChoice.expose(4, 2)).turn(TurnChoice.exchange(1, 0));
+    game.run();
+    found(withRule(game, "joker.exchangeAfterClaim", false), 2, "joker.exchangeAfterClaim");
+    found(withRule(game, "joker.exchange", "OTHERS_ONLY"), 2, "joker.exchange (4.4.3)");
+  }
+
+  @Test
+  void claimThatFitsNoLine_isFound() {
+    StackedGame game = StackedGame.play("claims.lineFit", "LENIENT").rack(0, "2b").rack(1, "22b");
+    game.seat(0).discard("2b");
+    game.seat(1).claim("2b", ClaimChoice.expose(3, 0));
+    game.run();
+    found(withRule(game, "claims.lineFit", "STRICT"), 1, "may not lay 3 tiles of 2b");
+  }
+
+  @Test
+  void claimWithoutANaturalFromTheRack_isFoundWhereOneIsWanted() {
+    StackedGame game = StackedGame.play().rack(0, "4c").rack(1, "JJJ");
+    game.seat(0).discard("4c");
+    game.seat(1).claim("4c", ClaimChoice.expose(4, 3));
+    game.run();
+    found(withRule(game, "claims.minNaturalsFromRack", 1), 1, "may not lay 4 tiles of 4c");
+  }
+
+  @Test
+  void claimOfTheWholeRack_isFound() {
+    StackedGame game =
+        StackedGame.play().rack(0, "1b").rack(2, "11b NNN RR 444c 345b").draws("N R 4c");
+    game.seat(0).discard("1b");
+    game.seat(2)
+        .claim("1b", ClaimChoice.expose(3, 0))
+        .claim("N", ClaimChoice.expose(4, 0))
+        .claim("R", ClaimChoice.expose(3, 0))
+        .discard("3b 4b 5b");
+    game.run();
+    int at = game.course().indexOf("3 throws 4c") + 1;
+    found(
+        game.breachOf(at, new Claim(2, 3, tile("4c"), tile("4c"), 4, 0, NOBODY)),
+        at,
+        "may not lay 4 tiles of 4c");
+  }
+
+  @Test
+  void claimOfAJoker_isFoundWhereNoneIsAllowed() {
+    StackedGame game = StackedGame.play("joker.discardClaimable", true);
+    game.rack(0, "J").rack(2, "444c");
+    game.seat(0).discard("J");
+    game.seat(2).claim("J", new ClaimChoice.Expose(tile("4c"), 4, 0));
+    game.run();
+    found(withRule(game, "joker.discardClaimable", false), 1, "this seat may not claim");
+  }
+
+  @Test
+  void exposureClaimOutOfPriority_isFound() {
+    StackedGame game = StackedGame.play().rack(1, "4c").rack(2, "4c JJ").rack(3, "4c JJ");
+    game.rack(0, "3b");
+    game.seat(0).discard("3b");
+    game.seat(1).discard("4c");
+    game.run();
+    Claim farther =
+        new Claim(3, 1, tile("4c"), tile("4c"), 4, 2, new Losers(List.of(2), List.of()));
+    found(game.breachOf(3, farther), 3, "another claim goes first");
+  }
+
+  @Test
+  void exposureBeforeMahjong_isFound() {
+    StackedGame game = StackedGame.play().rack(0, "3b 111b 4c JJ NNNN RRR").rack(1, "4c");
+    game.rack(2, "4c JJ");
+    game.seat(0).discard("3b");
+    game.seat(1).discard("4c");
+    game.run();
+    Claim exposure =
+        new Claim(2, 1, tile("4c"), tile("4c"), 4, 2, new Losers(List.of(), List.of(0)));
+    found(game.breachOf(3, exposure), 3, "another claim goes first");
+  }
+
+  @Test
+  void fartherMahjongBeforeANearer_isFound() {
+    StackedGame game = StackedGame.play().rack(0, "3b F 7777d 7777b GGGG").rack(1, "F");
+    game.rack(2, "F 222b 555c 888d WWW");
+    game.seat(0).discard("3b");
+    game.seat(1).discard("F");
+    game.run();
+    Mahjong east = new Mahjong(0, "discard", 1, new Losers(List.of(), List.of(2)));
+    found(game.breachOf(3, east), 3, "another claim goes first");
+  }
+
+  /**
+   * North throws 4c: West wins by an exchange, East is nearer; only a switch gives West the tile.
+   */
+  @Test
+  void claimThatWinsByAnExchange_isFoundWhereItRanksAsAnExposure() {
+    StackedGame game = StackedGame.play("claims.mahjongViaExchange", true);
+    game.rack(0, "7d 4c JJ").rack(1, "77d J 3b").rack(2, "11b 7d 44c J NNNN RR 5b").rack(3, "4c");
+    game.draws("R 4b");
+    game.seat(0).discard("7d").claim("4c", ClaimChoice.expose(4, 2));
+    game.seat(1).claim("7d", ClaimChoice.expose(4, 1)).discard("3b");
+    game.seat(2).discard("5b").claim("4c", ClaimChoice.expose(4, 1));
+    game.seat(2).turn(TurnChoice.exchange(1, 0), TurnChoice.mahjong());
+    game.seat(3).discard("4c");
+    game.run();
+    int at = game.course().indexOf("2 claims 4c for 4");
+    found(withRule(game, "claims.mahjongViaExchange", false), at, "another claim goes first");
+    found(withRule(game, "joker.exchangeAfterClaim", false), at, "another claim goes first");
+    found(withRule(game, "joker.exchange", "OWN_ONLY"), at, "another claim goes first");
+  }
+
+  @Test
+  void claimsOfAColdWall_areFound() {
+    StackedGame game = StackedGame.play().rack(0, "444c").lastDraws("4c - -");
+    game.seat(0).claim("4c", ClaimChoice.expose(4, 0));
+    game.run();
+    int at = game.course().indexOf("0 claims 4c for 4");
+    found(withRule(game, "wall.cold", "NO_CLAIM"), at, "no exposure may be claimed now");
+    assertThat(withRule(game, "wall.cold", "NO_MAHJONG_CLAIM")).isNull();
+  }
+
+  @Test
+  void exposureOfTheLastDiscard_isFoundWhereNoneIsAllowed() {
+    StackedGame game = StackedGame.play().rack(0, "444c").lastDraws("4c");
+    game.seat(0).claim("4c", ClaimChoice.expose(4, 0));
+    game.run();
+    int at = game.course().indexOf("0 claims 4c for 4");
+    found(withRule(game, "wall.finalDiscard.claim", "MAHJONG_ONLY"), at, "no exposure");
+    found(withRule(game, "wall.finalDiscard.claim", "NONE"), at, "no exposure");
+  }
+
+  @Test
+  void handThatIsNotCalledDead_isFoundWhereHandsAreCalled() {
+    StackedGame game = StackedGame.play("claims.lineFit", "LENIENT").rack(0, "2b").rack(1, "22b");
+    game.seat(0).discard("2b");
+    game.seat(1).claim("2b", ClaimChoice.expose(3, 0));
+    game.run();
+    found(withRule(game, "dead.calls", "AUTO"), 3, "here comes a dead hand (6.5)");
+  }
+
+  @Test
+  void otherHandCalledDead_isFound() {
+    StackedGame game =
+        StackedGame.play("dead.calls", "AUTO", "claims.lineFit", "LENIENT")
+            .rack(0, "2b")
+            .rack(1, "22b");
+    game.seat(0).discard("2b");
+    game.seat(1).claim("2b", ClaimChoice.expose(3, 0));
+    game.run();
+    assertThat(game.course().get(3)).isEqualTo("1 is dead");
+    found(game.breachOf(3, new Dead(2)), 3, "the hand of seat 1 is impossible");
+    found(game.breachOf(4, new Draw(1, game.record().wall().get(53))), 4, "the next in turn draws");
+  }
+
+  @Test
+  void handNotDeclared_isFoundWhereItMustBe() {
+    StackedGame drawn = StackedGame.play().rack(1, "F 7777d 7777b GGGG").draws("F");
+    drawn.run();
+    found(withRule(drawn, "win.mayDecline", false), 2, "a complete hand is declared");
+    StackedGame dealt = StackedGame.play().rack(0, "FF 7777d 7777b GGGG");
+    dealt.run();
+    found(withRule(dealt, "win.mayDecline", false), 0, "a complete hand is declared");
+    StackedGame discarded = StackedGame.play().rack(0, "F").rack(2, "F 7777d 7777b GGGG");
+    discarded.seat(0).discard("F");
+    discarded.run();
+    found(
+        withRule(discarded, "win.mayDecline", false), 1, "the complete hand of seat 2 is declared");
+  }
+}
