@@ -1,0 +1,65 @@
+package org.tallywall.experiments.stats;
+
+/** How many deals a difference takes, and how small a difference some deals can find. */
+public final class SampleSize {
+  private SampleSize() {}
+
+  /**
+   * Pairs of deals that find a difference of two shares (Connor, Biometrics 43, 1987, 207–211).
+   *
+   * @param discordance share of deals that only one of the two wins, above 0
+   * @param delta the difference, above 0
+   * @param alpha chance of a false finding, both sides together
+   * @param power chance to find it
+   * @return the number, not rounded
+   */
+  public static double pairs(double discordance, double delta, double alpha, double power) {
+    double root =
+        Normal.quantile(1 - alpha / 2) * Math.sqrt(discordance)
+            + Normal.quantile(power) * Math.sqrt(discordance - delta * delta);
+    return root * root / (delta * delta);
+  }
+
+  /**
+   * Deals that find a difference of two means on the same deals.
+   *
+   * @param deviation standard deviation of the difference of a deal
+   * @param delta the difference, above 0
+   * @param alpha chance of a false finding, both sides together
+   * @param power chance to find it
+   * @return the number, not rounded
+   */
+  public static double deals(double deviation, double delta, double alpha, double power) {
+    double z = Normal.quantile(1 - alpha / 2) + Normal.quantile(power);
+    return z * z * deviation * deviation / (delta * delta);
+  }
+
+  /**
+   * Games of each side that find a difference of two shares on different deals.
+   *
+   * @param first one share
+   * @param second the other share
+   * @param alpha chance of a false finding, both sides together
+   * @param power chance to find it
+   * @return the number for each side, not rounded
+   */
+  public static double unpaired(double first, double second, double alpha, double power) {
+    double middle = (first + second) / 2;
+    double root =
+        Normal.quantile(1 - alpha / 2) * Math.sqrt(2 * middle * (1 - middle))
+            + Normal.quantile(power) * Math.sqrt(first * (1 - first) + second * (1 - second));
+    return root * root / ((first - second) * (first - second));
+  }
+
+  /**
+   * The smallest true difference that a study would have noticed with the given power.
+   *
+   * @param standardError standard error of the difference
+   * @param alpha chance of a false finding, both sides together
+   * @param power chance to find it
+   * @return the difference, in the unit of the standard error
+   */
+  public static double detectable(double standardError, double alpha, double power) {
+    return (Normal.quantile(1 - alpha / 2) + Normal.quantile(power)) * standardError;
+  }
+}

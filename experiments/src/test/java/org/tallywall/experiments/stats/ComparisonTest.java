@@ -1,0 +1,242 @@
+package org.tallywall.experiments.stats;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Comparisons of shares and means against published worked examples. */
+class ComparisonTest {
+  private static final double LEVEL = 0.95;
+
+  /**
+   * Newcombe, Statistics in Medicine 17 (1998) 2635–2650 (first row); Fagerland, Lydersen and
+   * Laake, Statistics in Medicine 2014 (second); Tango, ibid. 17 (1998) 891–908 (fourth); Agresti
+   * and Min 2005 (sixth). Published to three or four places; the further places were worked out by
+   * a second program.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 12, 2, 16, 0.0561564248, 0.3292069954, 0.0611124062, 0.3447087483",
+    "1, 1, 7, 12, -0.5069202267, -0.0255591242, -0.5172322764, -0.0260030325",
+    "59, 6, 16, 80, -0.1186211956, -0.0046251139, -0.1240234325, -0.0054333957",
+    "4, 9, 3, 16, -0.0273480821, 0.3806715782, -0.0270904645, 0.3896974871",
+    "53, 16, 8, 9, -0.0201040769, 0.2039158353, -0.0196589227, 0.2069107706",
+    "1450, 302, 227, 5474, 0.0040127832, 0.0161221682, 0.0040289378, 0.0161542861"
+  })
+  void pairedIntervals_publishedExamples_agree(
+      long e, long f, long g, long h, double nl, double nh, double tl, double th) {
+    PairedProportions pairs = new PairedProportions(e, f, g, h);
+
+    assertThat(pairs.newcombe(LEVEL).low()).isCloseTo(nl, within(1e-9));
+    assertThat(pairs.newcombe(LEVEL).high()).isCloseTo(nh, within(1e-9));
+    assertThat(pairs.tango(LEVEL).low()).isCloseTo(tl, within(1e-9));
+    assertThat(pairs.tango(LEVEL).high()).isCloseTo(th, within(1e-9));
+  }
+
+  /** The p-values of the third row are published to six places; the others are second programs'. */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 12, 2, 16, 0.0129394531, 0.0073852539, 0.0075263152",
+    "1, 1, 7, 12, 0.0703125, 0.0390625, 0.0338948535",
+    "59, 6, 16, 80, 0.0524787903, 0.0346896648, 0.0330062577",
+    "4, 9, 3, 16, 0.1459960938, 0.0922851562, 0.0832645167",
+    "43, 0, 1, 0, 1, 0.5, 0.3173105079",
+    "53, 16, 8, 9, 0.1515896320, 0.1077521443, 0.1024704349"
+  })
+  void pairedTests_publishedExamples_agree(
+      long e, long f, long g, long h, double exact, double midP, double asymptotic) {
+    PairedProportions pairs = new PairedProportions(e, f, g, h);
+
+    assertThat(pairs.exactTest()).isCloseTo(exact, within(1e-10));
+    assertThat(pairs.midPTest()).isCloseTo(midP, within(1e-10));
+    assertThat(pairs.asymptoticTest()).isCloseTo(asymptotic, within(1e-10));
+  }
+
+  @Test
+  void pairs_withoutDiscordantDeals_tellNothing() {
+    PairedProportions pairs = new PairedProportions(7, 0, 0, 13);
+
+    assertThat(pairs.exactTest()).isEqualTo(1);
+    assertThat(pairs.midPTest()).isEqualTo(1);
+    assertThat(pairs.newcombe(LEVEL).low()).isLessThanOrEqualTo(0);
+    assertThat(pairs.newcombe(LEVEL).high()).isGreaterThanOrEqualTo(0);
+    assertThatThrownBy(() -> new PairedProportions(0, 0, 0, 0))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  /** Newcombe, Statistics in Medicine 17 (1998) 873–890, Table II, to four places. */
+  @ParameterizedTest
+  @CsvSource({
+    "56, 70, 48, 80, 0.0524, 0.3339",
+    "9, 10, 3, 10, 0.1705, 0.8090",
+    "6, 7, 2, 7, 0.0582, 0.8062",
+    "5, 56, 0, 29, -0.0381, 0.1926",
+    "0, 10, 0, 20, -0.1611, 0.2775",
+    "10, 10, 0, 20, 0.6791, 1.0000"
+  })
+  void independentShares_publishedExamples_agree(
+      long x1, long n1, long x2, long n2, double low, double high) {
+    Interval interval =
+        new IndependentProportions(new Proportion(x1, n1), new Proportion(x2, n2)).newcombe(LEVEL);
+
+    assertThat(interval.low()).isCloseTo(low, within(5.1e-5));
+    assertThat(interval.high()).isCloseTo(high, within(5.1e-5));
+  }
+
+  /** The fifteen p-values of Benjamini and Hochberg, JRSS B 57 (1995) 289–300: 4 and 3 findings. */
+  @Test
+  void corrections_publishedExample_agrees() {
+    double[] p = {
+      0.0001, 0.0004, 0.0019, 0.0095, 0.0201, 0.0278, 0.0298, 0.0344, 0.0459, 0.3240, 0.4262,
+      0.5719, 0.6528, 0.7590, 1.0000
+    };
+    double[] holm = Corrections.holm(p);
+    double[] share = Corrections.benjaminiHochberg(p);
+
+    assertThat(holm)
+        .containsExactly(
+            new double[] {
+              0.0015, 0.0056, 0.0247, 0.1140, 0.2211, 0.2780, 0.2780, 0.2780, 0.3213, 1, 1, 1, 1, 1,
+              1
+            },
+            within(1e-12));
+    assertThat(share[3]).isCloseTo(0.035625, within(1e-12));
+    assertThat(share[5]).isEqualTo(share[6]).isCloseTo(0.063857143, within(1e-9));
+    assertThat(share[12]).isCloseTo(0.753230769, within(1e-9));
+    assertThat(java.util.Arrays.stream(holm).filter(one -> one <= 0.05)).hasSize(3);
+    assertThat(java.util.Arrays.stream(share).filter(one -> one <= 0.05)).hasSize(4);
+  }
+
+  @Test
+  void corrections_inAnyOrder_belongToTheirComparison() {
+    assertThat(Corrections.holm(0.04, 0.01, 0.01)).containsExactly(0.04, 0.03, 0.03);
+    assertThat(Corrections.benjaminiHochberg(0.04, 0.01, 0.02))
+        .containsExactly(new double[] {0.04, 0.03, 0.03}, within(1e-15));
+  }
+
+  /** NIST/SEMATECH e-Handbook, sequential sampling (from memory): accept 24 good ones at first. */
+  @Test
+  void sprt_handbookPlan_acceptsAtTwentyFour() {
+    Sprt plan = new Sprt(0.01, 0.10, 0.05, 0.10);
+
+    assertThat(plan.decide(0, 23)).isEqualTo(Sprt.Decision.GO_ON);
+    assertThat(plan.decide(0, 24)).isEqualTo(Sprt.Decision.FIRST);
+    double slope = -plan.stepDown() / (plan.stepUp() - plan.stepDown());
+    assertThat(slope).isCloseTo(0.0397474322, within(1e-10));
+    assertThat(plan.upper() / (plan.stepUp() - plan.stepDown()))
+        .isCloseTo(1.2053786463, within(1e-9));
+    assertThat(-plan.lower() / (plan.stepUp() - plan.stepDown()))
+        .isCloseTo(0.9388616026, within(1e-9));
+  }
+
+  /** Errors by exact sums over all paths of discordant deals, worked out by a second program. */
+  @Test
+  void sprt_ofPairedDeals_hasItsExactErrors() {
+    Sprt test = Sprt.paired(0.11, 0.01, 0.05, 0.10);
+
+    assertThat(test.stepUp()).isCloseTo(0.0870113770, within(1e-10));
+    assertThat(test.stepDown()).isCloseTo(-0.0953101798, within(1e-10));
+    assertThat(test.upper()).isCloseTo(2.8903717579, within(1e-10));
+    assertThat(test.lower()).isCloseTo(-2.2512917986, within(1e-10));
+    assertThat(acceptsSecond(test, 0.5)).isCloseTo(0.0482752992, within(1e-6));
+    assertThat(acceptsSecond(test, 6.0 / 11)).isCloseTo(0.9039805685, within(1e-6));
+  }
+
+  private static double acceptsSecond(Sprt test, double chance) {
+    double[] now = {1};
+    double second = 0;
+    for (int deals = 1; deals <= 12_000; deals++) {
+      double[] next = new double[deals + 1];
+      for (int successes = 0; successes < deals; successes++) {
+        next[successes] += now[successes] * (1 - chance);
+        next[successes + 1] += now[successes] * chance;
+      }
+      for (int successes = 0; successes <= deals; successes++) {
+        Sprt.Decision decision =
+            next[successes] == 0 ? Sprt.Decision.GO_ON : test.decide(successes, deals - successes);
+        second += decision == Sprt.Decision.SECOND ? next[successes] : 0;
+        next[successes] = decision == Sprt.Decision.GO_ON ? next[successes] : 0;
+      }
+      now = next;
+    }
+    return second;
+  }
+
+  /** Connor's formula; the first row is a manual's example (22), the rest second programs'. */
+  @Test
+  void sampleSizes_knownExamples_agree() {
+    assertThat(SampleSize.pairs(0.50, 0.40, 0.05, 0.8)).isCloseTo(22.0113, within(5e-5));
+    assertThat(SampleSize.pairs(0.0709629371, 0.01, 0.05, 0.9)).isCloseTo(7452.221, within(0.01));
+    assertThat(SampleSize.unpaired(0.50, 0.75, 0.05, 0.9)).isCloseTo(76.7069, within(5e-5));
+    assertThat(SampleSize.unpaired(0.225, 0.235, 0.05, 0.9)).isCloseTo(37215.215, within(0.01));
+    assertThat(SampleSize.deals(40, 1, 0.05, 0.9)).isCloseTo(16_811.877, within(0.01));
+    assertThat(SampleSize.detectable(1, 0.05, 0.9)).isCloseTo(3.2415155501, within(1e-9));
+  }
+
+  /** Three batches of four values; the naive error 0.4323 must not be used. */
+  @Test
+  void batchMeans_workedExample_agrees() {
+    BatchMeans means = BatchMeans.of(new double[] {5, 7, 6, 8, 4, 6, 5, 7, 9, 7, 8, 8}, 3);
+
+    assertThat(means.mean()).isCloseTo(6.6666666667, within(1e-10));
+    assertThat(means.standardError()).isCloseTo(0.7264831573, within(1e-10));
+    assertThat(means.interval(LEVEL).high() - means.mean()).isCloseTo(3.1258047397, within(1e-8));
+  }
+
+  /**
+   * The American League East of 1987 (Agresti 1990), 273 games; the logarithms against Baltimore
+   * are published to four places.
+   */
+  @Test
+  void ratings_baseballOf1987_agree() {
+    int[][] wins = {
+      {0, 7, 9, 7, 7, 9, 11},
+      {6, 0, 7, 5, 11, 9, 9},
+      {4, 6, 0, 7, 7, 8, 12},
+      {6, 8, 6, 0, 6, 7, 10},
+      {6, 2, 6, 7, 0, 7, 12},
+      {4, 4, 5, 6, 6, 0, 6},
+      {2, 4, 1, 3, 1, 7, 0}
+    };
+    List<TopOneRatings.Contests> contests = new ArrayList<>();
+    for (int a = 0; a < 7; a++) {
+      for (int b = a + 1; b < 7; b++) {
+        int[] places = new int[7];
+        long[] won = new long[7];
+        places[a] = 1;
+        places[b] = 1;
+        won[a] = wins[a][b];
+        won[b] = wins[b][a];
+        contests.add(new TopOneRatings.Contests(places, won));
+      }
+    }
+    double[] worth = TopOneRatings.fit(7, contests);
+
+    double[] published = {1.5814, 1.4364, 1.2945, 1.2476, 1.1077, 0.6839};
+    for (int team = 0; team < 6; team++) {
+      assertThat(Math.log(worth[team] / worth[6])).isCloseTo(published[team], within(5.1e-5));
+    }
+  }
+
+  @Test
+  void ratings_oneAgainstThreeAndTheWall_haveTheClosedForm() {
+    double[] worth =
+        TopOneRatings.fit(
+            3,
+            List.of(new TopOneRatings.Contests(new int[] {1, 3, 1}, new long[] {300, 600, 100})));
+
+    assertThat(worth[0] / worth[1]).isCloseTo(1.5, within(1e-9));
+    assertThat(worth[2] / worth[1]).isCloseTo(0.5, within(1e-9));
+    assertThatThrownBy(
+            () ->
+                TopOneRatings.fit(
+                    2, List.of(new TopOneRatings.Contests(new int[] {1, 1}, new long[] {5, 0}))))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+}
