@@ -117,6 +117,15 @@ public final class DefenceHabit {
   }
 
   /**
+   * Whether any step is on.
+   *
+   * @return false for a player that always plays its own hand
+   */
+  public boolean isOn() {
+    return careful || holdBack || toTheWall || lastWall > 0;
+  }
+
+  /**
    * The step that a position calls for.
    *
    * @param view what the seat knows

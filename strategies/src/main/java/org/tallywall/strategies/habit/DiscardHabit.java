@@ -53,6 +53,15 @@ public final class DiscardHabit {
   }
 
   /**
+   * Whether the own need alone decides, so that the others need not be read.
+   *
+   * @return true if neither defence nor risk counts
+   */
+  public boolean byNeedAlone() {
+    return !defence.isOn() && riskWeight == 0;
+  }
+
+  /**
    * The tile to throw.
    *
    * @param view what the seat knows, with 14 tiles

@@ -127,6 +127,9 @@ public final class HabitPlayer implements Player {
 
   /** A hand that was given up claims nothing; in the last wall only one that is near does. */
   private boolean givenUp(SeatView view) {
+    if (!defence.isOn()) {
+      return false;
+    }
     judge.look(view, 0, 0);
     Stance stance = stance(view);
     return stance == Stance.TO_THE_WALL || (stance == Stance.LAST_WALL && judge.least() > 2);
@@ -147,7 +150,8 @@ public final class HabitPlayer implements Player {
     if (exchange != null && !overlooks.exchange(random)) {
       return exchange;
     }
-    return TurnChoice.discard(discards.discard(view, judge, reader, stance(view)));
+    Stance stance = discards.byNeedAlone() ? Stance.OWN_HAND : stance(view);
+    return TurnChoice.discard(discards.discard(view, judge, reader, stance));
   }
 
   @Override
