@@ -24,6 +24,9 @@ import org.tallywall.reports.table.TableBuilder;
 /** The short tables that a person sees when a run is done. */
 public final class Summary {
   private static final int LINES_SHOWN = 8;
+  private static final String CAUTION =
+      "These are programmed players, this card and these rules; the figures speak of points, not of"
+          + " people or stakes.";
   private static final Column SHARE = Column.rate("share", "share", "A share.");
 
   private final Study study;
@@ -74,7 +77,7 @@ public final class Summary {
           hundredfold(points),
           Cell.ratio(one.counts().get(SeatTally.Count.ONE_AWAY), tally.deals()));
     }
-    return table.note(decided()).note(ranges(confidence)).build();
+    return table.note(decided()).note(ranges(confidence)).note(CAUTION).build();
   }
 
   private String title() {
