@@ -16,7 +16,13 @@ import org.tallywall.reports.table.TableBuilder;
 final class WinRates {
   private static final String GAMES = "share of games";
 
-  private WinRates() {}
+  private final long deals;
+  private final double confidence;
+
+  private WinRates(long deals, double confidence) {
+    this.deals = deals;
+    this.confidence = confidence;
+  }
 
   static List<Column> columns() {
     return List.of(
@@ -57,37 +63,34 @@ final class WinRates {
   }
 
   static Table of(List<String> players, TableTally tally, double confidence) {
+    WinRates rates = new WinRates(tally.deals(), confidence);
     TableBuilder table =
         Table.builder("win-rates", "How often each seat wins, and where its games go")
             .columns(columns());
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       SeatTally one = tally.seat(seat);
-      long wins = one.wins().sum().value().longValueExact();
-      Estimate rate = new Proportion(wins, tally.deals()).estimate(confidence);
-      table.row(
-          row(String.valueOf(seat), players.get(seat), one, tally.deals(), 1, rate, confidence));
+      Estimate rate = new Proportion(wins(one), tally.deals()).estimate(confidence);
+      table.row(rates.row(List.of(String.valueOf(seat), players.get(seat)), one, 1, rate));
     }
     Estimate rate =
         Measures.moments(tally.all().wins(), tally.deals()).estimate(confidence, Seats.COUNT);
-    table.row(row("all", "all", tally.all(), tally.deals(), Seats.COUNT, rate, confidence));
+    table.row(rates.row(List.of("all", "all"), tally.all(), Seats.COUNT, rate));
     return table.build();
   }
 
-  private static List<Cell> row(
-      String seat,
-      String player,
-      SeatTally tally,
-      long deals,
-      int seats,
-      Estimate rate,
-      double confidence) {
+  private static long wins(SeatTally tally) {
+    return tally.wins().sum().value().longValueExact();
+  }
+
+  /** A row of one seat, or of several together; {@code who} is seat and player. */
+  private List<Cell> row(List<String> who, SeatTally tally, int seats, Estimate rate) {
     long games = deals * seats;
-    long wins = tally.wins().sum().value().longValueExact();
+    long wins = wins(tally);
     Estimate points = Measures.moments(tally.points(), deals).estimate(confidence, seats);
     return List.of(
         Cell.text("table"),
-        Cell.text(seat),
-        Cell.text(player),
+        Cell.text(who.get(0)),
+        Cell.text(who.get(1)),
         Cell.whole(deals),
         Cell.whole(games),
         Cell.whole(wins),
