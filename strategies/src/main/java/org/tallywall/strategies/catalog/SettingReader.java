@@ -1,10 +1,12 @@
 package org.tallywall.strategies.catalog;
 
 import java.math.BigDecimal;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
@@ -19,6 +21,7 @@ final class SettingReader {
   private final PlayerType type;
   private final Faults faults;
   private final Map<String, Object> changed = new LinkedHashMap<>();
+  private final Set<String> named = new HashSet<>();
 
   SettingReader(PlayerType type, Faults faults) {
     this.type = type;
@@ -52,7 +55,7 @@ final class SettingReader {
     Optional<Setting> setting = setting(name);
     if (node.value() instanceof Node.Fields inner) {
       if (setting.isPresent() && setting.get().standard() instanceof Boolean) {
-        changed.put(name, true);
+        changed.putIfAbsent(name, true);
       } else if (type.settings().stream().noneMatch(s -> s.name().startsWith(name + "."))) {
         unknown(name, place);
         return null;
@@ -72,6 +75,10 @@ final class SettingReader {
                   name,
                   setting.get().range(),
                   value instanceof BigDecimal || value instanceof String ? value : node.kind()));
+      return null;
+    }
+    if (!named.add(name)) {
+      faults.fault(place, "the setting \"%s\" is written twice; keep one of them".formatted(name));
       return null;
     }
     turnStepOn(name);
