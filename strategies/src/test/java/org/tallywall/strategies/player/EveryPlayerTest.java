@@ -1,0 +1,136 @@
+package org.tallywall.strategies.player;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.tallywall.core.play.AimMoment;
+import org.tallywall.core.play.Deal;
+import org.tallywall.core.play.Game;
+import org.tallywall.core.play.GameListener;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.TableSetup;
+import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.record.Replay;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.strategies.TestTable;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerType;
+
+/** What every player of the catalog must do, on 500 seeded deals by the rules of five tables. */
+class EveryPlayerTest {
+  private static final int DEALS = 500;
+
+  static Stream<Named<PlayerType>> players() {
+    return Catalog.standard().types().stream().map(type -> Named.of(type.id(), type));
+  }
+
+  /** In every other deal two of the seats play by lot, so that odd positions come up as well. */
+  private static Player seat(Supplier<Player> maker, int deal, int seat) {
+    return deal % 2 == 1 && (deal / 2 + seat) % 2 == 0 ? new RandomLegalPlayer() : maker.get();
+  }
+
+  private static GameRecord play(Supplier<Player> maker, int deal) {
+    return TestTable.play(
+        deal, IntStream.range(0, 4).mapToObj(seat -> seat(maker, deal, seat)).toList());
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("players")
+  void answers_areLegalAlways(PlayerType type) {
+    for (int deal = 0; deal < DEALS; deal++) {
+      GameRecord game = play(type.maker(), deal);
+      assertThat(Replay.check(TestTable.HANDS, game)).as("deal %d", deal).isEmpty();
+    }
+  }
+
+  /**
+   * Asked again with the same numbers, and asked in mid-game as a new player, it answers the same,
+   * and being asked so leaves the game as it is.
+   */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("players")
+  void answers_dependOnTheViewAndTheNumbersAlone(PlayerType type) {
+    List<ThreeTimesAsked> seats = new ArrayList<>();
+    for (int seat = 0; seat < 4; seat++) {
+      seats.add(new ThreeTimesAsked(TestTable.SEED, type.maker()));
+    }
+    for (int deal = 0; deal < DEALS; deal++) {
+      GameRecord game = playAsking(seats, deal);
+      assertThat(game).as("deal %d", deal).isEqualTo(play(type.maker(), deal));
+    }
+    assertThat(seats).allSatisfy(seat -> assertThat(seat.questions).isGreaterThan(2000));
+  }
+
+  private static GameRecord playAsking(List<ThreeTimesAsked> seats, int deal) {
+    return TestTable.play(
+        deal,
+        IntStream.range(0, 4)
+            .mapToObj(
+                seat -> {
+                  seats.get(seat).deal(deal);
+                  return seat(() -> seats.get(seat), deal, seat);
+                })
+            .toList());
+  }
+
+  /** Asked at every discard of whole games: the same from one made for the question alone. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("players")
+  void aim_isALineOfTheCardOrNone(PlayerType type) {
+    for (int deal = 0; deal < 50; deal++) {
+      Aims aims = new Aims();
+      TableRules rules = TestTable.rulesOf(deal);
+      List<ThreeTimesAsked> seats =
+          Stream.generate(() -> new ThreeTimesAsked(TestTable.SEED, type.maker()))
+              .limit(4)
+              .toList();
+      int number = deal;
+      seats.forEach(seat -> seat.deal(number));
+      new Game(new TableSetup(TestTable.HANDS, rules), seats, aims)
+          .play(Deal.of(TestTable.SEED, deal, rules.tiles()));
+      assertThat(aims.heard).hasSizeGreaterThan(7);
+      for (int line : aims.heard) {
+        assertThat(line).isBetween(Player.NO_AIM, TestTable.HANDS.lines() - 1);
+      }
+    }
+  }
+
+  /** Hears what players aim at. */
+  private static final class Aims implements GameListener {
+    private final List<Integer> heard = new ArrayList<>();
+
+    @Override
+    public boolean wantsAims() {
+      return true;
+    }
+
+    @Override
+    public void aimed(int seat, AimMoment moment, int line) {
+      heard.add(line);
+    }
+  }
+
+  /** By the usual rules; whoever judges racks wins often on this card, the lot hardly ever. */
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("players")
+  void games_areWonByThoseThatTry(PlayerType type) {
+    int won = 0;
+    for (int deal = 0; deal < 100; deal++) {
+      int usual = TestTable.rules().size() * deal;
+      GameRecord game = TestTable.play(usual, Stream.generate(type.maker()).limit(4).toList());
+      won += game.end().win() == null ? 0 : 1;
+    }
+    if (type.id().equals("random-legal")) {
+      assertThat(won).isLessThan(5);
+    } else {
+      assertThat(won).isGreaterThan(40);
+    }
+  }
+}
