@@ -41,11 +41,7 @@ final class CsvCells {
         }
       }
     } catch (JacksonException broken) {
-      Place place =
-          broken.getLocation() == null
-              ? Place.FILE
-              : new Place(broken.getLocation().getLineNr(), broken.getLocation().getColumnNr());
-      faults.fault(place, "this is not CSV: " + inWords(broken.getOriginalMessage()));
+      trouble(broken, lines, faults);
     }
     return rows;
   }
@@ -57,13 +53,30 @@ final class CsvCells {
     return new Place(cell.getLineNr(), cell.getColumnNr()).plus(quoted ? 1 : 0);
   }
 
-  private static String inWords(String message) {
+  private static void trouble(JacksonException broken, String[] lines, Faults faults) {
+    String message = broken.getOriginalMessage();
+    TokenStreamLocation at = broken.getLocation();
+    Place place = at == null ? Place.FILE : new Place(at.getLineNr(), at.getColumnNr());
+    String words = "the text is garbled here; save the sheet as CSV in UTF-8";
     if (message.contains("closing quote")) {
-      return "a quoted cell is not closed; write \" at its end";
+      place = lastOpened(lines);
+      words = "a quoted cell is not closed; write \" at its end";
     } else if (message.contains("column separator")) {
-      return "something follows a cell's closing quote; double the quotes inside a cell";
+      words = "something follows a cell's closing quote; double the quotes inside a cell";
     }
-    return "the text is garbled here; save the sheet as CSV in UTF-8";
+    faults.fault(place, "this is not CSV: " + words);
+  }
+
+  private static Place lastOpened(String[] lines) {
+    Place opened = Place.FILE;
+    boolean inside = false;
+    for (int line = 0; line < lines.length; line++) {
+      for (int at = lines[line].indexOf('"'); at >= 0; at = lines[line].indexOf('"', at + 1)) {
+        inside = !inside;
+        opened = inside ? new Place(line + 1, at + 1) : opened;
+      }
+    }
+    return opened;
   }
 
   private static char separator(String text) {

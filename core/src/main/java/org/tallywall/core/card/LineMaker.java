@@ -96,7 +96,7 @@ final class LineMaker {
     }
     int left = 3 - pattern.writtenSuits().length();
     if (pattern.openSuits().length() > left) {
-      return "%d suit letters (%s), but only %d suits are left; use a letter for each suit"
+      return "suit letters: %d (%s), suits left for them: %d; letters stand for different suits"
           .formatted(
               pattern.openSuits().length(), String.join(" ", pattern.openSuits().split("")), left);
     }
@@ -163,11 +163,11 @@ final class LineMaker {
             .formatted(hand, hand.loose(kind), org.tallywall.core.tile.Tile.symbol(kind), copies);
       }
     }
-    return "no hand of this line can be made: %s needs %d jokers, %s"
+    return "no hand of this line can be made: jokers needed for %s: %d, %s"
         .formatted(
             hand,
             hand.jokersNeeded(TileSet.USUAL),
-            draft.jokers ? "there are 8" : "and the line forbids jokers");
+            draft.jokers ? "there are 8" : "but the line forbids them");
   }
 
   private Slide slide() {

@@ -43,8 +43,8 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': 'all', 'value': 25 } # 45 # slide \"all\" is unknown; write one of none, any, by-two (nearest: \"any\")",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': true, 'value': 25 } # 44 # \"slide\" is a text in double quotes, not true or false",
         // suits
-        "{ 'tiles': 'FF 11x 22y 33z 44b 5555c', 'value': 25 } # 13 # 3 suit letters (x y z), but only 1 suits are left; use a letter for each suit",
-        "{ 'tiles': '11b 22c 33d 4x 55b 66b 777b', 'value': 25 } # 13 # 1 suit letters (x), but only 0 suits are left",
+        "{ 'tiles': 'FF 11x 22y 33z 44b 5555c', 'value': 25 } # 13 # suit letters: 3 (x y z), suits left for them: 1; letters stand for different suits",
+        "{ 'tiles': '11b 22c 33d 4x 55b 66b 777b', 'value': 25 } # 13 # suit letters: 1 (x), suits left for them: 0",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'suits': 'one', 'value': 25 } # 45 # suits \"one\" is unknown; write one of as written, or one (nearest: \"or one\")",
         // where
         "{ 'tiles': 'FF nnnnx mmmmy NNNN', 'where': 'nk: 19', 'value': 25 } # 45 # where names the letter k, which the hand does not have",
@@ -60,8 +60,8 @@ class JsonCardFaultsTest {
         // hands that nobody can make
         "{ 'tiles': 'NN NN N 111b 2222c DD', 'value': 25 } # 33 # a number or D has no suit",
         "{ 'tiles': 'NN NN N 111b 2222c RR', 'value': 25 } # 13 # no hand of this line can be made: 2222c 111b NN NN RR N needs 5 of N in singles and pairs, there are 4",
-        "{ 'tiles': '11111b 111b 111111b', 'value': 25 } # 13 # no hand of this line can be made: 111111b 11111b 111b needs 10 jokers, there are 8",
-        "{ 'tiles': 'FF 11111b 222c NNNN', 'jokers': false, 'value': 25 } # 13 # 11111b NNNN 222c FF needs 1 jokers, and the line forbids jokers",
+        "{ 'tiles': '11111b 111b 111111b', 'value': 25 } # 13 # no hand of this line can be made: jokers needed for 111111b 11111b 111b: 10, there are 8",
+        "{ 'tiles': 'FF 11111b 222c NNNN', 'jokers': false, 'value': 25 } # 13 # jokers needed for 11111b NNNN 222c FF: 1, but the line forbids them",
         // value
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 0 } # 44 # \"value\" is a whole number from 1 to 1000000, not 0",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': -25 } # 44 # \"value\" is a whole number from 1 to 1000000, not -25",

@@ -1,0 +1,71 @@
+package org.tallywall.core.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** What looks odd on a card that is good all the same. */
+class CardWarningsTest {
+  private static String warnings(String... lines) {
+    CardReading reading = CardTexts.read(lines);
+    assertThat(CardTexts.text(reading.faults())).isEmpty();
+    assertThat(reading.card() != null).as("good").isTrue();
+    return CardTexts.text(reading.warnings());
+  }
+
+  @Test
+  void linesWithAHandInCommon_areNamedWithThatHand() {
+    assertThat(
+            warnings(
+                "{ \"tiles\": \"FF 1111b 2222c (NNNN|SSSS)\", \"value\": 25 }",
+                "{ \"tiles\": \"FF 1111b 2222c (EEEE|SSSS)\", \"value\": 25 }"))
+        .isEqualTo("f:3:1 (L2): shares a hand with L1: 1111b 2222c SSSS FF");
+  }
+
+  @Test
+  void lineWithoutAHandOfItsOwn_isNamedAsWell() {
+    assertThat(
+            warnings(
+                "{ \"tiles\": \"FF 1111b 2222c (NNNN|SSSS)\", \"value\": 25 }",
+                "{ \"tiles\": \"FF 1111b 2222c SSSS\", \"value\": 30 }"))
+        .isEqualTo(
+            "f:3:1 (L2): shares a hand with L1: 1111b 2222c SSSS FF\n"
+                + "f:3:1 (L2): has no hand of its own: each of its hands stands in another line too");
+  }
+
+  @Test
+  void loosePairsAndSinglesOfOneKind_areTheSameHandHoweverPrinted() {
+    assertThat(
+            warnings(
+                "{ \"tiles\": \"2b 0 26b 444c 8888d NNN\", \"value\": 25 }",
+                "{ \"tiles\": \"22b 0 6b 444c 8888d NNN\", \"value\": 25 }"))
+        .contains("f:3:1 (L2): shares a hand with L1: 8888d 444c NNN 22b 6b 0");
+  }
+
+  @Test
+  void slideWithoutRoom_isNamedOnce() {
+    assertThat(
+            warnings(
+                "{ \"tiles\": \"1111b 9999c FF (NNNN|SSSS|RRRR)\", \"slide\": \"any\", \"value\": 25 }"))
+        .isEqualTo(
+            "f:2:57 (L1): slide \"any\" changes nothing: the digits can only stay where they are");
+  }
+
+  @Test
+  void orOneWithFewerThanTwoLetters_isNamed() {
+    assertThat(
+            warnings(
+                "{ \"tiles\": \"FF 1111x 2222x NNNN\", \"suits\": \"or one\", \"value\": 25 }"))
+        .isEqualTo(
+            "f:2:45 (L1): suits \"or one\" changes nothing: the hand has fewer than two suit letters");
+  }
+
+  @Test
+  void plainCard_hasNoWarning() {
+    assertThat(
+            warnings(
+                "{ \"tiles\": \"FF 1111x 2222y NNNN\", \"slide\": \"any\", \"suits\": \"or one\","
+                    + " \"value\": 25 }"))
+        .isEmpty();
+  }
+}

@@ -1,0 +1,132 @@
+package org.tallywall.core.card;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Cards as spreadsheets save them. */
+class CsvCardTest {
+  private static final String HEADER =
+      "family,id,tiles,slide,where,suits,value,concealed,jokers,jokerless,say\n";
+
+  private static Card card(String text) {
+    CardReading reading = CardFile.csv("c.csv", "Quay", text);
+    assertThat(CardTexts.text(reading.faults())).isEmpty();
+    return reading.orThrow();
+  }
+
+  @Test
+  void row_withEveryColumn_isReadAsTyped() {
+    Card card =
+        card(
+            HEADER
+                + "Tens,T9,FFFF nnnx mmmy 10z 10z,ANY,\"nm: 19,28\",Or One,35,yes,no,TRUE,"
+                + "\"the \"\"scales\"\", old\"\n");
+    Line line = card.lines().get(0);
+    assertThat(card.name()).isEqualTo("Quay");
+    assertThat(card.edition()).isEmpty();
+    assertThat(line.id()).isEqualTo("T9");
+    assertThat(line.family()).isEqualTo("Tens");
+    assertThat(line.say()).isEqualTo("the \"scales\", old");
+    assertThat(line.terms()).isEqualTo(new Terms(35, true, false, true));
+    assertThat(line.printed())
+        .isEqualTo(
+            new Printed(
+                List.of("FFFF nnnx mmmy 10z 10z"),
+                Slide.ANY,
+                new Where("nm", List.of(List.of(1, 9), List.of(2, 8))),
+                SuitChoice.OR_ONE));
+  }
+
+  @Test
+  void row_withEmptyCells_hasTheDefaults() {
+    Line line = card(HEADER + "Ladders,,FF 1111b 2222c NNNN,,,,25,,,,\n").lines().get(0);
+    assertThat(line.id()).isEqualTo("L1");
+    assertThat(line.terms()).isEqualTo(new Terms(25, false, true, true));
+    assertThat(line.printed().slide()).isEqualTo(Slide.NONE);
+    assertThat(line.say()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {",", ";", "\t"})
+  void file_withAnySeparatorAndLineEnd_givesTheSameCard(String separator) {
+    String text =
+        """
+        value|family|tiles|id
+        25|Ladders|FF 1111b 2222c NNNN|A
+        ||||
+
+        30|Tens|FF 1111b 2222c SSSS|B
+        """;
+    Card plain = card(text.replace("|", separator));
+    assertThat(plain.lines()).extracting(Line::id).containsExactly("A", "B");
+    assertThat(card(text.replace("|", separator).replace("\n", "\r\n")).digest())
+        .isEqualTo(plain.digest());
+    assertThat(
+            card("\""
+                    + text.strip()
+                        .replace("|", "\"|\"")
+                        .replace("\n", "\"\n\"")
+                        .replace("|", separator)
+                    + "\"")
+                .digest())
+        .isEqualTo(plain.digest());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "TRUE,true",
+    "true,true",
+    "True,true",
+    "FALSE,false",
+    "yes,true",
+    "YES,true",
+    "no,false",
+    "C,true",
+    "c,true",
+    "X,false",
+    "x,false",
+    "' yes ',true",
+    "'',false"
+  })
+  void concealed_inAnySpelling_isUnderstood(String cell, boolean concealed) {
+    Card card = card("family,tiles,value,concealed\nA,FF 1111b 2222c NNNN,25," + cell + "\n");
+    assertThat(card.lines().get(0).concealed()).isEqualTo(concealed);
+  }
+
+  @Test
+  void alternatives_separatedOutsideBrackets_areOneLine() {
+    Card card =
+        card(
+            "family,tiles,value\n"
+                + "A,FF 1111b 2222c (NNNN|SSSS) | FF 1111b 2222c RRRR|FF 1111b 2222c (GG GG|0000),25\n");
+    assertThat(card.lines().get(0).printed().tiles())
+        .containsExactly(
+            "FF 1111b 2222c (NNNN|SSSS)", "FF 1111b 2222c RRRR", "FF 1111b 2222c (GG GG|0000)");
+    assertThat(CardTexts.words(card.lines().get(0)))
+        .containsExactly(
+            "1111b 2222c NNNN FF",
+            "1111b 2222c SSSS FF",
+            "1111b 2222c RRRR FF",
+            "1111b 2222c GG GG FF",
+            "1111b 2222c 0000 FF");
+  }
+
+  @Test
+  void rowsOfAFamily_apartFromOneAnother_areGatheredInTheirFamily() {
+    Card card =
+        card(
+            """
+            family,tiles,value
+            A,FF 1111b 2222c NNNN,25
+            B,FF 1111b 2222c SSSS,25
+            A,FF 1111b 2222c EEEE,25
+            """);
+    assertThat(card.families()).extracting(Family::name).containsExactly("A", "B");
+    assertThat(card.lines()).extracting(Line::id).containsExactly("A1", "A2", "B1");
+  }
+}
