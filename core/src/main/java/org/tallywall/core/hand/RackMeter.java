@@ -57,7 +57,10 @@ public final class RackMeter {
         begin(possible);
       }
       for (int kind = 0; kind < Tile.NATURALS; kind++) {
-        turn(kind, Math.min(rack.held(kind), TileBits.width(kind)));
+        int count = rack.held(kind);
+        if (counts[kind] != count) {
+          turn(kind, Math.min(count, TileBits.width(kind)));
+        }
       }
     }
   }

@@ -231,6 +231,10 @@ final class GameState implements OpenTable {
     return faceUp[kind];
   }
 
+  void copyFaceUp(int[] into) {
+    System.arraycopy(faceUp, 0, into, 0, Tile.KINDS);
+  }
+
   int thrown(int kind) {
     return thrown[kind];
   }

@@ -87,6 +87,11 @@ final class LiveView implements SeatView {
   }
 
   @Override
+  public void copyFaceUp(int[] into) {
+    state.copyFaceUp(into);
+  }
+
+  @Override
   public int discarded(int kind) {
     return state.thrown(kind);
   }

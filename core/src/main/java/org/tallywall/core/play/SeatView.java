@@ -118,6 +118,17 @@ public interface SeatView {
   int faceUp(int kind);
 
   /**
+   * Copies how many tiles of every kind lie face up.
+   *
+   * @param into takes a count for each of the 36 kinds
+   */
+  default void copyFaceUp(int[] into) {
+    for (int kind = 0; kind < into.length; kind++) {
+      into[kind] = faceUp(kind);
+    }
+  }
+
+  /**
    * How many tiles of a kind were discarded and stayed on the table.
    *
    * @param kind a kind, 0 to 35

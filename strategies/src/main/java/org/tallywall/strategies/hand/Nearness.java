@@ -8,9 +8,9 @@ import org.tallywall.core.hand.Reach;
 import org.tallywall.core.hand.TileBits;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.core.tile.TileSet;
 
 /**
  * Judges a rack by distance alone: which line is fewest tiles away, and which tiles it can spare.
@@ -30,7 +30,10 @@ public final class Nearness {
   private final RackMeter meter = new RackMeter();
   private final NearHands near = new NearHands();
   private final Rack rack = new Rack();
+  private final Rack judged = new Rack();
   private final int[] obtainable = new int[Tile.KINDS];
+  private final int[] faceUp = new int[Tile.KINDS];
+  private int judgedSlack = -1;
   private Reach reach;
   private SeatView view;
   private final TileBits last = new TileBits();
@@ -81,20 +84,32 @@ public final class Nearness {
   }
 
   private void judge(Reach possible, int slack) {
+    boolean newTiles = countObtainable();
+    if (!newTiles && possible == reach && slack == judgedSlack && rack.equals(judged)) {
+      return;
+    }
     reach = possible;
-    TableRules rules = view.table().rules();
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      obtainable[kind] = rules.tiles().copies(kind) - view.faceUp(kind);
-    }
-    if (view.offered() >= 0) {
-      obtainable[view.offered()]++;
-    }
-    obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
+    judgedSlack = slack;
+    judged.set(rack);
     meter.obtainable(obtainable);
     meter.hold(rack, reach);
     meter.nearest(slack, near);
     worthKnown = false;
     choose();
+  }
+
+  /** Counts what can be had at most; tells whether it is other than at the last time. */
+  private boolean countObtainable() {
+    TileSet tiles = view.table().rules().tiles();
+    view.copyFaceUp(faceUp);
+    boolean other = false;
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      int gone = kind == Tile.JOKER ? view.discarded(kind) : faceUp[kind];
+      int left = tiles.copies(kind) - gone + (kind == view.offered() ? 1 : 0);
+      other |= left != obtainable[kind];
+      obtainable[kind] = left;
+    }
+    return other;
   }
 
   private void choose() {
@@ -159,7 +174,7 @@ public final class Nearness {
     long least = NEVER;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       if (rack.held(kind) > 0) {
-        boolean tied = worth[kind] == least && view.faceUp(kind) > view.faceUp(best);
+        boolean tied = worth[kind] == least && faceUp[kind] > faceUp[best];
         if (worth[kind] < least || tied) {
           least = worth[kind];
           best = kind;
@@ -194,6 +209,7 @@ public final class Nearness {
    */
   public void take(int kind) {
     rack.remove(kind);
+    judgedSlack = -1;
     worth[kind] = 0;
     for (int at = 0; at < near.count() && rack.held(kind) > 0 && kind != Tile.JOKER; at++) {
       if (reach.wants(near.hand(at), kind, rack.held(kind))) {

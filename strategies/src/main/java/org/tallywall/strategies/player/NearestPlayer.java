@@ -84,7 +84,7 @@ public final class NearestPlayer implements Player {
 
   /** Tiles that the line aimed at does not want, counted up to three. */
   private int strangers(SeatView view) {
-    nearness.glance(view);
+    nearness.look(view);
     int count = 0;
     int kind = nearness.mostSpare(false);
     while (count < PASSED && spare(kind)) {
