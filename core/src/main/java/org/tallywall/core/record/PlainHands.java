@@ -38,7 +38,8 @@ final class PlainHands {
   List<Integer> complete(Rack rack, List<Exposure> exposures) {
     List<Integer> complete = new ArrayList<>();
     for (int at = 0; at < hands.size(); at++) {
-      if (allows(at, exposures) && matches(at, rack, exposures)) {
+      int[] rest = allowed(at, exposures);
+      if (rest != null && matches(at, rack, rest)) {
         complete.add(at);
       }
     }
@@ -48,7 +49,7 @@ final class PlainHands {
   /** Whether some exposable line fits exposures in tile, size and jokers (rule 3.3.8). */
   boolean fits(List<Exposure> exposures) {
     for (int at = 0; at < hands.size(); at++) {
-      if (allows(at, exposures)) {
+      if (allowed(at, exposures) != null) {
         return true;
       }
     }
@@ -70,7 +71,7 @@ final class PlainHands {
     int lines = 0;
     int last = -1;
     for (int at = 0; at < hands.size(); at++) {
-      if (hands.lineOf(at) != last && allows(at, exposures)) {
+      if (hands.lineOf(at) != last && allowed(at, exposures) != null) {
         last = hands.lineOf(at);
         lines++;
       }
@@ -85,15 +86,15 @@ final class PlainHands {
    */
   boolean impossible(List<Exposure> exposures, int[] obtainable) {
     for (int at = 0; at < hands.size(); at++) {
-      if (allows(at, exposures) && possible(at, exposures, obtainable)) {
+      int[] rest = allowed(at, exposures);
+      if (rest != null && possible(at, rest, obtainable)) {
         return false;
       }
     }
     return true;
   }
 
-  private boolean possible(int at, List<Exposure> exposures, int[] obtainable) {
-    int[] rest = rest(at, exposures);
+  private boolean possible(int at, int[] rest, int[] obtainable) {
     int lacking = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int left = obtainable[kind];
@@ -106,12 +107,21 @@ final class PlainHands {
     return lacking <= obtainable[Tile.JOKER];
   }
 
-  private boolean allows(int at, List<Exposure> exposures) {
-    if (exposures.isEmpty()) {
-      return true;
+  /** Tiles by kind that a hand has beyond exposures; null where they rule it out (3.3.8). */
+  private int[] allowed(int at, List<Exposure> exposures) {
+    boolean barred =
+        !exposures.isEmpty()
+            && (line(at).concealed() || (!jokersAllowed(at) && anyJoker(exposures)));
+    return barred ? null : rest(at, exposures);
+  }
+
+  private static boolean anyJoker(List<Exposure> exposures) {
+    for (Exposure exposure : exposures) {
+      if (exposure.jokers() > 0) {
+        return true;
+      }
     }
-    boolean joker = exposures.stream().anyMatch(exposure -> exposure.jokers() > 0);
-    return !line(at).concealed() && (!joker || jokersAllowed(at)) && rest(at, exposures) != null;
+    return false;
   }
 
   /** Tiles by kind that a hand has beyond the exposed groups; null where it lacks one of them. */
@@ -140,8 +150,7 @@ final class PlainHands {
     return hand.groupKind(group) == exposure.kind() && hand.groupSize(group) == exposure.size();
   }
 
-  private boolean matches(int at, Rack rack, List<Exposure> exposures) {
-    int[] rest = rest(at, exposures);
+  private boolean matches(int at, Rack rack, int[] rest) {
     int open = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int held = rack.held(kind);
