@@ -15,11 +15,11 @@ import org.tallywall.core.tile.TileSet;
 /**
  * Judges a rack by distance alone: which line is fewest tiles away, and which tiles it can spare.
  *
- * <p>Hands that are dead for the rack are left out; a tile on offer counts as one that can be had.
- * Between lines at the same distance the one with more ways at that distance is aimed at, then the
- * one that pays more, then the first on the card. A tile is spared the more easily the fewer ways
- * want it: first those of the line aimed at, then those of other lines as near, then those one tile
- * further. Chances are not judged.
+ * <p>Hands that are dead for the rack are left out; a tile that another offers counts as one that
+ * can be had. Between lines at the same distance the one with more ways at that distance is aimed
+ * at, then the one that pays more, then the first on the card. A tile is spared the more easily the
+ * fewer ways want it: first those of the line aimed at, then those of other lines as near, then
+ * those one tile further. Chances are not judged.
  */
 public final class Nearness {
   private static final int SLACK = 1;
@@ -101,11 +101,12 @@ public final class Nearness {
   /** Counts what can be had at most; tells whether it is other than at the last time. */
   private boolean countObtainable() {
     TileSet tiles = view.table().rules().tiles();
+    int offered = view.offeredBy() == view.seat() ? -1 : view.offered();
     view.copyFaceUp(faceUp);
     boolean other = false;
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       int gone = kind == Tile.JOKER ? view.discarded(kind) : faceUp[kind];
-      int left = tiles.copies(kind) - gone + (kind == view.offered() ? 1 : 0);
+      int left = tiles.copies(kind) - gone + (kind == offered ? 1 : 0);
       other |= left != obtainable[kind];
       obtainable[kind] = left;
     }

@@ -85,7 +85,7 @@ public final class RackJudge {
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       obtainable[kind] = rules.tiles().copies(kind) - seat.faceUp(kind);
     }
-    if (seat.offered() >= 0) {
+    if (seat.offered() >= 0 && seat.offeredBy() != seat.seat()) {
       obtainable[seat.offered()]++;
     }
     obtainable[Tile.JOKER] = rules.tiles().jokers() - seat.discarded(Tile.JOKER);
