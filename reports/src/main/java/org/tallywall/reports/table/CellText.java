@@ -69,8 +69,13 @@ public final class CellText {
         : grouped(rounded.toPlainString());
   }
 
-  /** Puts a comma before every three digits of the whole part. */
-  private static String grouped(String plain) {
+  /**
+   * Puts a comma before every three digits of the whole part.
+   *
+   * @param plain digits, perhaps with a minus before and a fraction behind, without exponent
+   * @return such as {@code -1,234.5}
+   */
+  public static String grouped(String plain) {
     int point = plain.indexOf('.');
     int first = plain.startsWith("-") ? 1 : 0;
     StringBuilder text = new StringBuilder(plain);

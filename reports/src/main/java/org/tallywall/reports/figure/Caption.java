@@ -1,0 +1,39 @@
+package org.tallywall.reports.figure;
+
+import java.util.List;
+import org.tallywall.reports.table.Names;
+
+/**
+ * What stands around a figure, whatever its kind.
+ *
+ * @param stem the name of its file without the ending: small letters, digits and single hyphens
+ * @param title one line above it
+ * @param description what the figure shows, in full sentences, for those who cannot see it
+ * @param notes sentences below it
+ */
+public record Caption(String stem, String title, String description, List<String> notes) {
+  /**
+   * Takes the texts and copies the notes.
+   *
+   * @param stem the name of its file without the ending
+   * @param title one line above it
+   * @param description the text alternative
+   * @param notes sentences below it
+   * @throws IllegalArgumentException if the name has another form or words are missing
+   */
+  public Caption {
+    Names.check("a figure's file name", stem);
+    Demand.words("figure " + stem, "a title", title);
+    Demand.words("figure " + stem, "a description", description);
+    notes = List.copyOf(notes);
+  }
+
+  /**
+   * Says which figure is meant, for messages.
+   *
+   * @return such as "figure endings"
+   */
+  String where() {
+    return "figure " + stem;
+  }
+}

@@ -1,0 +1,128 @@
+package org.tallywall.reports.markup;
+
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * Writes elements. Those that hold only elements put each on a line of its own; those that hold
+ * text stay on one line, so that no blank is added to what is read.
+ *
+ * <p>Escaped are {@code &}, {@code <}, {@code >} and, in attributes, the quotation mark and line
+ * breaks. Characters that XML 1.0 (fifth edition, section 2.2) forbids, and the control characters
+ * that it advises against, become U+FFFD.
+ */
+public final class Markup {
+  /** Elements of HTML that have no end tag (HTML Living Standard, 13.1.2: void elements). */
+  private static final Set<String> VOID =
+      Set.of("br", "col", "hr", "img", "input", "link", "meta", "wbr");
+
+  private static final int REPLACEMENT = 0xFFFD;
+
+  private final boolean html;
+  private final StringBuilder out = new StringBuilder();
+
+  private Markup(boolean html) {
+    this.html = html;
+  }
+
+  /**
+   * Writes an element as XML, as files of pictures are.
+   *
+   * @param element the element
+   * @return lines, each ended by {@code \n}
+   */
+  public static String xml(Element element) {
+    return new Markup(false).written(element);
+  }
+
+  /**
+   * Writes an element as HTML; drawings (SVG) may stand within.
+   *
+   * @param element the element
+   * @return lines, each ended by {@code \n}
+   */
+  public static String html(Element element) {
+    return new Markup(true).written(element);
+  }
+
+  /**
+   * Escapes a text for use between tags.
+   *
+   * @param text any text
+   * @return the same text, safe
+   */
+  public static String escaped(String text) {
+    Markup markup = new Markup(true);
+    markup.escape(text, c -> false);
+    return markup.out.toString();
+  }
+
+  private String written(Element element) {
+    element(element);
+    return out.append('\n').toString();
+  }
+
+  private void element(Element element) {
+    out.append('<').append(element.name());
+    element.attributes().forEach(this::attribute);
+    if (element.children().isEmpty() && !html) {
+      out.append("/>");
+      return;
+    }
+    out.append('>');
+    if (html && VOID.contains(element.name())) {
+      return;
+    }
+    boolean lines = element.children().stream().allMatch(Element.class::isInstance);
+    for (Node child : element.children()) {
+      out.append(lines ? "\n" : "");
+      child(child);
+    }
+    out.append(lines && !element.children().isEmpty() ? "\n" : "");
+    out.append("</").append(element.name()).append('>');
+  }
+
+  private void child(Node child) {
+    if (child instanceof Element element) {
+      element(element);
+    } else if (child instanceof Node.Words words) {
+      escape(words.text(), c -> false);
+    } else if (child instanceof Node.Verbatim verbatim) {
+      out.append(verbatim.text());
+    }
+  }
+
+  private void attribute(String name, String value) {
+    out.append(' ').append(name).append("=\"");
+    escape(value, c -> c == '"' || c == '\n' || c == '\r' || c == '\t');
+    out.append('"');
+  }
+
+  private void escape(String text, Predicate<Integer> also) {
+    text.codePoints().map(c -> allowed(c) ? c : REPLACEMENT).forEach(c -> one(c, also.test(c)));
+  }
+
+  private void one(int letter, boolean escape) {
+    switch (letter) {
+      case '&' -> out.append("&amp;");
+      case '<' -> out.append("&lt;");
+      case '>' -> out.append("&gt;");
+      default -> {
+        if (escape || letter == '\r') {
+          out.append("&#").append(letter).append(';');
+        } else {
+          out.appendCodePoint(letter);
+        }
+      }
+    }
+  }
+
+  private static boolean allowed(int letter) {
+    return letter == '\t'
+        || letter == '\n'
+        || letter == '\r'
+        || letter >= 0x20 && letter <= 0xD7FF && !(letter >= 0x7F && letter <= 0x9F)
+        || letter >= 0xE000 && letter < 0xFFFE
+        || letter >= 0x10000;
+  }
+}

@@ -1,0 +1,113 @@
+package org.tallywall.reports.svg;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.IntervalPlot;
+import org.tallywall.reports.figure.IntervalPlot.Panel;
+import org.tallywall.reports.figure.IntervalPlot.Spot;
+import org.tallywall.reports.figure.Scale;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.figure.Standing;
+
+/** Draws dots with their ranges; the numbers stand at the right of each panel. */
+final class IntervalDrawing {
+  private static final double ONE_PANEL_LABELS = 480;
+  private static final double TWO_PANEL_LABELS = 300;
+  private static final double GAP = 44;
+  private static final double TEXT_GAP = 22;
+
+  private final IntervalPlot plot;
+  private final Sheet sheet;
+  private final Sketch sketch;
+
+  IntervalDrawing(IntervalPlot plot, Sheet sheet) {
+    this.plot = plot;
+    this.sheet = sheet;
+    this.sketch = sheet.sketch();
+  }
+
+  void draw() {
+    sheet.legend(keys());
+    List<String> names = plot.rows().stream().map(IntervalPlot.Row::label).toList();
+    int panels = plot.panels().size();
+    RowLabels labels = RowLabels.of(names, panels == 1 ? ONE_PANEL_LABELS : TWO_PANEL_LABELS);
+    double width = (Sheet.RIGHT - labels.right() - (panels - 1) * GAP) / panels;
+    headings(labels, width);
+    List<Box> rows = labels.boxes(sheet.used());
+    labels.draw(sketch, rows);
+    double height = rows.get(rows.size() - 1).bottom() - sheet.used();
+    for (int i = 0; i < panels; i++) {
+      double x = labels.right() + i * (width + GAP);
+      panel(i, new Box(x, sheet.used(), width, height), rows);
+    }
+    sheet.use(height + Face.SMALL.lineHeight() * 1.4);
+  }
+
+  private List<Key> keys() {
+    List<Key> keys = new ArrayList<>();
+    if (plot.rows().stream().anyMatch(row -> row.standing() == Standing.BASELINE)) {
+      keys.add(Key.baseline());
+    }
+    plot.panels().stream()
+        .filter(panel -> !panel.zeroWords().isBlank())
+        .forEach(panel -> keys.add(Key.zero(panel.zeroWords())));
+    return keys;
+  }
+
+  private void headings(RowLabels labels, double width) {
+    Headings headings = new Headings();
+    headings.add(Sheet.MARGIN, Anchor.START, plot.rowsName(), labels.right() - Sheet.MARGIN);
+    for (int i = 0; i < plot.panels().size(); i++) {
+      double x = labels.right() + i * (width + GAP);
+      headings.add(x, Anchor.START, plot.panels().get(i).axis().words(), width);
+    }
+    headings.draw(sheet);
+  }
+
+  private void panel(int number, Box box, List<Box> rows) {
+    Panel panel = plot.panels().get(number);
+    Sign sign = panel.scale().sign();
+    List<Spot> spots = plot.rows().stream().map(row -> row.spots().get(number)).toList();
+    double texts = Sheet.widest(spots.stream().map(s -> words(s, sign)).toList(), Face.SMALL);
+    Box field = new Box(box.x(), box.y(), box.width() - texts - TEXT_GAP, box.height());
+    Ruler ruler = ruler(panel, spots, field);
+    ruler.drawAcross(sketch, field, sign);
+    if (panel.scale() == Scale.DIFFERENCE) {
+      sketch.line(ruler.at(0), field.y(), ruler.at(0), field.bottom(), Stroke.ZERO);
+    }
+    for (int row = 0; row < rows.size(); row++) {
+      double y = rows.get(row).middle();
+      Standing standing = plot.rows().get(row).standing();
+      Spot spot = spots.get(row);
+      spot.estimate().ifPresent(estimate -> mark(ruler, y, standing, estimate));
+      Face face = spot.estimate().isPresent() ? Face.SMALL : Face.FAINT;
+      String words = words(spot, sign);
+      if (!words.isEmpty()) {
+        sketch.block(box.right() - texts, y, Anchor.START, face, List.of(words));
+      }
+    }
+  }
+
+  private static Ruler ruler(Panel panel, List<Spot> spots, Box field) {
+    List<Estimate> all = spots.stream().map(Spot::estimate).flatMap(Optional::stream).toList();
+    Range range = Range.of(all);
+    range = panel.scale() == Scale.DIFFERENCE || all.isEmpty() ? range.with(0) : range;
+    return Ruler.across(range.low(), range.high(), field, panel.scale().sign());
+  }
+
+  private void mark(Ruler ruler, double y, Standing standing, Estimate estimate) {
+    double from = ruler.at(estimate.low());
+    double to = ruler.at(estimate.high());
+    sketch.line(from, y, to, y, Stroke.RANGE);
+    for (double end : new double[] {from, to}) {
+      sketch.line(end, y - Sketch.MARK, end, y + Sketch.MARK, Stroke.RANGE);
+    }
+    sketch.mark(ruler.at(estimate.value()), y, standing);
+  }
+
+  private static String words(Spot spot, Sign sign) {
+    return spot.estimate().map(estimate -> estimate.text(sign)).orElse(spot.words());
+  }
+}

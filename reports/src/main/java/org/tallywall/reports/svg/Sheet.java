@@ -1,0 +1,117 @@
+package org.tallywall.reports.svg;
+
+import java.util.List;
+import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.markup.Element;
+
+/**
+ * A white sheet that grows downward: the title at the top, the drawing, notes at the bottom. It
+ * knows how far down it is used.
+ */
+final class Sheet {
+  static final double MARGIN = 40;
+  static final double WIDTH = SvgWriter.WIDTH - 2 * MARGIN;
+  static final double RIGHT = SvgWriter.WIDTH - MARGIN;
+
+  private static final double AFTER_TITLE = 14;
+  private static final double BEFORE_NOTES = 16;
+  private static final double LEGEND_ROW = 40;
+  private static final double AFTER_LEGEND = 16;
+
+  private final Caption caption;
+  private final Element definitions = Element.of("defs");
+  private final Element drawing = Element.of("g");
+  private final Sketch sketch = new Sketch(drawing);
+  private double used = MARGIN;
+
+  Sheet(Caption caption) {
+    this.caption = caption;
+    drawing.with("font-family", "sans-serif");
+    paragraph(Face.TITLE, caption.title());
+    used += AFTER_TITLE;
+  }
+
+  Sketch sketch() {
+    return sketch;
+  }
+
+  /** How far down the sheet is used. */
+  double used() {
+    return used;
+  }
+
+  void use(double height) {
+    used += height;
+  }
+
+  /** Takes a pattern for use and gives the value of {@code fill}. */
+  String fill(Pattern pattern) {
+    String fill = pattern.fill(caption.stem());
+    boolean there =
+        definitions.children().stream()
+            .anyMatch(n -> n instanceof Element e && fill.contains(e.attributes().get("id") + ")"));
+    if (pattern.isDrawn() && !there) {
+      definitions.add(pattern.definition(caption.stem()));
+    }
+    return fill;
+  }
+
+  /** Text over the whole width, in as many lines as it needs. */
+  void paragraph(Face face, String text) {
+    for (String line : Lines.wrap(text, WIDTH, face)) {
+      used += face.lineHeight();
+      double base = used - face.lineHeight() * 0.25;
+      sketch.text(MARGIN, base, Anchor.START, face, line);
+    }
+  }
+
+  /** The picture with its notes; the sheet is used up. */
+  Element finished() {
+    if (!caption.notes().isEmpty()) {
+      used += BEFORE_NOTES;
+      caption.notes().forEach(note -> paragraph(Face.FAINT, note));
+    }
+    used += MARGIN * 0.75;
+    String title = caption.stem() + "-title";
+    String description = caption.stem() + "-description";
+    String height = Units.of(Math.ceil(used));
+    Element svg = Element.of("svg").with("xmlns", "http://www.w3.org/2000/svg");
+    svg.with("width", Units.of(SvgWriter.WIDTH)).with("height", height);
+    svg.with("viewBox", "0 0 " + SvgWriter.WIDTH + " " + height).with("role", "img");
+    svg.with("aria-labelledby", title + " " + description);
+    svg.add(Element.of("title", caption.title()).with("id", title));
+    svg.add(Element.of("desc", caption.description()).with("id", description));
+    if (!definitions.children().isEmpty()) {
+      svg.add(definitions);
+    }
+    Element ground = Element.of("rect").with("width", "100%").with("height", "100%");
+    svg.add(ground.with("fill", Colour.WHITE.code()));
+    return svg.add(drawing);
+  }
+
+  /** A row of keys to marks or fillings, with words, wrapped at the right side. */
+  void legend(List<Key> keys) {
+    double x = MARGIN;
+    double row = 0;
+    for (Key key : keys) {
+      List<String> lines = Lines.wrap(key.words(), WIDTH - Key.WIDTH, Face.SMALL);
+      double width = Key.WIDTH + widest(lines, Face.SMALL);
+      if (x > MARGIN && x + width > RIGHT) {
+        x = MARGIN;
+        used += row;
+        row = 0;
+      }
+      double height = (lines.size() - 1) * Face.SMALL.lineHeight() + LEGEND_ROW;
+      key.mark().draw(sketch, x + Key.MARK_AT, used + LEGEND_ROW / 2);
+      sketch.block(x + Key.WIDTH, used + height / 2, Anchor.START, Face.SMALL, lines);
+      row = Math.max(row, height);
+      x += width + Key.GAP;
+    }
+    used += row + (keys.isEmpty() ? 0 : AFTER_LEGEND);
+  }
+
+  /** The width of the widest of some texts. */
+  static double widest(List<String> texts, Face face) {
+    return texts.stream().mapToDouble(text -> TextWidth.of(text, face)).max().orElse(0);
+  }
+}
