@@ -129,6 +129,11 @@ final class PlainHands {
     if (exposures.isEmpty()) {
       return totals[at];
     }
+    for (Exposure exposure : exposures) {
+      if (totals[at][exposure.kind()] < exposure.size()) {
+        return null;
+      }
+    }
     ConcreteHand hand = hands.hand(at);
     boolean[] taken = new boolean[hand.groups()];
     int[] rest = totals[at].clone();
