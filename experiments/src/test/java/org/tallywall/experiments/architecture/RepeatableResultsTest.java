@@ -27,7 +27,14 @@ class RepeatableResultsTest {
   };
 
   private static final Set<String> LOOKED_UP_ONLY =
-      Set.of("ReachCache", "CardMaker", "LineIds", "CsvCardReader", "LocatedJson", "Catalog");
+      Set.of(
+          "ReachCache",
+          "CardMaker",
+          "LineIds",
+          "CsvCardReader",
+          "LocatedJson",
+          "Catalog",
+          "SettingReader");
 
   private static final JavaClasses CLASSES =
       new ClassFileImporter()
