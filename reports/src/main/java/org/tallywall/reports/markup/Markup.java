@@ -4,8 +4,8 @@ import java.util.Set;
 import java.util.function.Predicate;
 
 /**
- * Writes elements. Those that hold only elements put each on a line of its own; those that hold
- * text stay on one line, so that no blank is added to what is read.
+ * Writes elements. Those that hold only blocks and shapes put each on a line of its own; those that
+ * hold text or phrases stay on one line, so that no blank is added to what is read.
  *
  * <p>Escaped are {@code &}, {@code <}, {@code >} and, in attributes, the quotation mark and line
  * breaks. Characters that XML 1.0 (fifth edition, section 2.2) forbids, and the control characters
@@ -15,6 +15,9 @@ public final class Markup {
   /** Elements of HTML that have no end tag (HTML Living Standard, 13.1.2: void elements). */
   private static final Set<String> VOID =
       Set.of("br", "col", "hr", "img", "input", "link", "meta", "wbr");
+
+  /** Elements that stand in a line of text. */
+  private static final Set<String> PHRASES = Set.of("a", "b", "img", "sup", "span");
 
   private static final int REPLACEMENT = 0xFFFD;
 
@@ -73,13 +76,17 @@ public final class Markup {
     if (html && VOID.contains(element.name())) {
       return;
     }
-    boolean lines = element.children().stream().allMatch(Element.class::isInstance);
+    boolean lines = element.children().stream().allMatch(Markup::standsAlone);
     for (Node child : element.children()) {
       out.append(lines ? "\n" : "");
       child(child);
     }
     out.append(lines && !element.children().isEmpty() ? "\n" : "");
     out.append("</").append(element.name()).append('>');
+  }
+
+  private static boolean standsAlone(Node node) {
+    return node instanceof Element element && !PHRASES.contains(element.name());
   }
 
   private void child(Node child) {

@@ -12,7 +12,7 @@ import org.tallywall.reports.table.Rounding;
 
 /** Draws what was foretold against what came, in a square field; the numbers stand beside it. */
 final class CalibrationDrawing {
-  private static final double SIDE = 600;
+  private static final double SIDE = 500;
   private static final double GAP = 16;
   private static final double LIST_GAP = 60;
   private static final int MOST_TICKS = 6;

@@ -11,7 +11,7 @@ import org.tallywall.reports.figure.Standing;
 
 /** Draws a curve with its band, a bar and a mark at every point. */
 final class CurveDrawing {
-  private static final double HEIGHT = 480;
+  private static final double HEIGHT = 440;
   private static final double SIDE = 60;
   private static final double GAP = 16;
   private static final int MOST_TICKS = 7;
@@ -104,9 +104,17 @@ final class CurveDrawing {
       group.mark(places[i], up.at(estimate.value()), point.standing());
       if (room && point.standing() == Standing.COMPARED) {
         double base = Math.min(top, up.at(estimate.value()) - Sketch.MARK) - GAP / 2;
-        sketch.text(places[i], base, Anchor.MIDDLE, Face.SMALL, estimate.valueText(sign));
+        value(places[i], base, estimate.valueText(sign));
       }
     }
+  }
+
+  /** A number above its bar, on white, so that no line of the field runs through it. */
+  private void value(double x, double base, String number) {
+    double width = TextWidth.of(number, Face.SMALL);
+    double capital = Face.SMALL.size() * 0.72;
+    sketch.box(new Box(x - width / 2, base - capital - 3, width, capital + 6), Colour.WHITE.code());
+    sketch.text(x, base, Anchor.MIDDLE, Face.SMALL, number);
   }
 
   /** The settings below the field; where they have no room, only every second, third … one. */

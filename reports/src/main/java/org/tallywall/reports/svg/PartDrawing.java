@@ -67,16 +67,16 @@ final class PartDrawing {
 
   private void bar(int number) {
     Bar bar = bars.bars().get(number);
-    List<Box> segments = segments(bar, sheet.used() + ABOVE);
+    double above = hasNarrowParts(bar) ? ABOVE : BETWEEN;
+    List<Box> segments = segments(bar, sheet.used() + above);
     List<Integer> narrow = new ArrayList<>();
     for (int part = 0; part < segments.size(); part++) {
       Box segment = segments.get(part);
       String value = number(bar, part);
       Sketch group = sketch.group(bar.label() + ", " + bars.parts().get(part) + ": " + value);
       group.box(segment, sheet.fill(Pattern.values()[part]), Stroke.of(Colour.INK, 2));
-      double width = TextWidth.of(value, Face.SMALL) + 2 * PLAQUE;
-      if (width + 2 * PLAQUE <= segment.width()) {
-        plaque(segment, width, value);
+      if (holds(segment.width(), value)) {
+        plaque(segment, value);
       } else if (segment.width() > 0) {
         narrow.add(part);
       }
@@ -85,7 +85,7 @@ final class PartDrawing {
     double middle = segments.get(0).middle();
     sketch.block(Sheet.MARGIN, middle, Anchor.START, Face.PLAIN, labels.lines().get(number));
     double below = Math.max(changes(number, segments), excess(number));
-    sheet.use(ABOVE + BAR + below + BETWEEN);
+    sheet.use(above + BAR + below + BETWEEN);
   }
 
   private List<Box> segments(Bar bar, double top) {
@@ -99,7 +99,22 @@ final class PartDrawing {
     return segments;
   }
 
-  private void plaque(Box segment, double width, String number) {
+  private boolean hasNarrowParts(Bar bar) {
+    for (int part = 0; part < bar.values().size(); part++) {
+      double width = ruler.at(bar.values().get(part)) - ruler.at(0);
+      if (width > 0 && !holds(width, number(bar, part))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static boolean holds(double width, String number) {
+    return TextWidth.of(number, Face.SMALL) + 4 * PLAQUE <= width;
+  }
+
+  private void plaque(Box segment, String number) {
+    double width = TextWidth.of(number, Face.SMALL) + 2 * PLAQUE;
     double height = Face.SMALL.size() + 10;
     Box box = new Box(segment.centre() - width / 2, segment.middle() - height / 2, width, height);
     sketch.box(box, Colour.WHITE.code());
@@ -110,11 +125,12 @@ final class PartDrawing {
   private void above(Bar bar, List<Box> segments, List<Integer> narrow) {
     List<String> numbers = narrow.stream().map(part -> number(bar, part)).toList();
     double[] wished = narrow.stream().mapToDouble(part -> segments.get(part).centre()).toArray();
-    double[] middles = Spread.apart(wished, widths(numbers), ruler.from(), Sheet.RIGHT);
+    double[] widths = widths(numbers);
+    double[] middles = Spread.apart(wished, widths, ruler.from(), Sheet.RIGHT);
     for (int i = 0; i < middles.length; i++) {
       double top = segments.get(0).y();
       sketch.text(middles[i], top - LEADER, Anchor.MIDDLE, Face.SMALL, numbers.get(i));
-      sketch.line(wished[i], top, middles[i], top - LEADER + 4, Stroke.AXIS);
+      leader(wished[i], top, near(wished[i], middles[i], widths[i]), top - LEADER + 4);
     }
   }
 
@@ -125,7 +141,7 @@ final class PartDrawing {
             .filter(change -> change.bar() == number)
             .sorted(Comparator.comparingInt(Change::part))
             .toList();
-    double room = (Sheet.RIGHT - Sheet.MARGIN) / 2 - 20;
+    double room = (Sheet.RIGHT - labels.right()) / 2 - 20;
     List<List<String>> names =
         own.stream().map(c -> Lines.wrap(bars.parts().get(c.part()), room, Face.SMALL)).toList();
     List<String> numbers = own.stream().map(c -> c.difference().text(Sign.PLUS_AND_MINUS)).toList();
@@ -135,11 +151,11 @@ final class PartDrawing {
       widths[i] = Math.max(Sheet.widest(names.get(i), Face.SMALL), widths[i] * 1.2);
       wished[i] = segments.get(own.get(i).part()).centre();
     }
-    double[] middles = Spread.apart(wished, widths, Sheet.MARGIN, Sheet.RIGHT);
+    double[] middles = Spread.apart(wished, widths, labels.right(), Sheet.RIGHT);
     double deepest = 0;
     for (int i = 0; i < middles.length; i++) {
       double y = segments.get(0).bottom();
-      sketch.line(wished[i], y, middles[i], y + LEADER, Stroke.of(Colour.INK, 3));
+      leader(wished[i], y, near(wished[i], middles[i], widths[i]), y + LEADER);
       y += LEADER + 4;
       for (String line : names.get(i)) {
         y += Face.SMALL.lineHeight();
@@ -150,6 +166,19 @@ final class PartDrawing {
       deepest = Math.max(deepest, y - segments.get(0).bottom());
     }
     return deepest;
+  }
+
+  /** The place over a label that is nearest to a part, a little within its ends. */
+  private static double near(double wished, double middle, double width) {
+    double reach = Math.max(0, width / 2 - PLAQUE);
+    return Math.max(middle - reach, Math.min(middle + reach, wished));
+  }
+
+  /** A line from a part to its label, with a step where they are not over one another. */
+  private void leader(double x, double y, double toX, double toY) {
+    double half = (y + toY) / 2;
+    Path path = Path.at(x, y).to(x, half).to(toX, half).to(toX, toY);
+    sketch.path(path.open(), Stroke.of(Colour.INK, 2));
   }
 
   /** By how much a long name hangs below its bar. */

@@ -36,8 +36,8 @@ enum Pattern {
   }
 
   /** The value of {@code fill}. */
-  String fill(String stem) {
-    return path.isEmpty() ? ground.code() : "url(#" + id(stem) + ")";
+  String fill(String ids) {
+    return path.isEmpty() ? ground.code() : "url(#" + id(ids) + ")";
   }
 
   boolean isDrawn() {
@@ -45,9 +45,8 @@ enum Pattern {
   }
 
   /** The element that defines it; for drawn ones only. */
-  Element definition(String stem) {
-    Element tile =
-        Element.of("pattern").with("id", id(stem)).with("patternUnits", "userSpaceOnUse");
+  Element definition(String ids) {
+    Element tile = Element.of("pattern").with("id", id(ids)).with("patternUnits", "userSpaceOnUse");
     tile.with("width", Units.of(TILE)).with("height", Units.of(TILE));
     Element rect = Element.of("rect").with("width", Units.of(TILE)).with("height", Units.of(TILE));
     Element drawn = Element.of("path").with("d", path).with("fill", "none");
@@ -55,7 +54,7 @@ enum Pattern {
     return tile.add(rect.with("fill", ground.code())).add(drawn);
   }
 
-  private String id(String stem) {
-    return stem + "-" + name().toLowerCase(Locale.ROOT);
+  private String id(String ids) {
+    return ids + "-" + name().toLowerCase(Locale.ROOT);
   }
 }

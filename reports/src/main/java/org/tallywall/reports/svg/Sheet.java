@@ -19,13 +19,21 @@ final class Sheet {
   private static final double AFTER_LEGEND = 16;
 
   private final Caption caption;
+  private final String ids;
   private final Element definitions = Element.of("defs");
   private final Element drawing = Element.of("g");
   private final Sketch sketch = new Sketch(drawing);
   private double used = MARGIN;
 
-  Sheet(Caption caption) {
+  /**
+   * Starts a sheet with its title.
+   *
+   * @param caption what stands around the drawing
+   * @param ids how the identifiers in it begin
+   */
+  Sheet(Caption caption, String ids) {
     this.caption = caption;
+    this.ids = ids;
     drawing.with("font-family", "sans-serif");
     paragraph(Face.TITLE, caption.title());
     used += AFTER_TITLE;
@@ -46,12 +54,12 @@ final class Sheet {
 
   /** Takes a pattern for use and gives the value of {@code fill}. */
   String fill(Pattern pattern) {
-    String fill = pattern.fill(caption.stem());
+    String fill = pattern.fill(ids);
     boolean there =
         definitions.children().stream()
             .anyMatch(n -> n instanceof Element e && fill.contains(e.attributes().get("id") + ")"));
     if (pattern.isDrawn() && !there) {
-      definitions.add(pattern.definition(caption.stem()));
+      definitions.add(pattern.definition(ids));
     }
     return fill;
   }
@@ -72,8 +80,8 @@ final class Sheet {
       caption.notes().forEach(note -> paragraph(Face.FAINT, note));
     }
     used += MARGIN * 0.75;
-    String title = caption.stem() + "-title";
-    String description = caption.stem() + "-description";
+    String title = ids + "-title";
+    String description = ids + "-description";
     String height = Units.of(Math.ceil(used));
     Element svg = Element.of("svg").with("xmlns", "http://www.w3.org/2000/svg");
     svg.with("width", Units.of(SvgWriter.WIDTH)).with("height", height);

@@ -69,7 +69,7 @@ final class Sketch {
 
   /** A hollow diamond. */
   void diamond(double x, double y, Colour colour) {
-    double r = MARK + 3;
+    double r = MARK + 5;
     String d = Path.at(x, y - r).to(x + r, y).to(x, y + r).to(x - r, y).closed();
     Element path = Element.of("path").with("d", d).with("fill", Colour.WHITE.code());
     into.add(Stroke.of(colour, MARK_STROKE).on(path));

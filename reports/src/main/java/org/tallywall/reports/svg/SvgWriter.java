@@ -33,17 +33,18 @@ public final class SvgWriter {
    * @return lines, each ended by {@code \n}
    */
   public static String text(Figure figure) {
-    return Markup.xml(element(figure));
+    return Markup.xml(element(figure, figure.caption().stem()));
   }
 
   /**
    * Draws a figure as an element, to stand in a page.
    *
    * @param figure the figure
-   * @return the element {@code svg}; its identifiers begin with the figure's file name
+   * @param ids how the identifiers in it begin: a word that nothing else in the page begins with
+   * @return the element {@code svg}
    */
-  public static Element element(Figure figure) {
-    Sheet sheet = new Sheet(figure.caption());
+  public static Element element(Figure figure, String ids) {
+    Sheet sheet = new Sheet(figure.caption(), ids);
     if (figure instanceof IntervalPlot plot) {
       new IntervalDrawing(plot, sheet).draw();
     } else if (figure instanceof PartBars bars) {

@@ -1,0 +1,157 @@
+package org.tallywall.reports.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Link;
+import org.tallywall.reports.document.Part;
+import org.tallywall.reports.document.Pictures;
+import org.tallywall.reports.markup.Element;
+import org.tallywall.reports.markup.Markup;
+import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Table;
+
+/**
+ * Writes a document as a plain fragment of HTML that goes into a word processor or a mail as text
+ * and tables: headings, paragraphs, lists and tables with lines, no styles, no scripts, only ASCII
+ * characters (others as references), so that it reads the same whatever encoding is guessed.
+ */
+public final class FragmentWriter {
+  private static final int PICTURE_WIDTH = 640;
+  private static final int LAST_ASCII = 126;
+  private static final int DEEPEST_HEADING = 6;
+
+  private final Pictures pictures;
+  private final StringBuilder out = new StringBuilder();
+  private final List<String> footnotes = new ArrayList<>();
+
+  private FragmentWriter(Pictures pictures) {
+    this.pictures = pictures;
+  }
+
+  /**
+   * Writes a fragment.
+   *
+   * @param document what stands in it
+   * @param pictures where the pictures of its figures lie
+   * @return elements one after the other, each ended by {@code \n}
+   */
+  public static String text(Document document, Pictures pictures) {
+    FragmentWriter writer = new FragmentWriter(pictures);
+    writer.write(Element.of("h1", document.title()));
+    document.parts().forEach(part -> writer.part(part, 2));
+    for (int i = 0; i < writer.footnotes.size(); i++) {
+      Element number = Element.of("sup", Integer.toString(i + 1));
+      writer.write(Element.of("p").add(number).text(" " + writer.footnotes.get(i)));
+    }
+    return ascii(writer.out.toString());
+  }
+
+  private void part(Part part, int level) {
+    if (part instanceof Part.Answer answer) {
+      write(Element.of("p").add(Element.of("b", answer.headline())));
+      answer.paragraphs().forEach(this::paragraph);
+    } else if (part instanceof Part.Paragraph paragraph) {
+      paragraph(paragraph);
+    } else if (part instanceof Part.Section section) {
+      write(Element.of("h" + Math.min(level, DEEPEST_HEADING), section.title()));
+      section.parts().forEach(inner -> part(inner, level + 1));
+    } else if (part instanceof Part.Grid grid) {
+      grid(grid.table());
+    } else if (part instanceof Part.Chart chart) {
+      picture(chart);
+    } else {
+      plain(part);
+    }
+  }
+
+  /** Parts that hold no others. A list of contents leads nowhere here and is left out. */
+  private void plain(Part part) {
+    if (part instanceof Part.Notice notice) {
+      write(Element.of("p").add(Element.of("b", notice.text())));
+    } else if (part instanceof Part.Bullets bullets) {
+      list("ul", bullets.items());
+    } else if (part instanceof Part.Facts facts) {
+      list("ul", facts.facts().stream().map(fact -> fact.name() + ": " + fact.value()).toList());
+    } else if (part instanceof Part.Listing listing) {
+      write(Element.of("p", listing.title()));
+      write(Element.of("pre", listing.text()));
+    } else if (part instanceof Part.Links links) {
+      list("ul", links.links().stream().map(l -> l.words() + " (" + l.target() + ")").toList());
+    } else if (part instanceof Part.Steps steps) {
+      list("ol", steps.steps().stream().map(Part.Step::title).toList());
+    } else if (part instanceof Part.Drawing drawing) {
+      write(Element.of("p", drawing.words()));
+    }
+  }
+
+  private void paragraph(Part.Paragraph paragraph) {
+    Element element = Element.of("p", paragraph.text());
+    List<String> numbers = new ArrayList<>();
+    for (String footnote : paragraph.footnotes()) {
+      footnotes.add(footnote);
+      numbers.add(Integer.toString(footnotes.size()));
+    }
+    if (!numbers.isEmpty()) {
+      element.add(Element.of("sup", String.join(", ", numbers)));
+    }
+    write(element);
+  }
+
+  private void list(String name, List<String> items) {
+    Element list = Element.of(name);
+    items.forEach(item -> list.add(Element.of("li", item)));
+    write(list);
+  }
+
+  private void grid(Table table) {
+    write(Element.of("p").add(Element.of("b", table.title())));
+    Element grid = Element.of("table").with("border", "1");
+    grid.with("cellspacing", "0").with("cellpadding", "4");
+    grid.add(row("th", table.columns(), table.columns().stream().map(Column::heading).toList()));
+    CellText.rows(table).forEach(row -> grid.add(row("td", table.columns(), row)));
+    write(grid);
+    table.notes().forEach(note -> write(Element.of("p", note)));
+  }
+
+  private static Element row(String name, List<Column> columns, List<String> texts) {
+    Element row = Element.of("tr");
+    for (int i = 0; i < columns.size(); i++) {
+      Element cell = Element.of(name, texts.get(i));
+      row.add(cell.with("align", columns.get(i).type().isNumber() ? "right" : "left"));
+    }
+    return row;
+  }
+
+  private void picture(Part.Chart chart) {
+    Optional<Link> file = pictures.of(chart.figure());
+    if (file.isPresent()) {
+      String target = file.get().target().replace(" ", "%20");
+      Element image = Element.of("img").with("src", target);
+      image.with("width", Integer.toString(PICTURE_WIDTH));
+      image.with("alt", chart.figure().caption().title());
+      write(Element.of("p").add(image));
+    }
+    write(Element.of("p", chart.figure().caption().description()));
+  }
+
+  private void write(Element element) {
+    out.append(Markup.html(element));
+  }
+
+  private static String ascii(String text) {
+    StringBuilder plain = new StringBuilder();
+    text.codePoints()
+        .forEach(
+            letter -> {
+              if (letter <= LAST_ASCII) {
+                plain.appendCodePoint(letter);
+              } else {
+                plain.append("&#").append(letter).append(';');
+              }
+            });
+    return plain.toString();
+  }
+}

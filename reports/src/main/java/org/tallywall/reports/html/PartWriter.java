@@ -1,0 +1,191 @@
+package org.tallywall.reports.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Fold;
+import org.tallywall.reports.document.Link;
+import org.tallywall.reports.document.Part;
+import org.tallywall.reports.markup.Element;
+import org.tallywall.reports.markup.Node;
+import org.tallywall.reports.svg.SvgWriter;
+
+/** Makes the elements of a page, part by part, and numbers what needs a number. */
+final class PartWriter {
+  private static final int DEEPEST_HEADING = 6;
+
+  private final Document document;
+  private final List<String> footnotes = new ArrayList<>();
+  private int sections;
+  private int charts;
+  private int grids;
+
+  /** The level of the next heading. */
+  private int level = 2;
+
+  PartWriter(Document document) {
+    this.document = document;
+  }
+
+  List<Node> parts(List<Part> parts) {
+    List<Node> nodes = new ArrayList<>();
+    parts.forEach(part -> nodes.add(part(part)));
+    return nodes;
+  }
+
+  private Node part(Part part) {
+    if (part instanceof Part.Answer answer) {
+      return answer(answer);
+    }
+    if (part instanceof Part.Paragraph paragraph) {
+      return paragraph(paragraph);
+    }
+    if (part instanceof Part.Notice notice) {
+      return Element.of("p", notice.text()).with("class", "notice").with("role", "note");
+    }
+    if (part instanceof Part.Grid grid) {
+      return new GridWriter(grid, "table-" + ++grids).element();
+    }
+    if (part instanceof Part.Chart chart) {
+      return chart(chart);
+    }
+    if (part instanceof Part.Section section) {
+      return section(section);
+    }
+    if (part instanceof Part.Steps steps) {
+      return steps(steps);
+    }
+    return plain(part);
+  }
+
+  /** Parts that hold no others. */
+  private Node plain(Part part) {
+    if (part instanceof Part.Bullets bullets) {
+      Element list = Element.of("ul");
+      bullets.items().forEach(item -> list.add(Element.of("li", item)));
+      return list;
+    }
+    if (part instanceof Part.Facts facts) {
+      Element list = Element.of("dl");
+      facts
+          .facts()
+          .forEach(f -> list.add(Element.of("dt", f.name())).add(Element.of("dd", f.value())));
+      return list;
+    }
+    if (part instanceof Part.Listing listing) {
+      Element lines = Element.of("pre", listing.text()).with("tabindex", "0");
+      return lines.with("role", "region").with("aria-label", listing.title());
+    }
+    if (part instanceof Part.Links links) {
+      return links(links);
+    }
+    if (part instanceof Part.Drawing drawing) {
+      return drawing.element();
+    }
+    return contents();
+  }
+
+  private Element answer(Part.Answer answer) {
+    Element box = Element.of("section").with("class", "answer").with("aria-label", "The answer");
+    box.add(Element.of("p", answer.headline()).with("class", "headline"));
+    answer.paragraphs().forEach(paragraph -> box.add(paragraph(paragraph)));
+    return box;
+  }
+
+  private Element paragraph(Part.Paragraph paragraph) {
+    Element element = Element.of("p", paragraph.text());
+    for (String footnote : paragraph.footnotes()) {
+      footnotes.add(footnote);
+      int number = footnotes.size();
+      Element mark = Element.of("a", Integer.toString(number)).with("href", "#note-" + number);
+      mark.with("id", "mark-" + number).with("aria-label", "Footnote " + number);
+      element.add(Element.of("sup").add(mark));
+    }
+    return element;
+  }
+
+  private Element chart(Part.Chart chart) {
+    String title = chart.figure().caption().title();
+    Element scroll = Element.of("div").with("class", "scroll").with("tabindex", "0");
+    scroll.with("role", "region").with("aria-label", "Chart: " + title);
+    scroll.add(SvgWriter.element(chart.figure(), "chart-" + ++charts));
+    return Element.of("figure").with("class", "chart").add(scroll);
+  }
+
+  private Element section(Part.Section section) {
+    String id = "section-" + ++sections;
+    Element heading = Element.of("h" + level, section.title());
+    level = Math.min(level + 1, DEEPEST_HEADING);
+    List<Node> parts = parts(section.parts());
+    level = Integer.parseInt(heading.name().substring(1));
+    if (section.fold() == Fold.FIXED) {
+      return Element.of("section").with("id", id).add(heading).addAll(parts);
+    }
+    Element fold = Element.of("details").with("id", id);
+    if (section.fold() == Fold.OPEN) {
+      fold.with("open", "");
+    }
+    return fold.add(Element.of("summary").add(heading)).addAll(parts);
+  }
+
+  private static Element links(Part.Links links) {
+    Element list = Element.of("ul");
+    for (Link link : links.links()) {
+      Element way = Element.of("a", link.words()).with("href", link.target().replace(" ", "%20"));
+      list.add(Element.of("li").add(way));
+    }
+    return list;
+  }
+
+  /** The sections of the page itself; their numbers count those within others too. */
+  private Element contents() {
+    Element list = Element.of("ul");
+    int number = 0;
+    for (Part part : document.parts()) {
+      if (part instanceof Part.Section section) {
+        Element way = Element.of("a", section.title()).with("href", "#section-" + (number + 1));
+        list.add(Element.of("li").add(way));
+      }
+      number += sectionsIn(part);
+    }
+    return Element.of("nav").with("aria-label", "Contents").add(list);
+  }
+
+  private static int sectionsIn(Part part) {
+    if (part instanceof Part.Section section) {
+      return 1 + section.parts().stream().mapToInt(PartWriter::sectionsIn).sum();
+    }
+    return part instanceof Part.Steps steps
+        ? steps.steps().stream()
+            .flatMap(step -> step.parts().stream())
+            .mapToInt(PartWriter::sectionsIn)
+            .sum()
+        : 0;
+  }
+
+  private Element steps(Part.Steps steps) {
+    Element list = Element.of("ol");
+    for (Part.Step step : steps.steps()) {
+      Element title = Element.of("p", step.title()).with("class", "step-title");
+      list.add(Element.of("li").add(title).addAll(parts(step.parts())));
+    }
+    Element box = Element.of("div").with("class", "steps").with("role", "group");
+    return box.with("aria-label", steps.name()).add(list);
+  }
+
+  /** The footnotes of all parts written so far; no element if there is none. */
+  List<Node> footnotes() {
+    if (footnotes.isEmpty()) {
+      return List.of();
+    }
+    Element list = Element.of("ol");
+    for (int i = 0; i < footnotes.size(); i++) {
+      Element back = Element.of("a", "↑").with("href", "#mark-" + (i + 1));
+      back.with("aria-label", "Back to the text");
+      Element note = Element.of("li", footnotes.get(i) + " ").with("id", "note-" + (i + 1));
+      list.add(note.add(back));
+    }
+    Element box = Element.of("section").with("class", "notes").with("aria-label", "Footnotes");
+    return List.of(box.add(list));
+  }
+}

@@ -1,0 +1,22 @@
+package org.tallywall.reports.html;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+
+/** The files that lie beside the classes. */
+final class Resource {
+  private Resource() {}
+
+  static String text(String name) {
+    try (InputStream in = Resource.class.getResourceAsStream(name)) {
+      if (in == null) {
+        throw new AssertionError("the file " + name + " lies beside this class");
+      }
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
