@@ -21,14 +21,14 @@ public final class AimHabit {
             "4",
             "1",
             "4",
-            "number of lines kept in view (P5: count tiles per line, keep the two best)"),
+            "number of lines kept in view (\"count tiles per line, keep the two best\")"),
         Setting.number(
             NAME + "value-weight",
             "0.5",
             "0.0",
             "2.0",
-            "how much a line's value counts beside its chance (S1: dear lines cost more wins than"
-                + " they pay)"),
+            "how much a line's value counts beside its chance (\"dear lines cost"
+                + " more wins than they pay\")"),
         Setting.number(
             NAME + "haste",
             "0.5",

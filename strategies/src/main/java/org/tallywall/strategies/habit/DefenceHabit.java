@@ -66,12 +66,13 @@ public final class DefenceHabit {
             "60",
             "0",
             "99",
-            "careful too when the wall has so many tiles or fewer and the hand is one tile further"),
+            "careful too when the wall has so many tiles or fewer and the hand is one tile"
+                + " further"),
         Setting.flag(
             NAME + "hold-back",
             on,
-            "with exposures enough on one rack, keep her tiles (D5: work out the line, hold its"
-                + " tiles)"),
+            "with exposures enough on one rack, keep her tiles (\"work out the line, hold"
+                + " its tiles\")"),
         Setting.number(
             NAME + "hold-back.exposures-on-one-rack",
             "2",
@@ -83,12 +84,14 @@ public final class DefenceHabit {
             "3",
             "1",
             "14",
-            "keep all of her tiles from so many tiles away; one nearer, throw those that can give an"
+            "keep all of her tiles from so many tiles away; one nearer, throw those that can give"
+                + " an"
                 + " exposure only; nearer still, keep only what every line of hers wants"),
         Setting.flag(
             NAME + "to-the-wall",
             on,
-            "give a hopeless hand up and throw safe tiles only (D6: if you cannot win, do not lose)"),
+            "give a hopeless hand up and throw safe tiles only (\"if you cannot win, do not"
+                + " lose\")"),
         Setting.number(
             NAME + "to-the-wall.exposures-on-one-rack",
             "3",
@@ -101,13 +104,13 @@ public final class DefenceHabit {
             "0",
             "5",
             "give up with fewer draws left for each missing tile while somebody shows two exposures"
-                + " (M10: count the draws)"),
+                + " (\"count the draws\")"),
         Setting.number(
             NAME + "from-start-when-away-at-least",
             "14",
             "1",
             "14",
-            "play for the wall from the first turn when so many tiles away (M6)"),
+            "play for the wall from the first turn when so many tiles away"),
         Setting.number(
             NAME + "last-wall",
             on ? "12" : "0",

@@ -40,7 +40,8 @@ public final class JokerHabit {
     return List.of(
         Setting.word(
             NAME + "exchange",
-            "redeem a joker when the rack is worth no less for it, always at once, or never (J2)",
+            "redeem a joker when the rack is worth no less for it, always at once, or never"
+                + " (\"redeem at once when you can\")",
             "when-useful",
             "at-once",
             "never"));

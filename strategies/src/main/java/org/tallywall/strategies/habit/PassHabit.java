@@ -49,30 +49,34 @@ public final class PassHabit {
    */
   public static List<Setting> settings() {
     return List.of(
-        Setting.flag(NAME + "keep-flowers", false, "pass no flower while another tile can go (P3)"),
-        Setting.flag(NAME + "keep-pairs", false, "break no pair while another tile can go (P4)"),
+        Setting.flag(
+            NAME + "keep-flowers",
+            false,
+            "pass no flower while another tile can go (\"do not pass flowers\")"),
+        Setting.flag(
+            NAME + "keep-pairs",
+            false,
+            "break no pair while another tile can go (\"do not pass pairs\")"),
         Setting.flag(
             NAME + "blind-when-short",
             true,
-            "with fewer than three strangers pass the rest blind, where that is allowed (P12)"),
+            "with fewer than three strangers pass the rest blind, where that is allowed"),
         Setting.number(
             NAME + "stop-when-strangers-at-most",
             "2",
             "-1",
             "13",
-            "stop the second round with so few tiles to spare; -1 never stops (P8, P9)"),
+            "stop the second round with so few tiles to spare; -1 never stops (\"stop if fewer"
+                + " than three can be spared\")"),
         Setting.number(
             NAME + "stop-with-jokers-at-least",
             "9",
             "1",
             "9",
-            "stop the second round with so many jokers; 9 never does (M8)"),
+            "stop the second round with so many jokers; 9 never does (\"three jokers: stop the"
+                + " passes\")"),
         Setting.number(
-            NAME + "courtesy-at-most",
-            "3",
-            "0",
-            "3",
-            "offer so many strangers across at most (P13)"));
+            NAME + "courtesy-at-most", "3", "0", "3", "offer so many strangers across at most"));
   }
 
   /**
