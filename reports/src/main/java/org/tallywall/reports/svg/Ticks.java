@@ -22,9 +22,11 @@ record Ticks(BigDecimal step, List<BigDecimal> values) {
    *
    * @param low the lowest number shown
    * @param high the highest; equal numbers get room at both sides
-   * @param most the most steps
+   * @param wished the most steps; fewer than two are taken as two
    */
-  static Ticks of(double low, double high, int most) {
+  static Ticks of(double low, double high, int wished) {
+    // Around zero one step is never enough.
+    int most = Math.max(2, wished);
     BigDecimal from = decimal(low);
     BigDecimal to = decimal(high);
     if (from.compareTo(to) == 0) {
