@@ -29,13 +29,13 @@ class PackageOrderTest {
               List.of(
                   "table",
                   "csv",
-                  "markdown",
                   "text",
                   "markup",
                   "figure",
                   "svg",
                   "png",
                   "document",
+                  "markdown",
                   "html"),
           "experiments",
               List.of(
@@ -47,7 +47,18 @@ class PackageOrderTest {
       Map.of(
           "core", List.of(),
           "strategies", List.of("core"),
-          "reports", List.of(),
+          "reports",
+              List.of(
+                  "table",
+                  "csv",
+                  "text",
+                  "markup",
+                  "figure",
+                  "svg",
+                  "png",
+                  "document",
+                  "markdown",
+                  "html"),
           "experiments", List.of("core", "strategies", "reports"));
 
   private static final JavaClasses CLASSES =
