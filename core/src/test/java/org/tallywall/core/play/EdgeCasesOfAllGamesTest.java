@@ -72,6 +72,20 @@ class EdgeCasesOfAllGamesTest {
     return views;
   }
 
+  @Test
+  void ec72_drawnTile_isSeenByItsDrawerOnly() {
+    GameState state = new GameState(new TableSetup(HANDS, TableRules.STANDARD));
+    state.begin(Deal.of(SEED, 1, TileSet.USUAL));
+    int thrown = state.racks[0].tiles()[0];
+    state.discard(0, thrown);
+    state.closeWindow();
+    int drawn = state.draw(1);
+    assertThat(state.views[1].drawn()).isEqualTo(drawn);
+    for (int seat : new int[] {0, 2, 3}) {
+      assertThat(state.views[seat].drawn()).isEqualTo(-1);
+    }
+  }
+
   /** The tiles that the views may not tell apart do differ. */
   @Test
   void ec72_viewOfTheOtherSeat_tellsTheTilesApart() {

@@ -296,6 +296,21 @@ class EdgeCasesOfJokersTest {
     assertThat(outcome.points()).containsExactly(-50, -50, 150, -50);
   }
 
+  /** Where no exchange may follow the claim, none can make it rank as mahjong. */
+  @Test
+  void ec55a_claimThatCouldNotExchange_ranksAsAnExposure() {
+    StackedGame never =
+        viaExchange(
+            StackedGame.play("claims.mahjongViaExchange", true, "joker.exchangeAfterClaim", false));
+    never.run();
+    assertThat(never.course()).containsSequence("3 throws 4c", "0 claims 4c for 4");
+    StackedGame own =
+        viaExchange(
+            StackedGame.play("claims.mahjongViaExchange", true, "joker.exchange", "OWN_ONLY"));
+    own.run();
+    assertThat(own.course()).containsSequence("3 throws 4c", "0 claims 4c for 4");
+  }
+
   /**
    * North throws 4c: East, nearer, wants a kong of it; West would win by redeeming South's joker.
    */

@@ -7,15 +7,16 @@ import org.tallywall.core.card.CardFile;
 final class StackedGameCards {
   private StackedGameCards() {}
 
-  /** A card of a single line, worth 25. */
-  static Card oneLine(String tiles) {
+  /** A card of these lines, A1, A2 and so on, worth 25 each. */
+  static Card lines(String... hands) {
+    StringBuilder lines = new StringBuilder();
+    for (String tiles : hands) {
+      lines.append(lines.isEmpty() ? "" : ", ");
+      lines.append("{\"tiles\": \"").append(tiles).append("\", \"value\": 25}");
+    }
     return CardFile.json(
-            "one.json",
-            """
-            {"card": "One line", "families": [{"family": "A", "lines": [
-              {"id": "A1", "tiles": "%s", "value": 25}]}]}
-            """
-                .formatted(tiles))
+            "some.json",
+            "{\"card\": \"Some\", \"families\": [{\"family\": \"A\", \"lines\": [" + lines + "]}]}")
         .orThrow();
   }
 }

@@ -181,6 +181,21 @@ class SwitchesOfPassesTest {
         .containsExactly(Tile.JOKER);
   }
 
+  /** With many jokers in the set a rack can lack three naturals; it passes what it has. */
+  @Test
+  void jokers_onARackWithTwoNaturals_makeUpThePass() {
+    StackedGame game =
+        StackedGame.withPasses("tiles.jokers", 12).rack(1, "JJJJJJJJ").rack(1, "JJJ NN");
+    game.seat(1).pass(PassStep.RIGHT_1, "J NN");
+    game.run();
+    assertThat(game.events(GameEvent.Pass.class).get(1).own())
+        .containsExactly(Tile.NORTH, Tile.NORTH, Tile.JOKER);
+    StackedGame three =
+        StackedGame.withPasses("tiles.jokers", 12).rack(1, "JJJJJJJJ").rack(1, "JJ NNN");
+    three.seat(1).pass(PassStep.RIGHT_1, "J NN");
+    assertThatThrownBy(three::run).hasMessageContaining("a joker may not be passed");
+  }
+
   @Test
   void heavenly_false_doesNotAskEastAsDealt() {
     StackedGame game =

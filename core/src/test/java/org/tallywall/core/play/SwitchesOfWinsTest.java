@@ -76,7 +76,7 @@ class SwitchesOfWinsTest {
   void deadCalls_leaveTheLastPlayerAlone() {
     StackedGame game =
         StackedGame.on(
-            StackedGameCards.oneLine("FF 7777d 7777b GGGG"),
+            StackedGameCards.lines("FF 7777d 7777b GGGG"),
             StackedGame.noPasses().with("dead.calls", "AUTO"));
     game.rack(0, "FFF").rack(1, "FF").rack(2, "FF").rack(3, "F").draws("3b 4b 5b 3b 4b 5b");
     game.seat(0).discard("F F F");
@@ -145,6 +145,30 @@ class SwitchesOfWinsTest {
     game.seat(3).claim("7d", ClaimChoice.expose(4, 0)).turn(MAHJONG);
     assertThat(game.run().points()).containsExactly(-60, -30, -30, 120);
     assertThat(game.course()).endsWith("3 wins by discard from 0");
+  }
+
+  /** Nor does it count less when that winner lays the tile open and declares in the same turn. */
+  @Test
+  void oneHandRule_countsForAWinnerWhoLaysTheTileOpenFirst() {
+    StackedGame game = StackedGame.play("score.oneHandRule", true);
+    game.rack(0, "7d").rack(2, "7b").rack(3, "FF 777d 777b GGG J 3b").draws("3b 4b 4b");
+    game.seat(0).discard("7d");
+    game.seat(3).claim("7d", ClaimChoice.expose(4, 0)).discard("3b");
+    game.seat(3).claim("7b", ClaimChoice.expose(4, 0)).turn(MAHJONG);
+    game.seat(2).discard("7b");
+    assertThat(game.run().points()).containsExactly(0, 0, -120, 120);
+    assertThat(game.course()).endsWith("3 claims 7b for 4", "3 wins by discard from 2");
+  }
+
+  /** Of lines that pay alike, the first on the card counts. */
+  @Test
+  void linesThatPayAlike_countInTheOrderOfTheCard() {
+    StackedGame game =
+        StackedGame.on(
+            StackedGameCards.lines("111b 4444c NNNN RRR", "111b 4444c NNNN RRR"),
+            StackedGame.noPasses());
+    game.rack(0, "111b 4444c NNNN RRR").seat(0).turn(MAHJONG);
+    assertThat(game.run().win().line()).isZero();
   }
 
   @Test

@@ -568,4 +568,56 @@ class PlantedInPlayTest {
     found(
         withRule(discarded, "win.mayDecline", false), 1, "the complete hand of seat 2 is declared");
   }
+
+  @Test
+  void handNotDeclaredBesideAClaim_isFoundWhereItMustBe() {
+    StackedGame game = StackedGame.play().rack(0, "3b F 7777d 7777b GGGG").rack(1, "F");
+    game.rack(2, "F 222b 555c 888d WWW").rack(3, "F JJJJ");
+    game.seat(0).discard("3b");
+    game.seat(1).discard("F");
+    game.seat(2).claim("F", ClaimChoice.mahjong());
+    game.run();
+    assertThat(game.course()).endsWith("2 wins by discard from 1");
+    found(withRule(game, "win.mayDecline", false), 3, "the complete hand of seat 0 is declared");
+    StackedGame laid = StackedGame.play().rack(0, "3b F 7777d 7777b GGGG").rack(1, "F");
+    laid.rack(3, "F JJJ");
+    laid.seat(0).discard("3b");
+    laid.seat(1).discard("F");
+    laid.seat(3).claim("F", ClaimChoice.expose(5, 3));
+    laid.run();
+    assertThat(laid.course()).contains("3 claims F for 5");
+    found(withRule(laid, "win.mayDecline", false), 3, "the complete hand of seat 0 is declared");
+  }
+
+  @Test
+  void losersOfMahjongClaimsThatAreNoSeats_areFound() {
+    StackedGame game = StackedGame.play().rack(0, "R").rack(2, "111b 4444c NNNN RR");
+    game.seat(0).discard("R");
+    game.seat(2).claim("R", ClaimChoice.mahjong());
+    game.run();
+    for (List<Integer> seats : List.of(List.of(9), List.of(3, 1), List.of(3, 3))) {
+      Mahjong planted = new Mahjong(2, "discard", 0, new Losers(List.of(), seats));
+      found(game.breachOf(1, planted), 1, "once each, ascending");
+    }
+  }
+
+  @Test
+  void loserOfBothClaims_isFound() {
+    StackedGame game = StackedGame.play().rack(0, "3b 11b 4c JJJ NNNN RRR").rack(1, "4c");
+    game.rack(2, "4c JJ");
+    game.seat(0).discard("3b");
+    game.seat(1).discard("4c");
+    game.run();
+    Losers both = new Losers(List.of(0), List.of(0));
+    found(game.breachOf(3, new Claim(2, 1, tile("4c"), tile("4c"), 4, 2, both)), 3, "besides");
+  }
+
+  @Test
+  void exposureOfTheWinningTileInAColdWall_isFound() {
+    StackedGame game = StackedGame.play().rack(0, "111b 444c NNNN RRR 3b").lastDraws("4c");
+    game.seat(0).discard("3b").claim("4c", ClaimChoice.expose(4, 0));
+    game.run();
+    int at = game.course().indexOf("0 claims 4c for 4");
+    found(withRule(game, "wall.cold", "NO_MAHJONG_CLAIM"), at, "no exposure may be claimed now");
+  }
 }
