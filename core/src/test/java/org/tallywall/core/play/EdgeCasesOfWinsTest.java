@@ -87,7 +87,7 @@ class EdgeCasesOfWinsTest {
       assertThat(outcome.points().stream().mapToInt(Integer::intValue).sum()).isZero();
       long winners = outcome.points().stream().filter(points -> points > 0).count();
       assertThat(winners).isEqualTo(outcome.win() == null ? 0 : 1);
-      won += winners;
+      won += (int) winners;
     }
     assertThat(won).as("won games among them").isBetween(30, 299);
   }
