@@ -47,18 +47,7 @@ class PackageOrderTest {
       Map.of(
           "core", List.of(),
           "strategies", List.of("core"),
-          "reports",
-              List.of(
-                  "table",
-                  "csv",
-                  "text",
-                  "markup",
-                  "figure",
-                  "svg",
-                  "png",
-                  "document",
-                  "markdown",
-                  "html"),
+          "reports", List.of(),
           "experiments", List.of("core", "strategies", "reports"));
 
   private static final JavaClasses CLASSES =

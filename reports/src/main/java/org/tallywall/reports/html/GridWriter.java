@@ -71,9 +71,10 @@ final class GridWriter {
 
   private static Element cell(Column column, Cell cell, String text, int place) {
     if (!column.type().isNumber()) {
-      Element words = Element.of(place == 0 ? "th" : "td");
-      words = place == 0 ? words.with("scope", "row") : words;
-      return text.isEmpty() ? words : words.text(text);
+      if (text.isEmpty()) {
+        return Element.of("td");
+      }
+      return place == 0 ? Element.of("th", text).with("scope", "row") : Element.of("td", text);
     }
     Element number = Element.of("td").with("class", "number");
     String full = full(cell);

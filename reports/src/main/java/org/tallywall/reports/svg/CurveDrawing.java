@@ -119,26 +119,58 @@ final class CurveDrawing {
 
   /** The settings below the field; where they have no room, only every second, third … one. */
   private void settings(double[] places) {
-    double room = nearest(places) - GAP;
-    double widest = 0;
-    for (Point point : curve.points()) {
-      for (String word : point.label().split(" ")) {
-        widest = Math.max(widest, TextWidth.of(word, Face.SMALL));
-      }
+    double room = nearest(places);
+    int every = 1;
+    while (every < places.length && !fits(every, every * room - GAP)) {
+      every++;
     }
-    int every = Math.max(1, (int) Math.ceil((widest + GAP) / (room + GAP)));
-    double width = every * (room + GAP) - GAP;
+    List<Integer> shown = shown(every);
+    double width = Math.max(every * room - GAP, longestWord(shown));
+    List<List<String>> labels =
+        shown.stream().map(i -> Lines.wrap(label(i), width, Face.SMALL)).toList();
+    double[] wished = shown.stream().mapToDouble(i -> places[i]).toArray();
+    double[] widths = labels.stream().mapToDouble(l -> Sheet.widest(l, Face.SMALL)).toArray();
+    double[] middles = Spread.apart(wished, widths, Sheet.MARGIN, Sheet.RIGHT);
     int most = 1;
-    for (int i = 0; i < places.length; i += every) {
-      List<String> lines = Lines.wrap(curve.points().get(i).label(), width, Face.SMALL);
+    for (int i = 0; i < middles.length; i++) {
       double base = sheet.used() + Face.SMALL.lineHeight();
-      for (String line : lines) {
-        sketch.text(places[i], base, Anchor.MIDDLE, Face.SMALL, line);
+      for (String line : labels.get(i)) {
+        sketch.text(middles[i], base, Anchor.MIDDLE, Face.SMALL, line);
         base += Face.SMALL.lineHeight();
       }
-      most = Math.max(most, lines.size());
+      most = Math.max(most, labels.get(i).size());
     }
     sheet.use((most + 0.6) * Face.SMALL.lineHeight());
+  }
+
+  /** Whether labels in this width keep their words whole and have room side by side. */
+  private boolean fits(int every, double width) {
+    List<Integer> shown = shown(every);
+    return width >= longestWord(shown)
+        && shown.size() * (Math.min(width, widestLabel(shown)) + GAP) <= Sheet.WIDTH;
+  }
+
+  private List<Integer> shown(int every) {
+    List<Integer> shown = new ArrayList<>();
+    for (int i = 0; i < curve.points().size(); i += every) {
+      shown.add(i);
+    }
+    return shown;
+  }
+
+  private String label(int point) {
+    return curve.points().get(point).label();
+  }
+
+  private double widestLabel(List<Integer> shown) {
+    return Sheet.widest(shown.stream().map(this::label).toList(), Face.SMALL);
+  }
+
+  private double longestWord(List<Integer> shown) {
+    return shown.stream()
+        .mapToDouble(i -> Sheet.widest(List.of(label(i).split(" ")), Face.SMALL))
+        .max()
+        .orElse(0);
   }
 
   private double widestValue() {

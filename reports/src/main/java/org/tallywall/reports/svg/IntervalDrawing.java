@@ -11,16 +11,22 @@ import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
 
-/** Draws dots with their ranges; the numbers stand at the right of each panel. */
+/**
+ * Draws dots with their ranges; the numbers stand at the right of each panel, in two lines where
+ * the field would become too narrow beside them.
+ */
 final class IntervalDrawing {
   private static final double ONE_PANEL_LABELS = 480;
   private static final double TWO_PANEL_LABELS = 300;
   private static final double GAP = 44;
   private static final double TEXT_GAP = 22;
+  private static final double LEAST_FIELD = 260;
+  private static final double MOST_WORDS = 240;
 
   private final IntervalPlot plot;
   private final Sheet sheet;
   private final Sketch sketch;
+  private boolean twoLines;
 
   IntervalDrawing(IntervalPlot plot, Sheet sheet) {
     this.plot = plot;
@@ -34,6 +40,8 @@ final class IntervalDrawing {
     int panels = plot.panels().size();
     RowLabels labels = RowLabels.of(names, panels == 1 ? ONE_PANEL_LABELS : TWO_PANEL_LABELS);
     double width = (Sheet.RIGHT - labels.right() - (panels - 1) * GAP) / panels;
+    twoLines = width - widestNumbers() - TEXT_GAP < LEAST_FIELD;
+    labels = twoLines ? labels.inTallRows() : labels;
     headings(labels, width);
     List<Box> rows = labels.boxes(sheet.used());
     labels.draw(sketch, rows);
@@ -70,7 +78,8 @@ final class IntervalDrawing {
     Panel panel = plot.panels().get(number);
     Sign sign = panel.scale().sign();
     List<Spot> spots = plot.rows().stream().map(row -> row.spots().get(number)).toList();
-    double texts = Sheet.widest(spots.stream().map(s -> words(s, sign)).toList(), Face.SMALL);
+    double texts =
+        spots.stream().mapToDouble(s -> Sheet.widest(words(s, sign), Face.SMALL)).max().orElse(0);
     Box field = new Box(box.x(), box.y(), box.width() - texts - TEXT_GAP, box.height());
     Ruler ruler = ruler(panel, spots, field);
     ruler.drawAcross(sketch, field, sign);
@@ -83,10 +92,7 @@ final class IntervalDrawing {
       Spot spot = spots.get(row);
       spot.estimate().ifPresent(estimate -> mark(ruler, y, standing, estimate));
       Face face = spot.estimate().isPresent() ? Face.SMALL : Face.FAINT;
-      String words = words(spot, sign);
-      if (!words.isEmpty()) {
-        sketch.block(box.right() - texts, y, Anchor.START, face, List.of(words));
-      }
+      sketch.block(box.right() - texts, y, Anchor.START, face, words(spot, sign));
     }
   }
 
@@ -107,7 +113,24 @@ final class IntervalDrawing {
     sketch.mark(ruler.at(estimate.value()), y, standing);
   }
 
-  private static String words(Spot spot, Sign sign) {
-    return spot.estimate().map(estimate -> estimate.text(sign)).orElse(spot.words());
+  private double widestNumbers() {
+    double widest = 0;
+    for (int i = 0; i < plot.panels().size(); i++) {
+      Sign sign = plot.panels().get(i).scale().sign();
+      for (IntervalPlot.Row row : plot.rows()) {
+        widest = Math.max(widest, Sheet.widest(words(row.spots().get(i), sign), Face.SMALL));
+      }
+    }
+    return widest;
+  }
+
+  private List<String> words(Spot spot, Sign sign) {
+    if (spot.estimate().isEmpty()) {
+      return Lines.wrap(spot.words(), MOST_WORDS, Face.SMALL);
+    }
+    Estimate estimate = spot.estimate().get();
+    return twoLines
+        ? List.of(estimate.valueText(sign), "(" + estimate.rangeText(sign) + ")")
+        : List.of(estimate.text(sign));
   }
 }

@@ -8,8 +8,9 @@ import java.util.List;
  *
  * @param lines the lines of each name
  * @param width the width of the column
+ * @param least the least height of a row
  */
-record RowLabels(List<List<String>> lines, double width) {
+record RowLabels(List<List<String>> lines, double width, double least) {
   /** Room between the column and what stands at its right. */
   static final double GAP = 28;
 
@@ -30,7 +31,12 @@ record RowLabels(List<List<String>> lines, double width) {
       width = Math.max(width, Sheet.widest(wrapped, Face.PLAIN));
       lines.add(wrapped);
     }
-    return new RowLabels(List.copyOf(lines), width);
+    return new RowLabels(List.copyOf(lines), width, LEAST_HEIGHT);
+  }
+
+  /** The same names in rows that have room for two lines of numbers. */
+  RowLabels inTallRows() {
+    return new RowLabels(lines, width, LEAST_HEIGHT + Face.SMALL.lineHeight());
   }
 
   /** Where the next column begins. */
@@ -39,7 +45,7 @@ record RowLabels(List<List<String>> lines, double width) {
   }
 
   double height(int row) {
-    return Math.max(LEAST_HEIGHT, lines.get(row).size() * Face.PLAIN.lineHeight() + AROUND);
+    return Math.max(least, lines.get(row).size() * Face.PLAIN.lineHeight() + AROUND);
   }
 
   /** The rows below one another, over the whole width of the sheet. */

@@ -38,14 +38,19 @@ record Ruler(Ticks ticks, double from, double to) {
     return ticks.values().stream().map(value -> Estimate.number(value, sign)).toList();
   }
 
-  /** Upright grid lines and, below, their numbers. */
+  /** Upright grid lines and, below, their numbers, as far as these have room. */
   void drawAcross(Sketch sketch, Box box, Sign sign) {
     List<String> labels = labels(ticks, sign);
+    double free = 0;
     for (int i = 0; i < labels.size(); i++) {
       double x = at(ticks.values().get(i).doubleValue());
       sketch.line(x, box.y(), x, box.bottom(), Stroke.GRID);
       double base = box.bottom() + Face.SMALL.lineHeight();
-      sketch.text(x, base, Anchor.MIDDLE, Face.SMALL, labels.get(i));
+      double half = TextWidth.of(labels.get(i), Face.SMALL) / 2;
+      if (x - half >= free) {
+        sketch.text(x, base, Anchor.MIDDLE, Face.SMALL, labels.get(i));
+        free = x + half + GAP / 4;
+      }
     }
   }
 

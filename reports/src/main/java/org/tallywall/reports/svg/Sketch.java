@@ -89,13 +89,6 @@ final class Sketch {
     }
   }
 
-  /** One line of text that runs upward, around a middle. */
-  void upward(double x, double middle, Face face, String words) {
-    Element text = text(x, middle, Anchor.MIDDLE, face).text(words);
-    String turn = "rotate(-90 " + Units.of(x) + " " + Units.of(middle) + ")";
-    into.add(text.with("transform", turn));
-  }
-
   /** The base of the first of some lines, so that their letters stand around a middle height. */
   static double firstBase(double middle, Face face, int lines) {
     double capital = face.size() * 0.72;

@@ -58,7 +58,12 @@
     });
   }
 
-  /* Filtering: a row stays if it holds every word typed. */
+  /* Filtering: a row stays if its words (not its numbers) hold every word typed. */
+  function lettering(row) {
+    var cells = all(row, "th, td:not(.number)");
+    return cells.map(function (cell) { return cell.textContent.toLowerCase(); }).join(" ");
+  }
+
   function filterable(table, tools, say) {
     var label = make("label", "Show rows with ");
     var input = make("input", "", "search");
@@ -69,7 +74,7 @@
       var wanted = input.value.toLowerCase().split(/\s+/);
       var seen = 0;
       rows.forEach(function (row) {
-        var text = row.textContent.toLowerCase();
+        var text = lettering(row);
         var stays = wanted.every(function (word) { return text.indexOf(word) >= 0; });
         row.hidden = !stays;
         seen += stays ? 1 : 0;
