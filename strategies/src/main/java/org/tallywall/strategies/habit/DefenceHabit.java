@@ -23,6 +23,7 @@ public final class DefenceHabit {
   private final int drawsPerMissing;
   private final int fromStartAway;
   private final int lastWall;
+  private final boolean comesBack;
 
   /**
    * The habit.
@@ -41,6 +42,7 @@ public final class DefenceHabit {
     drawsPerMissing = values.whole(NAME + "to-the-wall.draws-per-missing-tile");
     fromStartAway = values.whole(NAME + "from-start-when-away-at-least");
     lastWall = values.whole(NAME + "last-wall");
+    comesBack = values.flag(NAME + "comes-back");
   }
 
   /**
@@ -111,6 +113,10 @@ public final class DefenceHabit {
             "1",
             "14",
             "play for the wall from the first turn when so many tiles away"),
+        Setting.flag(
+            NAME + "comes-back",
+            true,
+            "one away, play on where a hand one tile further would be given up"),
         Setting.number(
             NAME + "last-wall",
             on ? "12" : "0",
@@ -143,6 +149,9 @@ public final class DefenceHabit {
     }
     if (toTheWall && givesUp(view, away, exposures)) {
       return Stance.TO_THE_WALL;
+    }
+    if (toTheWall && away == 1 && givesUp(view, 2, exposures)) {
+      return comesBack ? Stance.COMING_BACK : Stance.TO_THE_WALL;
     }
     if (holdBack && exposures >= holdBackExposures) {
       return Stance.HOLD_BACK;

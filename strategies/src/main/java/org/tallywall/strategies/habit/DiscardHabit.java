@@ -75,7 +75,7 @@ public final class DiscardHabit {
     return switch (stance) {
       case OWN_HAND -> byNeed(view, judge, reader, kind -> true);
       case CAREFUL -> careful(view, judge, reader);
-      case HOLD_BACK -> holdBack(view, judge, reader);
+      case HOLD_BACK, COMING_BACK -> holdBack(view, judge, reader);
       case TO_THE_WALL -> safe.next(view, judge, reader, defence.fearedExposures());
       case LAST_WALL ->
           oneAway

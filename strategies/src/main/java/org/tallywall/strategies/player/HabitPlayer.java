@@ -12,6 +12,7 @@ import org.tallywall.core.random.RandomStream;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
 import org.tallywall.strategies.habit.DefenceHabit;
+import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.JokerHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
@@ -31,7 +32,7 @@ import org.tallywall.strategies.read.OpponentReader;
  * The same view gives the same answer, lapses apart, which are drawn from the stream that comes
  * with the question.
  */
-public final class HabitPlayer implements Player {
+public final class HabitPlayer implements Player, Defending {
   private static final int SLACK = 2;
 
   private final RackJudge judge;
@@ -42,6 +43,7 @@ public final class HabitPlayer implements Player {
   private final DefenceHabit defence;
   private final DiscardHabit discards;
   private final OverlookHabit overlooks;
+  private Stance last = Stance.OWN_HAND;
 
   /**
    * A player.
@@ -150,8 +152,13 @@ public final class HabitPlayer implements Player {
     if (exchange != null && !overlooks.exchange(random)) {
       return exchange;
     }
-    Stance stance = discards.byNeedAlone() ? Stance.OWN_HAND : stance(view);
-    return TurnChoice.discard(discards.discard(view, judge, reader, stance));
+    last = discards.byNeedAlone() ? Stance.OWN_HAND : stance(view);
+    return TurnChoice.discard(discards.discard(view, judge, reader, last));
+  }
+
+  @Override
+  public Stance lastStance() {
+    return last;
   }
 
   @Override
