@@ -1,16 +1,17 @@
 package org.tallywall.core.hand;
 
-import java.util.Arrays;
-
 /**
  * For each tile that a rack may gain, the hands that it brings on: the rows of a {@link Reach}
- * turned round, so that one tile more or less touches only the hands that want it.
+ * turned round, so that one tile more or less is one sweep over all hands, eight at a time. A hand
+ * has a lane of {@link Lanes}, with a 1 where it wants that tile. Tiles that no hand wants have no
+ * words at all.
  */
 final class Postings {
   private static final int PLACES = 3 * Long.SIZE;
 
-  private final int[][] wanting = new int[PLACES][];
-  private final int[][] wantingNatural = new int[PLACES][];
+  private final long[][] wanting = new long[PLACES][];
+  private final long[][] wantingNatural = new long[PLACES][];
+  private final long[] naturals;
 
   /**
    * Turns the rows of a reach round.
@@ -20,9 +21,10 @@ final class Postings {
   Postings(Reach reach) {
     for (int place = 0; place < PLACES; place++) {
       int bit = place % Long.SIZE;
-      wanting[place] = rows(word(place, reach.need0, reach.need1, reach.need2), bit);
-      wantingNatural[place] = rows(word(place, reach.strict0, reach.strict1, reach.strict2), bit);
+      wanting[place] = lanes(word(place, reach.need0, reach.need1, reach.need2), bit);
+      wantingNatural[place] = lanes(word(place, reach.strict0, reach.strict1, reach.strict2), bit);
     }
+    naturals = naturals(reach);
   }
 
   private static long[] word(int place, long[] w0, long[] w1, long[] w2) {
@@ -30,15 +32,27 @@ final class Postings {
     return word == 0 ? w0 : word == 1 ? w1 : w2;
   }
 
-  private static int[] rows(long[] bits, int bit) {
-    int[] rows = new int[bits.length];
-    int count = 0;
+  private static long[] lanes(long[] bits, int bit) {
+    long[] lanes = null;
     for (int at = 0; at < bits.length; at++) {
       if ((bits[at] >>> bit & 1) != 0) {
-        rows[count++] = at;
+        lanes = lanes == null ? new long[Lanes.words(bits.length)] : lanes;
+        lanes[at / Lanes.COUNT] += Lanes.at(at % Lanes.COUNT, 1);
       }
     }
-    return Arrays.copyOf(rows, count);
+    return lanes;
+  }
+
+  private static long[] naturals(Reach reach) {
+    long[] lanes = new long[Lanes.words(reach.size())];
+    for (int at = 0; at < reach.size(); at++) {
+      int count =
+          Long.bitCount(reach.strict0[at])
+              + Long.bitCount(reach.strict1[at])
+              + Long.bitCount(reach.strict2[at]);
+      lanes[at / Lanes.COUNT] += Lanes.at(at % Lanes.COUNT, count);
+    }
+    return lanes;
   }
 
   /**
@@ -46,9 +60,9 @@ final class Postings {
    *
    * @param kind a natural kind
    * @param copy which of its tiles: 1 for the first, at most the width of its field
-   * @return their indices in the reach, ascending
+   * @return a lane for each hand, 1 or 0; null where no hand wants it
    */
-  int[] wanting(int kind, int copy) {
+  long[] wanting(int kind, int copy) {
     return wanting[place(kind, copy)];
   }
 
@@ -57,10 +71,19 @@ final class Postings {
    *
    * @param kind a natural kind
    * @param copy which of its tiles
-   * @return their indices in the reach, ascending
+   * @return a lane for each hand, 1 or 0; null where it must be in none
    */
-  int[] wantingNatural(int kind, int copy) {
+  long[] wantingNatural(int kind, int copy) {
     return wantingNatural[place(kind, copy)];
+  }
+
+  /**
+   * How many tiles of each hand must be natural.
+   *
+   * @return a lane for each hand
+   */
+  long[] naturals() {
+    return naturals;
   }
 
   private static int place(int kind, int copy) {

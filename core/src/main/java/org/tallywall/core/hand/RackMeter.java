@@ -1,41 +1,37 @@
 package org.tallywall.core.hand;
 
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.VarHandle;
-import java.nio.ByteOrder;
 import java.util.Arrays;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
 /**
  * Measures one rack again and again as it changes tile by tile. It gives the distances of {@link
- * HandMeter}, but remembers for each hand what it lacks and touches only the hands that a tile
- * gained or lost concerns. What it remembers changes no answer. Not safe for use by several
- * threads.
+ * HandMeter}, but remembers for each hand what it lacks and works in only what a tile gained or
+ * lost changes. What it remembers changes no answer. Not safe for use by several threads.
  *
- * <p>Two numbers are kept for each hand, a byte each: the tiles not matched, and the naturals
- * missing. The distance is the larger of the second and the first less the jokers held. Eight hands
- * are compared at once in the bytes of a long, each byte below 128 so that no carry leaves it.
+ * <p>Two numbers are kept for each hand, as {@link Lanes}: the tiles not matched, and the naturals
+ * missing. The distance is the larger of the second and the first less the jokers held.
  */
 public final class RackMeter {
   /** Below this many hands, measuring all is quicker than remembering. */
   private static final int FEW = 200;
 
-  private static final int BIAS = 32;
-  private static final long ONES = 0x0101_0101_0101_0101L;
-  private static final long HIGH = 0x8080_8080_8080_8080L;
-  private static final VarHandle LONGS =
-      MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
+  /** No hand is further away than this. */
+  private static final int FURTHEST = 14;
 
   private final HandMeter meter = new HandMeter();
   private final int[] counts = new int[Tile.NATURALS];
+  private final LaneChange unmatchedChange = new LaneChange();
+  private final LaneChange missingChange = new LaneChange();
   private final Rack held = new Rack();
   private Reach reach;
   private boolean remembers;
   private Reach remembered;
-  private byte[] unmatched = new byte[0];
-  private byte[] missing = new byte[0];
-  private int guess = HandMeter.NONE;
+  private long kinds;
+  private int words;
+  private long[] unmatched = new long[0];
+  private long[] missing = new long[0];
+  private int guess;
 
   /** A meter that remembers nothing yet. */
   public RackMeter() {}
@@ -56,53 +52,46 @@ public final class RackMeter {
       if (remembered != possible) {
         begin(possible);
       }
-      for (int kind = 0; kind < Tile.NATURALS; kind++) {
-        int count = rack.held(kind);
-        if (counts[kind] != count) {
-          turn(kind, Math.min(count, TileBits.width(kind)));
-        }
-      }
+      turnTo(rack);
     }
   }
 
   private void begin(Reach possible) {
     remembered = possible;
-    int size = possible.size() + 7 & ~7;
-    unmatched = new byte[size];
-    missing = new byte[size];
+    kinds = 0;
     Arrays.fill(counts, 0);
-    for (int at = 0; at < size; at++) {
-      boolean real = at < possible.size();
-      unmatched[at] = (byte) (BIAS + possible.wanted());
-      missing[at] =
-          (byte)
-              (real
-                  ? BIAS
-                      + Long.bitCount(possible.strict0[at])
-                      + Long.bitCount(possible.strict1[at])
-                      + Long.bitCount(possible.strict2[at])
-                  : Byte.MAX_VALUE);
+    words = Lanes.words(possible.size());
+    if (unmatched.length < words) {
+      unmatched = new long[words];
+      missing = new long[words];
+    }
+    Arrays.fill(unmatched, 0, words, Lanes.all(possible.wanted()));
+    System.arraycopy(possible.postings().naturals(), 0, missing, 0, words);
+    for (int at = possible.size(); at < words * Lanes.COUNT; at++) {
+      missing[at / Lanes.COUNT] += Lanes.at(at % Lanes.COUNT, Lanes.MOST);
     }
   }
 
-  private void turn(int kind, int count) {
+  private void turnTo(Rack rack) {
     Postings postings = remembered.postings();
-    while (counts[kind] < count) {
-      counts[kind]++;
-      change(unmatched, postings.wanting(kind, counts[kind]), -1);
-      change(missing, postings.wantingNatural(kind, counts[kind]), -1);
+    long now = rack.kinds() & TileBits.NATURALS;
+    for (long either = kinds | now; either != 0; either &= either - 1) {
+      int kind = Long.numberOfTrailingZeros(either);
+      int count = Math.min(rack.held(kind), TileBits.width(kind));
+      while (counts[kind] < count) {
+        counts[kind]++;
+        unmatchedChange.subtract(postings.wanting(kind, counts[kind]));
+        missingChange.subtract(postings.wantingNatural(kind, counts[kind]));
+      }
+      while (counts[kind] > count) {
+        unmatchedChange.add(postings.wanting(kind, counts[kind]));
+        missingChange.add(postings.wantingNatural(kind, counts[kind]));
+        counts[kind]--;
+      }
     }
-    while (counts[kind] > count) {
-      change(unmatched, postings.wanting(kind, counts[kind]), 1);
-      change(missing, postings.wantingNatural(kind, counts[kind]), 1);
-      counts[kind]--;
-    }
-  }
-
-  private static void change(byte[] of, int[] rows, int by) {
-    for (int row : rows) {
-      of[row] += (byte) by;
-    }
+    kinds = now;
+    unmatchedChange.apply(unmatched, words);
+    missingChange.apply(missing, words);
   }
 
   /**
@@ -125,55 +114,41 @@ public final class RackMeter {
       meter.nearest(reach, slack, found);
       return;
     }
-    int best = search(Math.min(guess, HandMeter.NONE - 1), slack, found);
-    if (best > guess) {
-      best = search(HandMeter.NONE - slack - 1, slack, found);
+    boolean mayBeDead = meter.mayBeDead(reach);
+    int bound = least();
+    int best = collect(bound, slack, mayBeDead, found);
+    while (best > bound && bound < FURTHEST) {
+      bound = Math.min(best, bound + slack + 1);
+      best = collect(bound, slack, mayBeDead, found);
     }
     found.keep(best, slack);
-    guess = best;
   }
 
-  /** Collects living hands within slack of the best so far; nothing further than a bound counts. */
-  private int search(int bound, int slack, NearHands found) {
+  /**
+   * Collects living hands up to slack beyond a distance.
+   *
+   * @return the least distance among them
+   */
+  private int collect(int bound, int slack, boolean mayBeDead, NearHands found) {
     found.clear(reach.size());
-    int best = bound;
+    int jokers = held.jokers();
     int least = HandMeter.NONE;
-    boolean mayBeDead = meter.mayBeDead(reach);
-    long jokers = ONES * held.jokers();
-    long limit = limit(best + slack);
-    for (int at = 0; at < unmatched.length; at += Long.BYTES) {
-      long larger = larger(at, jokers);
-      long near = limit - larger & HIGH;
-      while (near != 0) {
-        int lane = Long.numberOfTrailingZeros(near) >>> 3;
-        near &= near - 1;
-        int row = at + lane;
-        int away = (int) (larger >>> lane * Byte.SIZE & 0xFF) - BIAS;
-        if (away <= best + slack && !(mayBeDead && meter.dead(reach, row))) {
+    long lackingLimit = Lanes.limit(bound + slack + jokers);
+    long missingLimit = Lanes.limit(bound + slack);
+    for (int at = 0; at < words; at++) {
+      long near = Lanes.within(unmatched[at], lackingLimit, missing[at], missingLimit);
+      for (; near != 0; near &= near - 1) {
+        int lane = Long.numberOfTrailingZeros(near) / Byte.SIZE;
+        int row = at * Lanes.COUNT + lane;
+        if (!(mayBeDead && meter.dead(reach, row))) {
+          int lacking = Lanes.get(unmatched[at], lane) - jokers;
+          int away = Math.max(lacking, Lanes.get(missing[at], lane));
           found.add(row, away);
           least = Math.min(least, away);
-          if (away < best) {
-            best = away;
-            limit = limit(best + slack);
-          }
         }
       }
     }
     return least;
-  }
-
-  /** Eight limits with the high bit set: less a distance, it stays set where that is within. */
-  private static long limit(int away) {
-    return ONES * Math.min(BIAS + away, Byte.MAX_VALUE - 1) | HIGH;
-  }
-
-  /** The larger of missing and unmatched less jokers, for eight hands. */
-  private long larger(int at, long jokers) {
-    long lacking = (long) LONGS.get(unmatched, at) - jokers;
-    long natural = (long) LONGS.get(missing, at);
-    long lackingMore = (lacking | HIGH) - natural & HIGH;
-    long mask = (lackingMore >>> 7) * 0xFF;
-    return lacking & mask | natural & ~mask;
   }
 
   /**
@@ -185,19 +160,24 @@ public final class RackMeter {
     if (!remembers) {
       return meter.least(reach);
     }
-    long jokers = ONES * held.jokers();
-    long least = ONES * Byte.MAX_VALUE;
-    for (int at = 0; at < unmatched.length; at += Long.BYTES) {
-      long away = larger(at, jokers);
-      long more = (least | HIGH) - away & HIGH;
-      long mask = (more >>> 7) * 0xFF;
-      least = away & mask | least & ~mask;
+    int least = guess;
+    if (within(least)) {
+      while (least > 0 && within(least - 1)) {
+        least--;
+      }
+    } else {
+      do {
+        least++;
+      } while (least < FURTHEST && !within(least));
     }
-    int lowest = Byte.MAX_VALUE;
-    for (int lane = 0; lane < Long.BYTES; lane++) {
-      lowest = Math.min(lowest, (int) (least >>> lane * Byte.SIZE) & 0xFF);
-    }
-    return lowest - BIAS;
+    guess = least;
+    return least;
+  }
+
+  /** Whether any hand is so near. */
+  private boolean within(int away) {
+    long lackingLimit = Lanes.limit(away + held.jokers());
+    return Lanes.anyWithin(unmatched, lackingLimit, missing, Lanes.limit(away), words);
   }
 
   /** Makes the rack ready for {@link #lack}. */
@@ -234,13 +214,6 @@ public final class RackMeter {
     if (!remembers) {
       return meter.least(reach, 1) == 0;
     }
-    long jokers = ONES * held.jokers();
-    long limit = limit(0);
-    for (int at = 0; at < unmatched.length; at += Long.BYTES) {
-      if ((limit - larger(at, jokers) & HIGH) != 0) {
-        return true;
-      }
-    }
-    return false;
+    return within(0);
   }
 }

@@ -13,6 +13,9 @@ import org.tallywall.core.tile.Tile;
  * field.
  */
 public final class TileBits {
+  /** A bit for each natural kind. */
+  static final long NATURALS = (1L << Tile.NATURALS) - 1;
+
   private static final int PLAIN_WIDTH = 4;
   private static final int PLAIN_PER_WORD = 16;
   private static final int FLOWER_SHIFT = 8;
@@ -44,11 +47,9 @@ public final class TileBits {
    */
   public void set(Rack rack) {
     clear();
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      int held = rack.held(kind);
-      if (held > 0) {
-        put(kind, held);
-      }
+    for (long kinds = rack.kinds() & NATURALS; kinds != 0; kinds &= kinds - 1) {
+      int kind = Long.numberOfTrailingZeros(kinds);
+      put(kind, rack.held(kind));
     }
   }
 
@@ -71,9 +72,10 @@ public final class TileBits {
    */
   public void setLast(Rack rack) {
     clear();
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+    for (long kinds = rack.kinds() & NATURALS; kinds != 0; kinds &= kinds - 1) {
+      int kind = Long.numberOfTrailingZeros(kinds);
       int held = rack.held(kind);
-      if (held > 0 && held <= width(kind)) {
+      if (held <= width(kind)) {
         long bit = 1L << shift(kind) + held - 1;
         int word = word(kind);
         w0 |= word == 0 ? bit : 0;

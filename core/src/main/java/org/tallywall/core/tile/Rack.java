@@ -9,6 +9,7 @@ import java.util.Arrays;
 public final class Rack {
   private final int[] counts = new int[Tile.KINDS];
   private int total;
+  private long kinds;
 
   /** An empty rack. */
   public Rack() {}
@@ -56,6 +57,15 @@ public final class Rack {
   }
 
   /**
+   * Which kinds are held.
+   *
+   * @return a bit for each kind of which there is a tile, bit 35 for the joker
+   */
+  public long kinds() {
+    return kinds;
+  }
+
+  /**
    * Adds one tile.
    *
    * @param kind its kind, 0 to 35
@@ -73,6 +83,7 @@ public final class Rack {
   public void add(int kind, int number) {
     counts[kind] += number;
     total += number;
+    note(kind);
   }
 
   /**
@@ -99,12 +110,19 @@ public final class Rack {
     }
     counts[kind] -= number;
     total -= number;
+    note(kind);
+  }
+
+  private void note(int kind) {
+    long bit = 1L << kind;
+    kinds = counts[kind] > 0 ? kinds | bit : kinds & ~bit;
   }
 
   /** Takes all tiles out. */
   public void clear() {
     Arrays.fill(counts, 0);
     total = 0;
+    kinds = 0;
   }
 
   /**
@@ -115,6 +133,7 @@ public final class Rack {
   public void set(Rack other) {
     System.arraycopy(other.counts, 0, counts, 0, Tile.KINDS);
     total = other.total;
+    kinds = other.kinds;
   }
 
   /**
@@ -146,7 +165,7 @@ public final class Rack {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Rack rack && Arrays.equals(counts, rack.counts);
+    return other instanceof Rack rack && kinds == rack.kinds && Arrays.equals(counts, rack.counts);
   }
 
   @Override

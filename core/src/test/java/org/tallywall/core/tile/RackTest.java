@@ -16,6 +16,7 @@ class RackTest {
     assertThat(rack.held(Tile.NORTH)).isZero();
     assertThat(rack.jokers()).isEqualTo(1);
     assertThat(rack.total()).isEqualTo(5);
+    assertThat(rack.kinds()).isEqualTo(1L | 1L << Tile.JOKER);
     assertThat(rack.tiles()).containsExactly(0, 0, 0, 0, Tile.JOKER);
   }
 
@@ -45,7 +46,9 @@ class RackTest {
     rack.set(TileText.rack("NEWS"));
     assertThat(rack).hasToString("NEWS");
     assertThat(rack.total()).isEqualTo(4);
+    assertThat(rack.kinds()).isEqualTo(0b1111L << Tile.NORTH);
     rack.clear();
+    assertThat(rack.kinds()).isZero();
     assertThat(rack).isEqualTo(new Rack());
     assertThat(rack.toString()).isEmpty();
   }
