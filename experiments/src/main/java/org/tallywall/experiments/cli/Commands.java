@@ -14,6 +14,7 @@ final class Commands {
     root.addSubcommand(new ReplayCommand(console));
     root.addSubcommand(new PlayersCommand(console));
     root.addSubcommand(new RackCommand(console));
+    root.addSubcommand(new AskCommand(console));
     return root;
   }
 

@@ -23,7 +23,8 @@ class PackageOrderTest {
   /** The packages of each module in their order; a package may use those before it. */
   static final Map<String, List<String>> ORDER =
       Map.of(
-          "core", List.of("text", "tile", "card", "hand", "random", "rules", "play", "record"),
+          "core",
+              List.of("text", "tile", "card", "hand", "random", "rules", "play", "sheet", "record"),
           "strategies", List.of("hand", "read", "habit", "player", "catalog"),
           "reports",
               List.of(
@@ -40,7 +41,7 @@ class PackageOrderTest {
           "experiments",
               List.of(
                   "error", "rack", "study", "tally", "run", "invent", "store", "stats", "story",
-                  "answer", "cli"));
+                  "ask", "answer", "cli"));
 
   /** Which modules a module may use besides itself. */
   private static final Map<String, List<String>> MODULES =

@@ -1,0 +1,2 @@
+/** Positions put to players, and scenes by which players are marked. */
+package org.tallywall.experiments.ask;

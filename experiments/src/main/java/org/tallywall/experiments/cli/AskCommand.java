@@ -1,0 +1,149 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.tallywall.core.card.CardFile;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.TableSetup;
+import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.sheet.Choice;
+import org.tallywall.core.sheet.PositionSheet;
+import org.tallywall.experiments.ask.Answers;
+import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.study.RulesFile;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Puts positions to a player. */
+@Command(
+    name = "ask",
+    description =
+        "Puts a position, written down in plain lines, to a player and prints its answer.",
+    footer = {
+      "A position as it may be typed at the table:",
+      "  seat 0",
+      "  moment turn",
+      "  wall 80",
+      "  rack 555777b 899c 6688d E",
+      "  exposed 1 66dJ",
+      "  discards 1238b 12345c 59d SS R0 FF",
+      "  expect discard E",
+      "With \"expect\" and \"never\" lines the command ends with 1 where they do not hold for every"
+          + " seed.",
+      "Scenes to try: experiments/scenes"
+    })
+final class AskCommand implements Callable<Integer> {
+  private final Console console;
+
+  @Parameters(arity = "1..*", paramLabel = "SHEET", description = "The position's file.")
+  private List<Path> sheets;
+
+  @Option(names = "--card", paramLabel = "FILE", required = true, description = "The card file.")
+  private Path card;
+
+  @Option(
+      names = "--player",
+      paramLabel = "NAME",
+      required = true,
+      description = "Who is asked: a player's name, or a .json file as a study would write it.")
+  private String player;
+
+  @Option(
+      names = "--seeds",
+      paramLabel = "NUMBER",
+      defaultValue = "20",
+      description = "With how many seeds the question is put; usually ${DEFAULT-VALUE}.")
+  private int seeds;
+
+  @Option(names = "--rules", paramLabel = "FILE", description = "A file of switches.")
+  private Path rules;
+
+  AskCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    if (seeds < 1 || seeds > 10_000) {
+      throw new WrongInputException("--seeds takes a number from 1 to 10,000, not " + seeds);
+    }
+    TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
+    TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
+    PlayerSpec spec = PlayerWord.read(player);
+    List<PositionSheet> read =
+        sheets.stream().map(sheet -> PositionSheet.read(sheet, setup)).toList();
+    int right = 0;
+    for (int at = 0; at < read.size(); at++) {
+      if (at > 0) {
+        console.say("");
+      }
+      right += ask(sheets.get(at), read.get(at), spec) ? 1 : 0;
+    }
+    if (read.size() > 1) {
+      console.say("");
+      console.say(right + " of " + read.size() + " scenes");
+    }
+    return right == read.size() ? Program.DONE : Program.FAILED;
+  }
+
+  private boolean ask(Path file, PositionSheet sheet, PlayerSpec spec) {
+    Answers answers;
+    try {
+      answers = Answers.of(sheet, spec::make, seeds);
+    } catch (IllegalMoveException illegal) {
+      throw new FailedException(
+          "the player \"%s\" answered with %s".formatted(spec.type().id(), illegal.getMessage()),
+          illegal);
+    }
+    console.say(sheet.scene().isEmpty() ? file.toString() : sheet.scene());
+    if (sheet.discardsLeftOut() > 0) {
+      wrap(
+          "The sheet leaves out "
+              + Words.count(sheet.discardsLeftOut(), "discard", "discards")
+              + "; the player takes them for unseen.");
+    }
+    answers
+        .counts()
+        .forEach(
+            (answer, count) -> wrap(spec.type().id() + ": " + Answers.text(answer) + of(count)));
+    boolean expected = true;
+    if (!sheet.expect().isEmpty()) {
+      expected = answers.expected() == answers.seeds();
+      wrap(
+          "  expected: "
+              + String.join(", or ", sheet.expect().stream().map(Choice::text).toList())
+              + ": "
+              + (expected ? "yes" : "no" + held(answers.expected())));
+    }
+    for (Choice never : sheet.never()) {
+      int gave = answers.gave(never);
+      wrap("  never: " + never.text() + ": " + (gave == 0 ? "kept" : "not kept" + of(gave)));
+    }
+    if (!sheet.because().isEmpty()) {
+      wrap("  because " + sheet.because());
+    }
+    return expected && answers.ruledOut() == 0;
+  }
+
+  /** With how many seeds something came out, where not with all. */
+  private String of(int count) {
+    return count == seeds ? "" : " (with " + count + " of " + seeds + " seeds)";
+  }
+
+  private String held(int count) {
+    return count == 0 ? "" : ", with " + count + " of " + seeds + " seeds only";
+  }
+
+  private void wrap(String text) {
+    String plain = text.stripLeading();
+    String indent = " ".repeat(text.length() - plain.length());
+    List<String> lines = Words.wrapped(plain, indent, console.width() - 4);
+    console.say(lines.get(0));
+    lines.subList(1, lines.size()).forEach(line -> console.say("    " + line));
+  }
+}

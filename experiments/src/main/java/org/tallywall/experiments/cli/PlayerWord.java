@@ -1,0 +1,43 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import org.tallywall.core.text.Fault;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FaultyFileException;
+import org.tallywall.core.text.LocatedJson;
+import org.tallywall.core.text.Node;
+import org.tallywall.core.text.TextFile;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
+
+/** A player as it is named on the command line. */
+final class PlayerWord {
+  private PlayerWord() {}
+
+  /**
+   * Reads a player.
+   *
+   * @param word its name, or a file that ends in {@code .json} and holds what a study would write
+   * @return the player
+   */
+  static PlayerSpec read(String word) {
+    Catalog catalog = Catalog.standard();
+    if (!word.endsWith(".json")) {
+      return catalog
+          .type(word)
+          .map(type -> new PlayerSpec(type, Map.of()))
+          .orElseThrow(() -> new WrongInputException(catalog.unknown(word)));
+    }
+    Faults faults = new Faults();
+    Node node = LocatedJson.read(TextFile.read(Path.of(word)), faults);
+    PlayerSpec spec = node == null ? null : catalog.read(node, faults);
+    List<Fault> found = faults.faults();
+    if (!found.isEmpty()) {
+      throw new FaultyFileException(word, found);
+    }
+    return spec;
+  }
+}

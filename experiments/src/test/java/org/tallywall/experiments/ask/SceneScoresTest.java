@@ -1,0 +1,63 @@
+package org.tallywall.experiments.ask;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tallywall.core.card.CardFile;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.sheet.PositionSheet;
+import org.tallywall.strategies.catalog.Catalog;
+
+/**
+ * Every player's score in the scenes, with 20 seeds and under all six exchanges of suits. A scene
+ * that a player does not pass is named here, so that a change in either direction shows.
+ */
+class SceneScoresTest {
+  private static final Path FOLDER = Path.of("scenes");
+  private static final Scenes HERON =
+      Scenes.of(
+          CardFile.read(FOLDER.resolve("heron-reach/card.json")).orThrow(),
+          FOLDER.resolve("heron-reach"));
+
+  private static Supplier<Player> player(String id) {
+    return Catalog.standard().type(id).orElseThrow().maker();
+  }
+
+  private static List<String> failed(Scenes scenes, String id) {
+    List<String> failed = new ArrayList<>();
+    for (SceneMark mark : scenes.mark(player(id))) {
+      if (!mark.passed()) {
+        failed.add(mark.scene());
+        assertThat(mark.slip()).isNotEmpty();
+      } else {
+        assertThat(mark.ruledOut()).isFalse();
+      }
+    }
+    return failed;
+  }
+
+  @ParameterizedTest
+  @CsvSource({"nearest, redeem-with-the-stranger", "reckoner,", "watchful,"})
+  void heronReach_failsAreThoseKnown(String id, String known) {
+    assertThat(failed(HERON, id)).isEqualTo(known == null ? List.of() : List.of(known.split(" ")));
+  }
+
+  @Test
+  void everyScene_isComplete() {
+    assertThat(HERON.sheets()).hasSize(10);
+    for (PositionSheet sheet : HERON.sheets()) {
+      assertThat(sheet.scene()).isNotEmpty();
+      assertThat(sheet.players()).isSubsetOf("newcomer", "reckoner", "watchful").isNotEmpty();
+      assertThat(sheet.expect()).isNotEmpty();
+      assertThat(sheet.never()).isNotEmpty();
+      assertThat(sheet.because()).isNotEmpty();
+      assertThat(sheet.discardsLeftOut()).as(sheet.scene()).isZero();
+    }
+  }
+}
