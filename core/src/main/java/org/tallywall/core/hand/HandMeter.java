@@ -23,6 +23,7 @@ public final class HandMeter {
 
   private final TileBits rack = new TileBits();
   private final TileBits obtainable = new TileBits();
+  private final int[] obtainableCounts = new int[Tile.NATURALS];
   private int jokers;
   private int obtainableJokers;
 
@@ -43,9 +44,9 @@ public final class HandMeter {
 
   /** From now on no hand counts as dead. */
   public void everythingObtainable() {
-    obtainable.clear();
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      obtainable.put(kind, TileBits.width(kind));
+      obtainableCounts[kind] = TileBits.width(kind);
+      obtainable.replace(kind, TileBits.width(kind));
     }
     obtainableJokers = NONE;
   }
@@ -57,9 +58,11 @@ public final class HandMeter {
    *     also those in exposures, which can be redeemed
    */
   public void obtainable(int[] counts) {
-    obtainable.clear();
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      obtainable.put(kind, counts[kind]);
+      if (counts[kind] != obtainableCounts[kind]) {
+        obtainableCounts[kind] = counts[kind];
+        obtainable.replace(kind, counts[kind]);
+      }
     }
     obtainableJokers = counts[Tile.JOKER];
   }
@@ -229,6 +232,44 @@ public final class HandMeter {
       }
     }
     found.keep(best, slack);
+  }
+
+  /**
+   * Keeps of the nearest hands found before those that are alive and as near for the rack.
+   *
+   * @param reach the hands that stay possible
+   * @param found the hands found; takes the result
+   * @return whether any is left
+   */
+  boolean narrow(Reach reach, NearHands found) {
+    boolean mayBeDead = mayBeDead(reach);
+    int least = found.least();
+    int count = found.count();
+    found.clear(reach.size());
+    for (int at = 0; at < count; at++) {
+      int hand = found.hand(at);
+      boolean near = found.away(at) == least && awayByRow(reach, hand) == least;
+      if (near && !(mayBeDead && dead(reach, hand))) {
+        found.add(hand, least);
+      }
+    }
+    found.keep(least, 0);
+    return found.count() > 0;
+  }
+
+  /** The same as {@link #away}, for one hand here and there. */
+  private int awayByRow(Reach reach, int index) {
+    long[] rows = reach.rows;
+    int row = Reach.ROW * index;
+    int matched =
+        Long.bitCount(rows[row] & rack.w0)
+            + Long.bitCount(rows[row + 1] & rack.w1)
+            + Long.bitCount(rows[row + 2] & rack.w2);
+    int missing =
+        Long.bitCount(rows[row + 3] & ~rack.w0)
+            + Long.bitCount(rows[row + 4] & ~rack.w1)
+            + Long.bitCount(rows[row + 5] & ~rack.w2);
+    return Math.max(missing, reach.wanted() - matched - jokers);
   }
 
   /**

@@ -116,6 +116,21 @@ public final class TileBits {
   }
 
   /**
+   * Sets the count of a kind, whatever it was.
+   *
+   * @param kind a natural kind, 0 to 34
+   * @param count how many tiles, 0 or more
+   */
+  void replace(int kind, int count) {
+    long whole = field(kind, width(kind));
+    int word = word(kind);
+    w0 &= word == 0 ? ~whole : -1;
+    w1 &= word == 1 ? ~whole : -1;
+    w2 &= word == 2 ? ~whole : -1;
+    put(kind, count);
+  }
+
+  /**
    * How many tiles of a kind a field can show.
    *
    * @param kind a natural kind, 0 to 34

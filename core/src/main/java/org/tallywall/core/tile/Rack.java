@@ -118,6 +118,21 @@ public final class Rack {
     kinds = counts[kind] > 0 ? kinds | bit : kinds & ~bit;
   }
 
+  /**
+   * Whether another rack holds all tiles of this one.
+   *
+   * @param other the other rack
+   * @return true if it holds as many of each kind, or more
+   */
+  public boolean isPartOf(Rack other) {
+    boolean part = (kinds & ~other.kinds) == 0;
+    for (long left = kinds; part && left != 0; left &= left - 1) {
+      int kind = Long.numberOfTrailingZeros(left);
+      part = counts[kind] <= other.counts[kind];
+    }
+    return part;
+  }
+
   /** Takes all tiles out. */
   public void clear() {
     Arrays.fill(counts, 0);

@@ -2,6 +2,7 @@ package org.tallywall.core.hand;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.random.RandomStream;
@@ -45,6 +46,50 @@ class RackMeterTest {
       Reach reach = cards.get(positions.random().below(cards.size())).closed();
       compare(reach, positions.rack(reach), positions.random(), remembering);
     }
+  }
+
+  @Test
+  void narrow_asARackLosesTilesAndFewerCanBeHad_isWhatASearchFindsWhereAnyIsLeft() {
+    int left = 0;
+    for (int number = 0; number < CARDS; number++) {
+      RandomPositions positions = new RandomPositions(33, number);
+      Reach reach = (number % 2 == 0 ? large(positions) : positions.card()).closed();
+      for (int change = 0; change < CHANGES; change++) {
+        left += narrowed(reach, positions) ? 1 : 0;
+      }
+    }
+    assertThat(left).isBetween(CARDS * CHANGES / 4, CARDS * CHANGES * 3 / 4);
+  }
+
+  private static boolean narrowed(Reach reach, RandomPositions positions) {
+    RandomStream random = positions.random();
+    Rack rack = positions.rack(reach);
+    RackMeter meter = new RackMeter();
+    int[] obtainable = new int[Tile.KINDS];
+    Arrays.setAll(obtainable, TileSet.USUAL::copies);
+    meter.obtainable(obtainable);
+    meter.hold(rack, reach);
+    NearHands found = new NearHands();
+    meter.nearest(random.below(3), found);
+    for (int lost = random.below(3); lost > 0; lost--) {
+      rack.remove(rack.tiles()[random.below(rack.total())]);
+    }
+    for (int gone = random.below(30); gone > 0; gone--) {
+      int kind = random.below(Tile.KINDS);
+      obtainable[kind] = Math.max(rack.held(kind), obtainable[kind] - 1);
+    }
+    meter.obtainable(obtainable);
+    boolean left = meter.narrow(rack, found);
+    HandMeter anew = new HandMeter();
+    anew.hold(rack);
+    anew.obtainable(obtainable);
+    NearHands expected = new NearHands();
+    anew.nearest(reach, 0, expected);
+    if (left) {
+      assertThat(found.least()).isEqualTo(expected.least());
+      assertThat(text(found)).isEqualTo(text(expected));
+    }
+    return left;
   }
 
   private static ConcreteHands large(RandomPositions positions) {

@@ -52,4 +52,14 @@ class RackTest {
     assertThat(rack).isEqualTo(new Rack());
     assertThat(rack.toString()).isEmpty();
   }
+
+  @Test
+  void isPartOf_countsTilesOfEachKind() {
+    Rack rack = TileText.rack("113b F J");
+    assertThat(TileText.rack("11b J").isPartOf(rack)).isTrue();
+    assertThat(rack.isPartOf(rack)).isTrue();
+    assertThat(new Rack().isPartOf(rack)).isTrue();
+    assertThat(TileText.rack("111b").isPartOf(rack)).isFalse();
+    assertThat(TileText.rack("1b N").isPartOf(rack)).isFalse();
+  }
 }

@@ -10,7 +10,6 @@ import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
-import org.tallywall.core.tile.TileSet;
 
 /**
  * Judges a rack by distance alone: which line is fewest tiles away, and which tiles it can spare.
@@ -25,14 +24,14 @@ public final class Nearness {
   private static final int SLACK = 1;
   private static final long AIMED = 1_000_000_000_000L;
   private static final long AS_NEAR = 1_000_000L;
+  private static final long JOKER = 1L << Tile.JOKER;
   private static final long NEVER = Long.MAX_VALUE;
 
   private final RackMeter meter = new RackMeter();
   private final NearHands near = new NearHands();
   private final Rack rack = new Rack();
   private final Rack judged = new Rack();
-  private final int[] obtainable = new int[Tile.KINDS];
-  private final int[] faceUp = new int[Tile.KINDS];
+  private final Obtainable obtainable = new Obtainable();
   private int judgedSlack = -1;
   private Reach reach;
   private SeatView view;
@@ -84,33 +83,36 @@ public final class Nearness {
   }
 
   private void judge(Reach possible, int slack) {
-    boolean newTiles = countObtainable();
-    if (!newTiles && possible == reach && slack == judgedSlack && rack.equals(judged)) {
+    Obtainable.Change change = obtainable.count(view);
+    boolean again = possible == reach && judgedSlack >= 0;
+    boolean same = again && change == Obtainable.Change.NONE && rack.equals(judged);
+    if (same && slack == judgedSlack) {
       return;
+    }
+    if (change != Obtainable.Change.NONE) {
+      meter.obtainable(obtainable.counts());
+    }
+    boolean narrowed = again && slack == 0 && change != Obtainable.Change.MORE && narrow();
+    if (!narrowed) {
+      meter.hold(rack, possible);
+      meter.nearest(slack, near);
     }
     reach = possible;
     judgedSlack = slack;
     judged.set(rack);
-    meter.obtainable(obtainable);
-    meter.hold(rack, reach);
-    meter.nearest(slack, near);
     worthKnown = false;
     choose();
   }
 
-  /** Counts what can be had at most; tells whether it is other than at the last time. */
-  private boolean countObtainable() {
-    TileSet tiles = view.table().rules().tiles();
-    int offered = view.offeredBy() == view.seat() ? -1 : view.offered();
-    view.copyFaceUp(faceUp);
-    boolean other = false;
-    for (int kind = 0; kind < Tile.KINDS; kind++) {
-      int gone = kind == Tile.JOKER ? view.discarded(kind) : faceUp[kind];
-      int left = tiles.copies(kind) - gone + (kind == offered ? 1 : 0);
-      other |= left != obtainable[kind];
-      obtainable[kind] = left;
-    }
-    return other;
+  /**
+   * Looks for the nearest hands among those that were, where the rack has lost no more than a tile
+   * and no more of any kind can be had: no other hand can have come nearer.
+   *
+   * @return whether any of them is as near as it was
+   */
+  private boolean narrow() {
+    int lost = judged.total() - rack.total();
+    return lost >= 0 && lost <= 1 && rack.isPartOf(judged) && meter.narrow(rack, near);
   }
 
   private void choose() {
@@ -173,16 +175,18 @@ public final class Nearness {
     weigh();
     int best = -1;
     long least = NEVER;
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      if (rack.held(kind) > 0) {
-        boolean tied = worth[kind] == least && faceUp[kind] > faceUp[best];
-        if (worth[kind] < least || tied) {
-          least = worth[kind];
-          best = kind;
-        }
+    for (long kinds = rack.kinds() & ~JOKER; kinds != 0; kinds &= kinds - 1) {
+      int kind = Long.numberOfTrailingZeros(kinds);
+      if (worth[kind] < least || (worth[kind] == least && moreFaceUp(kind, best))) {
+        least = worth[kind];
+        best = kind;
       }
     }
     return best < 0 && jokers && rack.jokers() > 0 ? Tile.JOKER : best;
+  }
+
+  private boolean moreFaceUp(int kind, int other) {
+    return obtainable.faceUp(kind) > obtainable.faceUp(other);
   }
 
   /** Weighs, for each kind, the hands that want the last of its tiles. */

@@ -157,6 +157,10 @@ public final class NearestPlayer implements Player {
   }
 
   private TurnChoice exchange(SeatView view) {
+    boolean noneLaidOpen = view.faceUp(Tile.JOKER) == view.discarded(Tile.JOKER);
+    if (noneLaidOpen) {
+      return null;
+    }
     for (int owner = 0; owner < Seats.COUNT; owner++) {
       for (int index = 0; index < view.exposures(owner).size(); index++) {
         if (LegalMoves.mayExchange(view, owner, index)) {
