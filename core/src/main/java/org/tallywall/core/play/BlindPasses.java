@@ -139,7 +139,8 @@ final class BlindPasses {
   }
 
   private void turnToBlind(int seat) {
-    state.random.turnTo(Purpose.BLIND_PASS, seat, 0, Question.moment(state.events, step));
+    state.random.turnTo(
+        Purpose.BLIND_PASS, seat, state.deal().sample(), Question.moment(state.events, step));
   }
 
   /** Kinds that a seat passed on unseen, in the order in which they went. */

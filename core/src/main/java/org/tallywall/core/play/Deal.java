@@ -18,13 +18,15 @@ public final class Deal {
   private final int[] wall;
   private final int firstDie;
   private final int secondDie;
+  private final int sample;
 
-  private Deal(long seed, long number, int[] wall, int firstDie, int secondDie) {
+  private Deal(long seed, long number, int[] wall, int[] dice, int sample) {
     this.seed = seed;
     this.number = number;
     this.wall = wall;
-    this.firstDie = firstDie;
-    this.secondDie = secondDie;
+    this.firstDie = dice[0];
+    this.secondDie = dice[1];
+    this.sample = sample;
   }
 
   /**
@@ -42,7 +44,7 @@ public final class Deal {
     stream.turnTo(Purpose.DICE, 0, 0, 0);
     int first = stream.below(6) + 1;
     int second = stream.below(6) + 1;
-    return new Deal(seed, number, wall, first, second);
+    return new Deal(seed, number, wall, new int[] {first, second}, 0);
   }
 
   /**
@@ -55,7 +57,26 @@ public final class Deal {
    * @return the deal
    */
   public static Deal stacked(long seed, long number, int[] wall, int... dice) {
-    return new Deal(seed, number, wall.clone(), dice[0], dice[1]);
+    return new Deal(seed, number, wall.clone(), dice, 0);
+  }
+
+  /**
+   * The same wall and dice, with other luck in what players decide by chance and in blind passes.
+   *
+   * @param other which sample of that luck; 0 is the usual one
+   * @return a deal that shares the wall with this one
+   */
+  public Deal withLuck(int other) {
+    return new Deal(seed, number, wall, new int[] {firstDie, secondDie}, other);
+  }
+
+  /**
+   * Which sample of the luck of decisions the game takes.
+   *
+   * @return 0 unless asked for otherwise
+   */
+  public int sample() {
+    return sample;
   }
 
   /**

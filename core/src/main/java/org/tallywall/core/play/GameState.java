@@ -97,7 +97,7 @@ final class GameState implements OpenTable {
 
   private RandomStream decision(long moment, int seat) {
     asked = seat;
-    random.turnTo(Purpose.DECISION, seat, 0, moment);
+    random.turnTo(Purpose.DECISION, seat, deal.sample(), moment);
     return random;
   }
 

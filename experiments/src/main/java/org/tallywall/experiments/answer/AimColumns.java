@@ -37,18 +37,20 @@ final class AimColumns {
         Column.decimal("points-when-won", "points per game", "What the winner received."));
   }
 
-  static List<Cell> cells(AimTally aim, long deals, long wins, double confidence) {
+  static List<Cell> cells(AimTally aim, Way way, Certainty certainty) {
     List<Cell> cells = new ArrayList<>();
     cells.add(count(aim, Count.AFTER_DEAL));
     cells.add(count(aim, Count.AFTER_PASSES));
     cells.add(count(aim, Count.AT_END));
     cells.add(count(aim, Count.WINS));
-    cells.add(Cell.ratio(aim.counts().get(Count.WINS), wins));
+    cells.add(Cell.ratio(aim.counts().get(Count.WINS), way.wins()));
     if (aim.counts().get(Count.AFTER_PASSES) == 0) {
       cells.add(Cell.empty());
       cells.add(Cell.empty());
     } else {
-      Estimate rate = Measures.winRateOfAimers(aim, deals, confidence);
+      Estimate rate =
+          certainty.shown(
+              Measures.winRateOfAimers(aim, way.tally().deals(), certainty.confidence()));
       cells.add(Measures.cell(rate));
       cells.add(Measures.method(rate));
     }

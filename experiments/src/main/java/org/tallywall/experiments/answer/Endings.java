@@ -1,5 +1,7 @@
 package org.tallywall.experiments.answer;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.tallywall.experiments.tally.EndTally;
 import org.tallywall.experiments.tally.EndTally.End;
 import org.tallywall.reports.table.Cell;
@@ -11,7 +13,7 @@ import org.tallywall.reports.table.TableBuilder;
 final class Endings {
   private Endings() {}
 
-  static Table of(EndTally ends) {
+  static Table of(List<Way> ways) {
     TableBuilder table =
         Table.builder("endings", "How games ended, by the number of tiles left in the wall")
             .columns(
@@ -24,22 +26,28 @@ final class Endings {
                 Column.integer("won-before-play", "games", "East was complete before play."),
                 Column.integer("wall-games", "games", "Nobody won before the wall ran out."),
                 Column.integer("void-games", "games", "Three hands were dead."));
-    for (int wall = ends.most(); wall >= 0; wall--) {
-      long games = 0;
-      for (End end : End.values()) {
-        games += ends.games(end, wall);
+    for (Way way : ways) {
+      EndTally ends = way.tally().ends();
+      for (int wall = ends.most(); wall >= 0; wall--) {
+        table.row(row(way, wall));
       }
-      table.row(
-          Cell.text("table"),
-          Cell.whole(wall),
-          Cell.whole(games),
-          Cell.whole(ends.games(End.DRAW, wall)),
-          Cell.whole(ends.games(End.EXCHANGE, wall)),
-          Cell.whole(ends.games(End.DISCARD, wall)),
-          Cell.whole(ends.games(End.DEAL, wall)),
-          Cell.whole(ends.games(End.WALL_GAME, wall)),
-          Cell.whole(ends.games(End.VOID, wall)));
     }
     return table.build();
+  }
+
+  private static List<Cell> row(Way way, int wall) {
+    EndTally ends = way.tally().ends();
+    List<Cell> cells = new ArrayList<>();
+    cells.add(Cell.text(way.name()));
+    cells.add(Cell.whole(wall));
+    long games = 0;
+    for (End end : End.values()) {
+      games += ends.games(end, wall);
+    }
+    cells.add(Cell.whole(games));
+    for (End end : End.values()) {
+      cells.add(Cell.whole(ends.games(end, wall)));
+    }
+    return cells;
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.experiments.tally.CardFamilies;
-import org.tallywall.experiments.tally.TableTally;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -26,31 +25,37 @@ final class FamilyChoice {
     return columns;
   }
 
-  static Table of(ConcreteHands hands, TableTally tally, double confidence) {
+  static Table of(ConcreteHands hands, List<Way> ways, Certainty certainty) {
     TableBuilder table =
         Table.builder(
                 "families",
                 "Which families are aimed at and won with; a change within a family is no change")
             .columns(columns());
-    CardFamilies families = tally.families();
-    long wins = tally.all().wins().sum().value().longValueExact();
-    for (int family = 0; family < families.count(); family++) {
-      long lines = 0;
-      long ways = 0;
-      for (int line = 0; line < hands.lines(); line++) {
-        lines += families.of(line) == family ? 1 : 0;
-        ways += families.of(line) == family ? hands.ways(line) : 0;
+    for (Way way : ways) {
+      CardFamilies families = way.tally().families();
+      for (int family = 0; family < families.count(); family++) {
+        table.row(row(hands, way, family, certainty));
       }
-      List<Cell> cells =
-          new ArrayList<>(
-              List.of(
-                  Cell.text("table"),
-                  Cell.text(families.name(family)),
-                  Cell.whole(lines),
-                  Cell.whole(ways)));
-      cells.addAll(AimColumns.cells(tally.family(family), tally.deals(), wins, confidence));
-      table.row(cells);
     }
     return table.build();
+  }
+
+  private static List<Cell> row(ConcreteHands hands, Way way, int family, Certainty certainty) {
+    CardFamilies families = way.tally().families();
+    long lines = 0;
+    long ways = 0;
+    for (int line = 0; line < hands.lines(); line++) {
+      lines += families.of(line) == family ? 1 : 0;
+      ways += families.of(line) == family ? hands.ways(line) : 0;
+    }
+    List<Cell> cells =
+        new ArrayList<>(
+            List.of(
+                Cell.text(way.name()),
+                Cell.text(families.name(family)),
+                Cell.whole(lines),
+                Cell.whole(ways)));
+    cells.addAll(AimColumns.cells(way.tally().family(family), way, certainty));
+    return cells;
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
-import org.tallywall.experiments.tally.TableTally;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -29,24 +28,25 @@ final class HandChoice {
     return columns;
   }
 
-  static Table of(ConcreteHands hands, TableTally tally, double confidence) {
+  static Table of(ConcreteHands hands, List<Way> ways, Certainty certainty) {
     TableBuilder table =
         Table.builder("hand-choice", "Which lines are aimed at and won with").columns(columns());
-    long wins = tally.all().wins().sum().value().longValueExact();
-    for (int at = 0; at < hands.lines(); at++) {
-      Line line = hands.line(at);
-      List<Cell> cells =
-          new ArrayList<>(
-              List.of(
-                  Cell.text("table"),
-                  Cell.text(line.id()),
-                  Cell.text(line.family()),
-                  Cell.text(line.say()),
-                  Cell.whole(line.value()),
-                  Cell.text(line.concealed() ? "yes" : "no"),
-                  Cell.whole(hands.ways(at))));
-      cells.addAll(AimColumns.cells(tally.line(at), tally.deals(), wins, confidence));
-      table.row(cells);
+    for (Way way : ways) {
+      for (int at = 0; at < hands.lines(); at++) {
+        Line line = hands.line(at);
+        List<Cell> cells =
+            new ArrayList<>(
+                List.of(
+                    Cell.text(way.name()),
+                    Cell.text(line.id()),
+                    Cell.text(line.family()),
+                    Cell.text(line.say()),
+                    Cell.whole(line.value()),
+                    Cell.text(line.concealed() ? "yes" : "no"),
+                    Cell.whole(hands.ways(at))));
+        cells.addAll(AimColumns.cells(way.tally().line(at), way, certainty));
+        table.row(cells);
+      }
     }
     return table.build();
   }

@@ -3,9 +3,7 @@ package org.tallywall.experiments.answer;
 import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.play.PassStep;
-import org.tallywall.core.play.Seats;
 import org.tallywall.experiments.tally.PassTally;
-import org.tallywall.experiments.tally.TableTally;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -33,9 +31,8 @@ final class Passes {
     numbers(columns, "blind", "passed", "blind");
     numbers(columns, "asked", "asked for", "in the courtesy pass");
     numbers(columns, "gave", "gave", "in the courtesy pass");
-    columns.add(
-        Column.decimal("away-before", "tiles", "Mean tiles away before the pass, all four."));
-    columns.add(Column.decimal("away-after", "tiles", "Mean tiles away after the pass, all four."));
+    columns.add(Column.decimal("away-before", "tiles", "Mean tiles away before the pass."));
+    columns.add(Column.decimal("away-after", "tiles", "Mean tiles away after the pass."));
     return columns;
   }
 
@@ -50,30 +47,33 @@ final class Passes {
     }
   }
 
-  static Table of(TableTally tally) {
+  static Table of(List<Way> ways) {
     TableBuilder table = Table.builder("passes", "The Charleston, pass by pass").columns(columns());
-    PassTally passes = tally.passes();
-    for (PassStep step : PassStep.values()) {
-      table.row(pass(step.text(), step.ordinal(), passes, tally.deals()));
-      if (step == PassStep.LEFT_1) {
-        table.row(stop(passes, tally.deals()));
+    for (Way way : ways) {
+      for (PassStep step : PassStep.values()) {
+        table.row(pass(way, step.text(), step.ordinal()));
+        if (step == PassStep.LEFT_1) {
+          table.row(stop(way));
+        }
       }
+      table.row(pass(way, "courtesy", PassTally.COURTESY));
     }
-    table.row(pass("courtesy", PassTally.COURTESY, passes, tally.deals()));
     return table.build();
   }
 
-  private static List<Cell> stop(PassTally passes, long deals) {
-    List<Cell> cells = start("stop", passes.stopAsked(), deals);
+  private static List<Cell> stop(Way way) {
+    PassTally passes = way.tally().passes();
+    List<Cell> cells = start(way, "stop", passes.stopAsked());
     cells.add(Cell.whole(passes.stopped()));
     cells.add(Cell.whole(passes.stoppers()));
     empty(cells, 1 + 3 * PassTally.NUMBERS + 2);
     return cells;
   }
 
-  private static List<Cell> pass(String name, int pass, PassTally passes, long deals) {
+  private static List<Cell> pass(Way way, String name, int pass) {
+    PassTally passes = way.tally().passes();
     boolean courtesy = pass == PassTally.COURTESY;
-    List<Cell> cells = start(name, passes.games(pass), deals);
+    List<Cell> cells = start(way, name, passes.games(pass));
     empty(cells, 2);
     cells.add(courtesy ? Cell.empty() : Cell.whole(passes.voids(pass)));
     for (int number = 0; number < PassTally.NUMBERS; number++) {
@@ -85,18 +85,17 @@ final class Passes {
     for (int number = 0; number < PassTally.NUMBERS; number++) {
       cells.add(courtesy ? Cell.whole(passes.gave(number)) : Cell.empty());
     }
-    long racks = Seats.COUNT * passes.games(pass);
-    cells.add(Cell.ratio(passes.before(pass), racks));
-    cells.add(Cell.ratio(passes.after(pass), racks));
+    cells.add(Cell.ratio(passes.before(pass), passes.racks(pass)));
+    cells.add(Cell.ratio(passes.after(pass), passes.racks(pass)));
     return cells;
   }
 
-  private static List<Cell> start(String name, long games, long deals) {
+  private static List<Cell> start(Way way, String name, long games) {
     List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.text("table"));
+    cells.add(Cell.text(way.name()));
     cells.add(Cell.text(name));
     cells.add(Cell.whole(games));
-    cells.add(Cell.ratio(games, deals));
+    cells.add(Cell.ratio(games, way.tally().games()));
     return cells;
   }
 

@@ -1,7 +1,6 @@
 package org.tallywall.experiments.answer;
 
 import java.util.List;
-import org.tallywall.core.play.Seats;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.tally.SeatTally;
@@ -16,21 +15,22 @@ import org.tallywall.reports.table.TableBuilder;
 final class WinRates {
   private static final String GAMES = "share of games";
 
-  private final long deals;
-  private final double confidence;
+  private final Way way;
+  private final Certainty certainty;
 
-  private WinRates(long deals, double confidence) {
-    this.deals = deals;
-    this.confidence = confidence;
+  private WinRates(Way way, Certainty certainty) {
+    this.way = way;
+    this.certainty = certainty;
   }
 
   static List<Column> columns() {
     return List.of(
         Column.text("arm", "The way of playing; \"table\" where one fixed table is played."),
-        Column.text("seat", "The seat, 0 is East and turns go to the right; \"all\" for all four."),
-        Column.text("player", "Who sits there; \"all\" for all four seats."),
+        Column.text(
+            "seat", "The seat, 0 is East and turns go to the right; \"all\" for all counted."),
+        Column.text("player", "Who sits there; \"all\" where they differ."),
         Column.integer("deals", "deals", "Deals played."),
-        Column.integer("games", "games", "Games of the seat: one a deal, four for all seats."),
+        Column.integer("games", "games", "Games of the seat: one a deal for each seat."),
         Column.integer("wins", "games", "Games won."),
         Column.rateInterval("win-rate", GAMES, "Share of its games that the seat won."),
         Column.text("win-rate-method", "How the interval of the win rate was computed."),
@@ -62,20 +62,33 @@ final class WinRates {
         Column.decimal("exchanges", "per game", "Mean number of jokers redeemed a game."));
   }
 
-  static Table of(List<String> players, TableTally tally, double confidence) {
-    WinRates rates = new WinRates(tally.deals(), confidence);
+  static Table of(List<Way> ways, Certainty certainty) {
     TableBuilder table =
-        Table.builder("win-rates", "How often each seat wins, and where its games go")
+        Table.builder("win-rates", "How often each way of playing wins, and where its games go")
             .columns(columns());
-    for (int seat = 0; seat < Seats.COUNT; seat++) {
-      SeatTally one = tally.seat(seat);
-      Estimate rate = new Proportion(wins(one), tally.deals()).estimate(confidence);
-      table.row(rates.row(List.of(String.valueOf(seat), players.get(seat)), one, 1, rate));
+    for (Way way : ways) {
+      new WinRates(way, certainty).rows(table);
     }
-    Estimate rate =
-        Measures.moments(tally.all().wins(), tally.deals()).estimate(confidence, Seats.COUNT);
-    table.row(rates.row(List.of("all", "all"), tally.all(), Seats.COUNT, rate));
     return table.build();
+  }
+
+  private void rows(TableBuilder table) {
+    TableTally tally = way.tally();
+    for (int at = 0; at < way.seats().size(); at++) {
+      int seat = way.seats().get(at);
+      SeatTally one = tally.seat(seat);
+      Estimate rate = new Proportion(wins(one), tally.deals()).estimate(certainty.confidence());
+      table.row(row(List.of(String.valueOf(seat), way.players().get(at)), one, 1, rate));
+    }
+    if (way.seats().size() > 1) {
+      int seats = way.seats().size();
+      boolean alike = way.players().stream().distinct().count() == 1;
+      String who = alike && !way.name().equals(Way.TABLE) ? way.players().get(0) : "all";
+      Estimate rate =
+          Measures.moments(tally.all().wins(), tally.deals())
+              .estimate(certainty.confidence(), seats);
+      table.row(row(List.of("all", who), tally.all(), seats, rate));
+    }
   }
 
   private static long wins(SeatTally tally) {
@@ -83,12 +96,16 @@ final class WinRates {
   }
 
   /** A row of one seat, or of several together; {@code who} is seat and player. */
-  private List<Cell> row(List<String> who, SeatTally tally, int seats, Estimate rate) {
+  private List<Cell> row(List<String> who, SeatTally tally, int seats, Estimate winRate) {
+    long deals = way.tally().deals();
     long games = deals * seats;
     long wins = wins(tally);
-    Estimate points = Measures.moments(tally.points(), deals).estimate(confidence, seats);
+    Estimate rate = certainty.shown(winRate);
+    Estimate points =
+        certainty.shown(
+            Measures.moments(tally.points(), deals).estimate(certainty.confidence(), seats));
     return List.of(
-        Cell.text("table"),
+        Cell.text(way.name()),
         Cell.text(who.get(0)),
         Cell.text(who.get(1)),
         Cell.whole(deals),

@@ -18,7 +18,6 @@ import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.run.RecordHeaders;
 import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
@@ -35,9 +34,16 @@ import picocli.CommandLine.Option;
  * @param players who sits where
  * @param seed the seed
  * @param deal the deal
+ * @param luck which sample of the luck of decisions
  */
 record OneGame(
-    String study, Card card, TableRules rules, List<PlayerSpec> players, long seed, long deal) {
+    String study,
+    Card card,
+    TableRules rules,
+    List<PlayerSpec> players,
+    long seed,
+    long deal,
+    int luck) {
 
   /** The words that name a deal. */
   static final class Words {
@@ -85,20 +91,16 @@ record OneGame(
           "the study says card, rules, seed and players; leave --card, --rules, --seed and"
               + " --players out");
     }
-    if (words.arm != null || words.seat != null) {
-      throw new WrongInputException(
-          "the study plays one fixed table and has no ways of playing to choose from; leave --arm"
-              + " and --seat out");
-    }
     Study study = StudyFile.read(words.study, Changes.NONE, Catalog.standard());
-    Design.Table design = (Design.Table) study.design();
+    StudyGame game = StudyGame.of(study, words.deal, words.arm, words.seat);
     return new OneGame(
         study.question().name(),
         study.card(),
         study.rules(),
-        design.players(),
+        game.players(),
         study.extent().seed(),
-        words.deal);
+        words.deal,
+        game.luck());
   }
 
   private static OneGame ofWords(Words words) {
@@ -126,7 +128,8 @@ record OneGame(
         rules,
         players(words.players),
         words.seed,
-        words.deal);
+        words.deal,
+        0);
   }
 
   private static List<PlayerSpec> players(String text) {
@@ -153,7 +156,7 @@ record OneGame(
     GameRecorder recorder = new GameRecorder();
     Game game = new Game(setup, players.stream().map(PlayerSpec::make).toList(), recorder);
     try {
-      game.play(Deal.of(seed, deal, rules.tiles()));
+      game.play(Deal.of(seed, deal, rules.tiles()).withLuck(luck));
     } catch (IllegalMoveException illegal) {
       throw new FailedException(
           "the player \"%s\" at seat %d answered illegally: %s"
@@ -168,6 +171,6 @@ record OneGame(
     }
     return recorder.record(
         RecordHeaders.of(
-            study, setup, seed, deal, players.stream().map(PlayerSpec::written).toList()));
+            setup, study, seed, deal, players.stream().map(PlayerSpec::written).toList()));
   }
 }

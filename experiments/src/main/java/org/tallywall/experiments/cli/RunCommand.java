@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.store.OnExisting;
 import org.tallywall.experiments.store.RunFolder;
 import org.tallywall.experiments.study.Changes;
@@ -91,6 +92,7 @@ final class RunCommand implements Callable<Integer> {
             Optional.ofNullable(seed),
             Optional.ofNullable(deals));
     Study read = StudyFile.read(study, changes, Catalog.standard());
+    StudyPlayer.check(read);
     Path target = out == null ? Path.of("results", read.question().name()) : out;
     RunFolder folder = RunFolder.begin(target, policy);
     StudyRunner runner = new StudyRunner(console, read, workers, command());

@@ -4,15 +4,20 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
+import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.answer.Summary;
-import org.tallywall.experiments.answer.TableAnswer;
 import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.run.BlockResult;
+import org.tallywall.experiments.run.Fault;
 import org.tallywall.experiments.run.LocalRun;
+import org.tallywall.experiments.run.Plans;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.run.TablePlayer;
+import org.tallywall.experiments.run.StudyPlayer;
+import org.tallywall.experiments.stop.Stopping;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.RecordWriter;
 import org.tallywall.experiments.store.RunFolder;
@@ -20,7 +25,8 @@ import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyJson;
-import org.tallywall.experiments.tally.TableTally;
+import org.tallywall.experiments.study.Until;
+import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.markdown.ColumnsPage;
 import org.tallywall.reports.table.Table;
@@ -35,7 +41,9 @@ final class StudyRunner {
   private final List<String> command;
   private final TableSetup setup;
   private final RunState state;
-  private final TableTally tally;
+  private final StudyTally tally;
+  private final Optional<Stopping> stopping;
+  private boolean decided;
 
   StudyRunner(Console console, Study study, int threads, List<String> command) {
     this.console = console;
@@ -43,8 +51,20 @@ final class StudyRunner {
     this.threads = threads;
     this.command = command;
     this.setup = new TableSetup(new ConcreteHands(study.card()), study.rules());
-    this.state = new RunState(study.extent().deals());
-    this.tally = new TableTally(setup);
+    this.state = new RunState(study.extent().deals(), study.extent().blockSize(), 0);
+    this.tally = new StudyTally(Plans.of(study), setup);
+    this.stopping = study.extent().until().map(this::stopping);
+  }
+
+  private Stopping stopping(Until until) {
+    Design.Arms arms =
+        study.design() instanceof Design.Sweep sweep ? sweep.arms() : (Design.Arms) study.design();
+    return new Stopping(
+        until,
+        study.question().measures(),
+        tally.plan().pairs(),
+        arms.seats().size(),
+        study.question().confidence());
   }
 
   /** Plays everything; false where Ctrl-C stopped it and nothing was written. */
@@ -70,21 +90,32 @@ final class StudyRunner {
   }
 
   private boolean play(RunFolder folder) {
-    Design.Table design = (Design.Table) study.design();
-    LocalRun run = new LocalRun(() -> new TablePlayer(study, design, setup), state, threads);
+    LocalRun run = new LocalRun(() -> new StudyPlayer(study, setup), state, threads);
     ProgressPrinter progress = new ProgressPrinter(console, state);
     try (RecordWriter records = records(folder)) {
-      return run.play(
-          result -> {
-            tally.add(result.tally());
-            if (records != null) {
-              records.write(result.records());
-            }
-          });
+      boolean whole = run.play(result -> merge(result, records));
+      return whole || decided;
     } catch (PlayerFaultException fault) {
-      throw new FailedException(fault(design, fault), fault);
+      throw new FailedException(fault(fault.fault()), fault);
     } finally {
       progress.end();
+    }
+  }
+
+  /** Adds a block; after the block that decides a study nothing more is added. */
+  private void merge(BlockResult result, RecordWriter records) {
+    if (decided) {
+      return;
+    }
+    if (records != null) {
+      records.write(result.records());
+    }
+    if (stopping.isEmpty() || stopping.get().add(result.tally())) {
+      tally.add(result.tally());
+    }
+    if (stopping.isPresent() && stopping.get().decision() == Stopping.Decision.REACHED) {
+      decided = true;
+      state.stop();
     }
   }
 
@@ -94,43 +125,60 @@ final class StudyRunner {
         : new RecordWriter(folder.file("records.jsonl.gz"), true);
   }
 
-  private String fault(Design.Table design, PlayerFaultException fault) {
-    String player = design.players().get(fault.seat()).type().id();
-    return "the player \"%s\" at seat %d %s in deal %d%s; see it again with: tallywall game --study %s --deal %d"
+  private String fault(Fault fault) {
+    String arm = fault.arm().isEmpty() ? "" : " --arm \"" + fault.arm() + "\"";
+    String seat = fault.studied() < 0 ? "" : " --seat " + fault.studied();
+    StudyGame game =
+        StudyGame.of(
+            study,
+            fault.deal(),
+            fault.arm().isEmpty() ? null : fault.arm(),
+            fault.studied() < 0 ? null : fault.studied());
+    return "the player \"%s\" at seat %d %s in deal %d%s; see it again with: tallywall game --study %s --deal %d%s%s"
         .formatted(
-            player,
+            game.players().get(fault.seat()).type().id(),
             fault.seat(),
             fault.illegal() ? "answered illegally" : "broke down",
             fault.deal(),
-            fault.illegal() ? " (" + fault.getMessage() + ")" : "",
+            fault.illegal() ? " (" + fault.what() + ")" : "",
             study.source().study(),
-            fault.deal());
+            fault.deal(),
+            arm,
+            seat);
   }
 
   private void write(RunFolder folder, Instant start) {
     Path target = folder.target();
-    TableAnswer answer = TableAnswer.of(study, setup.hands(), tally);
+    List<Table> tables = answer().all();
     try {
-      for (Table table : answer.all()) {
+      for (Table table : tables) {
         CsvWriter.write(table, folder.file(table.stem() + ".csv"));
       }
     } catch (IOException e) {
       throw WholeFile.unwritten(target, e);
     }
-    WholeFile.write(folder.file("columns.md"), ColumnsPage.text(answer.all()));
+    WholeFile.write(folder.file("columns.md"), ColumnsPage.text(tables));
     WholeFile.write(folder.file("study.json"), StudyJson.text(study, target));
     Manifest manifest = new Manifest(Version.text(), command, threads, start, Instant.now());
     WholeFile.write(
-        folder.file("manifest.json"), manifest.text(study, tally.deals(), tally.deals()));
+        folder.file("manifest.json"), manifest.text(study, tally.deals(), tally.games()));
   }
 
-  /** Prints the short tables. */
+  private StudyAnswer answer() {
+    return new StudyAnswer(study, setup.hands(), tally, stopping);
+  }
+
+  /** Prints the answer in words and short tables. */
   void summarise(Path target) {
-    Summary summary = new Summary(study, setup.hands(), tally);
-    console.out().print(TextTable.text(summary.seats(), console.width(), Lettering.UNICODE));
-    console.say("");
-    console.out().print(TextTable.text(summary.lines(), console.width(), Lettering.UNICODE));
-    console.say("");
+    Summary summary = Summary.of(answer());
+    for (String sentence : summary.sentences()) {
+      Words.wrapped(sentence, "", console.width()).forEach(console::say);
+      console.say("");
+    }
+    for (Table table : summary.tables()) {
+      console.out().print(TextTable.text(table, console.width(), Lettering.UNICODE));
+      console.say("");
+    }
     console.say("Everything is in " + target + "; columns.md there explains every column.");
   }
 }

@@ -9,17 +9,15 @@ package org.tallywall.experiments.run;
  * @param deals how many deals, 1 or more
  */
 public record Block(long number, long firstDeal, int deals) {
-  /** Deals in a block; the last one of a study may have fewer. */
-  public static final int SIZE = 500;
-
   /**
    * How many blocks a study has.
    *
    * @param deals deals of the study
+   * @param size deals in a block
    * @return 1 or more
    */
-  public static long count(long deals) {
-    return (deals + SIZE - 1) / SIZE;
+  public static long count(long deals, int size) {
+    return (deals + size - 1) / size;
   }
 
   /**
@@ -27,10 +25,11 @@ public record Block(long number, long firstDeal, int deals) {
    *
    * @param number its number
    * @param deals deals of the study
+   * @param size deals in a block; the last one may have fewer
    * @return the block
    */
-  public static Block of(long number, long deals) {
-    long first = number * SIZE;
-    return new Block(number, first, (int) Math.min(SIZE, deals - first));
+  public static Block of(long number, long deals, int size) {
+    long first = number * size;
+    return new Block(number, first, (int) Math.min(size, deals - first));
   }
 }

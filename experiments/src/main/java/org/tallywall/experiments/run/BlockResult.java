@@ -1,7 +1,7 @@
 package org.tallywall.experiments.run;
 
 import java.util.List;
-import org.tallywall.experiments.tally.TableTally;
+import org.tallywall.experiments.tally.StudyTally;
 
 /**
  * What came out of a block.
@@ -9,16 +9,19 @@ import org.tallywall.experiments.tally.TableTally;
  * @param block the block
  * @param tally what was counted
  * @param records the games to be kept, one line of JSON each, in the order of deals
+ * @param faults what players spoilt, in the order of deals
  */
-public record BlockResult(Block block, TableTally tally, List<String> records) {
+public record BlockResult(Block block, StudyTally tally, List<String> records, List<Fault> faults) {
   /**
-   * Copies the list.
+   * Copies the lists.
    *
    * @param block the block
    * @param tally what was counted
    * @param records the games to be kept
+   * @param faults what players spoilt
    */
   public BlockResult {
     records = List.copyOf(records);
+    faults = List.copyOf(faults);
   }
 }

@@ -37,7 +37,7 @@ public final class LocalRun {
     this.tables = tables;
     this.state = state;
     this.threads = threads;
-    this.blocks = Block.count(state.deals());
+    this.blocks = Block.count(state.deals(), state.blockSize());
   }
 
   /**
@@ -93,7 +93,7 @@ public final class LocalRun {
 
   private BlockResult playOne(BlockPlayer table, long block) {
     try {
-      return table.play(Block.of(block, state.deals()), state);
+      return table.play(Block.of(block, state.deals(), state.blockSize()), state);
     } catch (RuntimeException | Error broken) {
       fail(block, broken);
       return null;

@@ -4,41 +4,19 @@ package org.tallywall.experiments.run;
 public final class PlayerFaultException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private final long deal;
-  private final int seat;
-  private final boolean illegal;
+  private final transient Fault fault;
 
-  PlayerFaultException(long deal, int seat, boolean illegal, RuntimeException cause) {
-    super(cause.getMessage(), cause);
-    this.deal = deal;
-    this.seat = seat;
-    this.illegal = illegal;
+  PlayerFaultException(Fault fault, RuntimeException cause) {
+    super(fault.what(), cause);
+    this.fault = fault;
   }
 
   /**
-   * The deal in which it happened.
+   * What happened, and where.
    *
-   * @return its number, from 0
+   * @return the fault
    */
-  public long deal() {
-    return deal;
-  }
-
-  /**
-   * The player's seat.
-   *
-   * @return 0 to 3
-   */
-  public int seat() {
-    return seat;
-  }
-
-  /**
-   * Whether the player answered at all.
-   *
-   * @return true for an illegal move, which the message explains; false where the player broke down
-   */
-  public boolean illegal() {
-    return illegal;
+  public Fault fault() {
+    return fault;
   }
 }

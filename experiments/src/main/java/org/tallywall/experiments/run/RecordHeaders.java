@@ -11,31 +11,41 @@ public final class RecordHeaders {
   private RecordHeaders() {}
 
   /**
-   * The head of a record of a game at one fixed table, where the game has the deal's number.
+   * The head of a record of a study's game.
    *
    * @param study the study
    * @param setup the card and the rules
-   * @param deal the deal
+   * @param place which of the study's games it is
    * @param players who sits where, as the study writes them
    * @return the head
    */
-  public static GameRecord.Header of(
-      Study study, TableSetup setup, long deal, List<Object> players) {
-    return of(study.question().name(), setup, study.extent().seed(), deal, players);
+  static GameRecord.Header of(
+      Study study, TableSetup setup, GamePlace place, List<Object> players) {
+    Card card = setup.hands().card();
+    return new GameRecord.Header(
+        study.question().name(),
+        study.extent().seed(),
+        place.game(),
+        place.deal(),
+        place.arm(),
+        place.seat(),
+        new GameRecord.CardName(card.name(), card.digest()),
+        setup.rules().switches(),
+        players);
   }
 
   /**
    * The head of a record of a single game.
    *
-   * @param study the study's name, or empty
    * @param setup the card and the rules
+   * @param study the study's name, or empty
    * @param seed the seed
    * @param deal the deal
    * @param players who sits where
    * @return the head
    */
   public static GameRecord.Header of(
-      String study, TableSetup setup, long seed, long deal, List<Object> players) {
+      TableSetup setup, String study, long seed, long deal, List<Object> players) {
     Card card = setup.hands().card();
     return new GameRecord.Header(
         study,

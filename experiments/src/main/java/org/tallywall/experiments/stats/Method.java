@@ -9,7 +9,15 @@ public enum Method {
   /** Student's t interval of a mean, the deal being the unit. */
   T_OVER_DEALS("t over deals"),
   /** The interval of a ratio of two sums over deals, made linear. */
-  RATIO_OVER_DEALS("ratio over deals");
+  RATIO_OVER_DEALS("ratio over deals"),
+  /** Newcombe's interval of a difference of paired proportions. */
+  NEWCOMBE_PAIRED("Newcombe paired"),
+  /** The normal interval with the spread found by drawing whole deals again. */
+  RESAMPLED_DEALS("resampling deals"),
+  /** The empirical-Bernstein band, which holds at every look at once. */
+  ALWAYS_VALID_SHARE("always-valid empirical Bernstein"),
+  /** The asymptotic band, which holds at every look at once. */
+  ALWAYS_VALID_MEAN("always-valid asymptotic");
 
   private final String text;
 

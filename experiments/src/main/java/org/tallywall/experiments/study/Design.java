@@ -1,10 +1,14 @@
 package org.tallywall.experiments.study;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
 /** How the games of a study are laid out. */
 public sealed interface Design {
+  /** The studied player takes each seat of every deal. */
+  List<Integer> ROTATE = IntStream.range(0, 4).boxed().toList();
+
   /**
    * One fixed table, to see how lines and endings fall: one game a deal.
    *
@@ -22,6 +26,105 @@ public sealed interface Design {
       if (players.size() != 4) {
         throw new IllegalArgumentException("four players sit at a table, not " + players.size());
       }
+    }
+  }
+
+  /**
+   * Several ways of playing in the same seats on the same deals, each compared with one of them.
+   *
+   * @param arms the ways of playing, two or more
+   * @param baseline which of them the others are compared with, from 0
+   * @param others who sits in the other seats
+   * @param seats where the studied player sits, in each deal, one after the other
+   * @param streams whether the ways share the luck of their decisions
+   */
+  record Arms(List<Arm> arms, int baseline, PlayerSpec others, List<Integer> seats, Streams streams)
+      implements Design {
+    /**
+     * Copies the lists.
+     *
+     * @param arms the ways of playing
+     * @param baseline which of them the others are compared with
+     * @param others who sits in the other seats
+     * @param seats where the studied player sits
+     * @param streams whether the ways share their luck
+     */
+    public Arms {
+      arms = List.copyOf(arms);
+      seats = List.copyOf(seats);
+    }
+  }
+
+  /**
+   * One setting at several values, each a way of playing.
+   *
+   * @param player the player whose setting it is
+   * @param setting the setting's full name
+   * @param values its values, in the order of the ways of playing
+   * @param arms the ways of playing
+   */
+  record Sweep(PlayerSpec player, String setting, List<Object> values, Arms arms)
+      implements Design {
+    /**
+     * Copies the values.
+     *
+     * @param player the player whose setting it is
+     * @param setting the setting's full name
+     * @param values its values
+     * @param arms the ways of playing
+     */
+    public Sweep {
+      values = List.copyOf(values);
+    }
+  }
+
+  /**
+   * Everyone against everyone, four at a table.
+   *
+   * @param players four or more
+   */
+  record RoundRobin(List<Arm> players) implements Design {
+    /**
+     * Copies the players.
+     *
+     * @param players four or more
+     */
+    public RoundRobin {
+      players = List.copyOf(players);
+    }
+  }
+
+  /**
+   * Plays to a decision and takes each option there on the same hidden tiles.
+   *
+   * @param moment the kind of decision
+   * @param cells how positions are sorted; the first decision that fits a square counts
+   * @param options what is tried, two or more; the others are compared with the first
+   * @param player the studied player
+   * @param others who sits in the other seats
+   * @param seats where the studied player sits
+   */
+  record Branch(
+      Moment moment,
+      Cells cells,
+      List<BranchOption> options,
+      PlayerSpec player,
+      PlayerSpec others,
+      List<Integer> seats)
+      implements Design {
+    /**
+     * Copies the lists.
+     *
+     * @param moment the kind of decision
+     * @param cells how positions are sorted
+     * @param options what is tried
+     * @param player the studied player
+     * @param others who sits in the other seats
+     * @param seats where the studied player sits
+     */
+    public Branch {
+      options = List.copyOf(options);
+      seats = List.copyOf(seats);
     }
   }
 }

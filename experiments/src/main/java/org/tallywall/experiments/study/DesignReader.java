@@ -2,19 +2,26 @@ package org.tallywall.experiments.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Node;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
-/** Reads how the games of a study are laid out. Of five designs one can be played so far. */
+/** Reads how the games of a study are laid out: one of five designs. */
 final class DesignReader {
   private static final List<String> DESIGNS =
       List.of("arms", "table", "round-robin", "sweep", "branch");
-  private static final List<String> OF_OTHER_DESIGNS = List.of("baseline", "others", "seats");
-  private static final List<String> LATER =
-      List.of("until", "faults-borne", "decision-seconds", "streams");
+  private static final Map<String, List<String>> FIELDS =
+      Map.of(
+          "arms", List.of("baseline", "others", "seats", "streams"),
+          "table", List.of(),
+          "round-robin", List.of(),
+          "sweep", List.of("others", "seats", "streams"),
+          "branch", List.of("others", "seats"));
+  private static final List<String> OF_DESIGNS = List.of("baseline", "others", "seats", "streams");
+  private static final List<String> LATER = List.of("faults-borne", "decision-seconds");
 
   private final FieldReader fields;
   private final Faults faults;
@@ -41,25 +48,31 @@ final class DesignReader {
     } else if (written.isEmpty()) {
       fields.require(
           "table",
-          "who plays, as in \"table\": [\"nearest\", \"nearest\", \"nearest\", \"nearest\"]");
-      return null;
-    } else if (!written.get(0).equals("table")) {
-      fields.fault(
-          written.get(0),
-          "not yet: the design \"%s\" is known but not played yet; for now a study has a \"table\""
-              .formatted(written.get(0)));
+          "who plays, as in \"table\": [\"nearest\", \"nearest\", \"nearest\", \"nearest\"];"
+              + " or arms, round-robin, sweep or branch");
       return null;
     }
-    refuseFieldsOfOtherDesigns();
-    return table();
+    return read(written.get(0));
   }
 
-  private void refuseFieldsOfOtherDesigns() {
-    for (String field : OF_OTHER_DESIGNS) {
-      if (fields.has(field)) {
-        fields.fault(field, "\"" + field + "\" has no meaning for a \"table\"; take it out");
+  private Design read(String design) {
+    for (String field : OF_DESIGNS) {
+      if (fields.has(field) && !FIELDS.get(design).contains(field)) {
+        fields.fault(
+            field, "\"" + field + "\" has no meaning for a \"" + design + "\"; take it out");
       }
     }
+    if (!design.equals("table") && !design.equals("round-robin")) {
+      fields.require(
+          "primary", "the measure that answers the question, as in \"primary\": \"points\"");
+    }
+    return switch (design) {
+      case "arms" -> new ArmsReader(fields, faults, catalog).arms();
+      case "round-robin" -> new ArmsReader(fields, faults, catalog).roundRobin();
+      case "sweep" -> new SweepReader(fields, faults, catalog).read();
+      case "branch" -> new BranchReader(fields, faults, catalog).read();
+      default -> table();
+    };
   }
 
   private Design table() {

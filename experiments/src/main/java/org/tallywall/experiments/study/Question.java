@@ -1,7 +1,9 @@
 package org.tallywall.experiments.study;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * What a study wants to know, declared before it runs.
@@ -29,5 +31,18 @@ public record Question(
    */
   public Question {
     secondary = List.copyOf(secondary);
+  }
+
+  /**
+   * All measures: the primary one, the secondary ones, then those that nothing was said about.
+   *
+   * @return each once
+   */
+  public List<Measure> measures() {
+    Set<Measure> all = new LinkedHashSet<>();
+    primary.ifPresent(all::add);
+    all.addAll(secondary);
+    all.addAll(List.of(Measure.values()));
+    return List.copyOf(all);
   }
 }

@@ -31,19 +31,34 @@ final class QuestionReader {
       }
     }
     double confidence = fields.between("confidence", USUAL_CONFIDENCE, 0, 1);
-    return new Question(name, fields.text("question", ""), primary(), secondary(), confidence);
+    Optional<Measure> primary = primary();
+    return new Question(name, fields.text("question", ""), primary, secondary(primary), confidence);
   }
 
   private Optional<Measure> primary() {
     return fields.has("primary") ? measure("primary", fields.node("primary")) : Optional.empty();
   }
 
-  private List<Measure> secondary() {
+  private List<Measure> secondary(Optional<Measure> primary) {
     List<Measure> measures = new ArrayList<>();
     for (Node node : fields.list("secondary")) {
       measure("secondary", node).ifPresent(measures::add);
     }
-    return measures;
+    primary.ifPresent(measure -> refuseTwice(measure, measures));
+    measures.forEach(measure -> refuseTwice(measure, others(measures, measure)));
+    return measures.stream().distinct().toList();
+  }
+
+  private static List<Measure> others(List<Measure> measures, Measure first) {
+    return measures.subList(measures.indexOf(first) + 1, measures.size());
+  }
+
+  private void refuseTwice(Measure measure, List<Measure> others) {
+    if (others.contains(measure)) {
+      fields.fault(
+          "secondary",
+          "the measure \"%s\" is named twice; once is enough".formatted(measure.text()));
+    }
   }
 
   private Optional<Measure> measure(String field, Node node) {

@@ -80,7 +80,7 @@ public final class StudyFile {
     Question question = new QuestionReader(fields).read();
     TableRules written = RulesReader.read(fields.node("rules"), faults);
     Design design = designs.read();
-    Extent extent = extent();
+    Extent extent = extent(question.primary(), design);
     CardReading card = card();
     if (faults.any()) {
       throw new FaultyFileException(file.toString(), faults.faults());
@@ -91,15 +91,32 @@ public final class StudyFile {
     return new Study(question, good, rules, design, extent, source);
   }
 
-  private Extent extent() {
+  private Extent extent(Optional<Measure> primary, Design design) {
     fields.require("seed", "any whole number, as in \"seed\": 20261125");
-    long seed = fields.whole("seed", 0, 0, Long.MAX_VALUE);
+    long seed = changes.seed().orElse(fields.whole("seed", 0, 0, Long.MAX_VALUE));
+    Optional<Until> until = fields.has("until") ? until(primary, design) : Optional.empty();
     if (!fields.has("until")) {
       fields.require("deals", "how many deals to play, as in \"deals\": 20000");
+    } else if (fields.has("deals")) {
+      fields.fault("deals", "a study has either \"deals\" or \"until\"; take one out");
     }
-    long deals = fields.whole("deals", 1, 1, Extent.MOST_DEALS);
+    long written = fields.whole("deals", 1, 1, Extent.MOST_DEALS);
     long records = fields.whole("records", 0, 0, Extent.MOST_DEALS);
-    return new Extent(changes.seed().orElse(seed), changes.deals().orElse(deals), records);
+    long deals = changes.deals().orElse(until.map(Until::atMost).orElse(written));
+    if (design instanceof Design.RoundRobin everyone) {
+      long round = RoundRobinTables.round(everyone.players().size());
+      long whole = (deals + round - 1) / round * round;
+      return new Extent(seed, whole, records, RoundRobinTables.BLOCK, until);
+    }
+    return new Extent(seed, deals, records, Extent.BLOCK, until);
+  }
+
+  private Optional<Until> until(Optional<Measure> primary, Design design) {
+    if (design != null && !(design instanceof Design.Arms) && !(design instanceof Design.Sweep)) {
+      fields.fault("until", "\"until\" goes with \"arms\" and \"sweep\"; write \"deals\" instead");
+      return Optional.empty();
+    }
+    return Optional.of(new UntilReader(fields.node("until"), faults, primary).read());
   }
 
   private CardReading card() {

@@ -1,7 +1,5 @@
 package org.tallywall.experiments.study;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
@@ -9,7 +7,6 @@ import java.util.Map;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Sha256;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.habit.Setting;
 import tools.jackson.core.util.DefaultIndenter;
 import tools.jackson.core.util.DefaultPrettyPrinter;
 import tools.jackson.databind.ObjectWriter;
@@ -60,6 +57,16 @@ public final class StudyJson {
     return digest((Object) rules.switches());
   }
 
+  /**
+   * The digest of a player with all its settings, whatever it is called.
+   *
+   * @param player the player
+   * @return "sha256:" and 64 hexadecimal digits
+   */
+  public static String digest(PlayerSpec player) {
+    return digest(DesignJson.player(player));
+  }
+
   static String digest(Study study) {
     return digest((Object) fields(study, study.card().digest()));
   }
@@ -76,42 +83,19 @@ public final class StudyJson {
     fields.put("card", card);
     fields.put("rules", study.rules().switches());
     fields.put("seed", study.extent().seed());
-    if (study.design() instanceof Design.Table table) {
-      fields.put("table", table.players().stream().map(StudyJson::player).toList());
-    }
+    fields.putAll(DesignJson.fields(study.design()));
     question.primary().ifPresent(measure -> fields.put("primary", measure.text()));
     fields.put("secondary", question.secondary().stream().map(Measure::text).toList());
-    fields.put("deals", study.extent().deals());
-    fields.put("confidence", shortest(question.confidence()));
+    boolean rate = question.primary().map(Measure::isRate).orElse(false);
+    study
+        .extent()
+        .until()
+        .ifPresentOrElse(
+            until -> fields.put("until", DesignJson.until(until, !rate)),
+            () -> fields.put("deals", study.extent().deals()));
+    fields.put("confidence", DesignJson.shortest(question.confidence()));
     fields.put("records", study.extent().records());
     return fields;
-  }
-
-  /** A player with every setting written out under its full name. */
-  private static Object player(PlayerSpec spec) {
-    if (spec.type().settings().isEmpty()) {
-      return spec.written();
-    }
-    Map<String, Object> written = new LinkedHashMap<>();
-    written.put("player", spec.type().id());
-    for (Setting setting : spec.type().settings()) {
-      Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
-      written.put(setting.name(), value instanceof BigDecimal number ? plain(number) : value);
-    }
-    return written;
-  }
-
-  /** The same number without needless zeros, so that 1 and 1.0 give one digest. */
-  private static BigDecimal plain(BigDecimal number) {
-    BigDecimal few = number.stripTrailingZeros();
-    return few.scale() < 0 ? few.setScale(0) : few;
-  }
-
-  /** The number as a person wrote it, where fifteen digits lead back to it; else in full. */
-  private static BigDecimal shortest(double number) {
-    BigDecimal whole = new BigDecimal(number);
-    BigDecimal few = whole.round(new MathContext(15)).stripTrailingZeros();
-    return few.doubleValue() == number ? few : whole.round(new MathContext(17));
   }
 
   /** A path that holds from a folder, with forward slashes; absolute where there is no other. */

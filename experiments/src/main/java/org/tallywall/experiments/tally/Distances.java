@@ -32,13 +32,21 @@ final class Distances {
     Arrays.fill(changesToCome, 0);
   }
 
-  /** The distances of all four racks before play, summed. Only the last look before play counts. */
-  int measureAll() {
+  /** Measures racks before play. Only the last look before play counts. */
+  void measureAll(int seats) {
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      if ((seats >> seat & 1) == 1) {
+        reached[seat] = false;
+        measure(seat);
+      }
+    }
+  }
+
+  /** The distances of racks when they were measured last, summed. */
+  int sum(int seats) {
     int sum = 0;
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      reached[seat] = false;
-      measure(seat);
-      sum += away[seat];
+      sum += (seats >> seat & 1) == 1 ? away[seat] : 0;
     }
     return sum;
   }

@@ -18,6 +18,7 @@ public final class PassTally {
   private final long[][] blind = new long[PASSES][NUMBERS];
   private final long[] asked = new long[NUMBERS];
   private final long[] gave = new long[NUMBERS];
+  private final long[] racks = new long[PASSES];
   private final long[] before = new long[PASSES];
   private final long[] after = new long[PASSES];
   private long stopAsked;
@@ -27,8 +28,9 @@ public final class PassTally {
   /** No games yet. */
   public PassTally() {}
 
-  void addPass(int pass, int awayBefore, int awayAfter) {
+  void addPass(int pass, int counted, int awayBefore, int awayAfter) {
     games[pass]++;
+    racks[pass] += counted;
     before[pass] += awayBefore;
     after[pass] += awayAfter;
   }
@@ -41,9 +43,9 @@ public final class PassTally {
     voids[pass]++;
   }
 
-  void addStop(int players) {
+  void addStop(boolean anybody, int players) {
     stopAsked++;
-    stopped += players > 0 ? 1 : 0;
+    stopped += anybody ? 1 : 0;
     stoppers += players;
   }
 
@@ -65,6 +67,7 @@ public final class PassTally {
     }
     addTo(asked, other.asked);
     addTo(gave, other.gave);
+    addTo(racks, other.racks);
     addTo(before, other.before);
     addTo(after, other.after);
     stopAsked += other.stopAsked;
@@ -128,7 +131,17 @@ public final class PassTally {
   }
 
   /**
-   * Tiles away before a pass, summed over the four players of all games.
+   * Racks measured before and after a pass.
+   *
+   * @param pass index of the pass
+   * @return the games times the seats counted
+   */
+  public long racks(int pass) {
+    return racks[pass];
+  }
+
+  /**
+   * Tiles away before a pass, summed over the racks measured.
    *
    * @param pass index of the pass
    * @return the sum
@@ -138,7 +151,7 @@ public final class PassTally {
   }
 
   /**
-   * Tiles away after a pass, summed over the four players of all games.
+   * Tiles away after a pass, summed over the racks measured.
    *
    * @param pass index of the pass
    * @return the sum
@@ -166,7 +179,7 @@ public final class PassTally {
   }
 
   /**
-   * Players that stopped, over all games.
+   * Players counted that stopped, over all games.
    *
    * @return how many
    */

@@ -8,8 +8,9 @@ import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TableSetup;
 
 /**
- * Everything that is counted over the games of one table, one game a deal. Whole numbers only, so
- * tallies of parts of a run may be added in any order.
+ * Everything that is counted over the games of one way of playing. A deal may hold several of its
+ * games, and in each game one seat or more is counted. Whole numbers only, so tallies of parts of a
+ * run may be added in any order.
  */
 public final class TableTally {
   private final CardFamilies families;
@@ -19,7 +20,10 @@ public final class TableTally {
   private final List<AimTally> byFamily = new ArrayList<>();
   private final EndTally ends;
   private final PassTally passes = new PassTally();
+  private long games;
   private long deals;
+  private long winsInDeal;
+  private long pointsInDeal;
 
   /**
    * No games yet.
@@ -59,10 +63,23 @@ public final class TableTally {
     }
     ends.add(other.ends);
     passes.add(other.passes);
+    games += other.games;
     deals += other.deals;
   }
 
-  void endDeal() {
+  /** Counts a game whose seats won so much together. */
+  void endGame(long wins, long points) {
+    winsInDeal += wins;
+    pointsInDeal += points;
+    games++;
+  }
+
+  /** Ends a deal: all of its games have been counted. */
+  public void endDeal() {
+    all.wins().add(winsInDeal);
+    all.points().add(pointsInDeal);
+    winsInDeal = 0;
+    pointsInDeal = 0;
     lines.forEach(AimTally::endDeal);
     byFamily.forEach(AimTally::endDeal);
     deals++;
@@ -71,10 +88,19 @@ public final class TableTally {
   /**
    * Deals played.
    *
-   * @return how many; as many games
+   * @return how many
    */
   public long deals() {
     return deals;
+  }
+
+  /**
+   * Games played; one that is counted for several seats is one game.
+   *
+   * @return how many
+   */
+  public long games() {
+    return games;
   }
 
   /**

@@ -1,6 +1,8 @@
 package org.tallywall.experiments.tally;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.tallywall.core.play.AimMoment;
 import org.tallywall.core.play.GameListener;
 import org.tallywall.core.play.OpenTable;
@@ -8,44 +10,82 @@ import org.tallywall.core.play.Outcome;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.Seats;
-import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.play.WinBy;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.experiments.tally.EndTally.End;
 
-/** Counts the games that it hears. Not safe for use by several threads. */
+/**
+ * Counts the games that it hears, into the tally and for the seats that were chosen before the
+ * game. Not safe for use by several threads.
+ */
 public final class TallyListener implements GameListener {
   private static final int PASSED = 3;
 
-  private final TableSetup setup;
   private final Distances distances = new Distances();
   private final int[] exposures = new int[Seats.COUNT];
   private final int[] exchanges = new int[Seats.COUNT];
   private final int[] aim = new int[Seats.COUNT];
   private final int[] aimAfterPasses = new int[Seats.COUNT];
-  private TableTally tally;
-  private int away;
+  private final SeatGame[] seatGames = new SeatGame[Seats.COUNT];
+  private final TableTally[] tallies = new TableTally[Seats.COUNT];
+  private List<Counting> countings = List.of();
+  private int seats;
   private int stoodStill;
 
-  /**
-   * A listener with an empty tally.
-   *
-   * @param setup the card and the rules
-   */
-  public TallyListener(TableSetup setup) {
-    this.setup = setup;
-    this.tally = new TableTally(setup);
+  /** A listener that counts nothing until it is told where. */
+  public TallyListener() {
+    Arrays.setAll(seatGames, seat -> new SeatGame());
   }
 
   /**
-   * Hands the tally over and begins a new one.
+   * Says where the next games are counted.
    *
-   * @return what was counted since the last time
+   * @param into takes the counts
+   * @param mask the seats counted, as bits; bit 0 is East
    */
-  public TableTally take() {
-    TableTally finished = tally;
-    tally = new TableTally(setup);
-    return finished;
+  public void count(TableTally into, int mask) {
+    countings = List.of(new Counting(into, mask));
+    sit();
+  }
+
+  /**
+   * Says where each seat of the next games is counted.
+   *
+   * @param into four different tallies, for East first
+   */
+  public void countEach(List<TableTally> into) {
+    List<Counting> each = new ArrayList<>();
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      each.add(new Counting(into.get(seat), 1 << seat));
+    }
+    countings = each;
+    sit();
+  }
+
+  private void sit() {
+    seats = 0;
+    for (Counting counting : countings) {
+      seats |= counting.mask();
+      for (int seat = 0; seat < Seats.COUNT; seat++) {
+        if (counting.counts(seat)) {
+          tallies[seat] = counting.tally();
+        }
+      }
+    }
+  }
+
+  /**
+   * What a seat made of the game that ended last.
+   *
+   * @param seat one of those counted
+   * @return its numbers, live until the next game ends
+   */
+  public SeatGame seatGame(int seat) {
+    return seatGames[seat];
+  }
+
+  private boolean counts(int seat) {
+    return (seats >> seat & 1) == 1;
   }
 
   @Override
@@ -60,38 +100,44 @@ public final class TallyListener implements GameListener {
     Arrays.fill(aim, Player.NO_AIM);
     Arrays.fill(aimAfterPasses, Player.NO_AIM);
     distances.begin(table);
-    away = distances.measureAll();
+    distances.measureAll(seats);
+    countings.forEach(counting -> counting.began(distances));
   }
 
   @Override
   public void passed(PassStep step, int from, int[] own, int[] forwarded) {
     int pass = step.ordinal();
     stoodStill = from == Seats.EAST ? 0 : stoodStill;
-    tally.passes().addBlind(pass, PASSED - own.length);
+    if (counts(from)) {
+      tallies[from].passes().addBlind(pass, PASSED - own.length);
+    }
     stoodStill += own.length == 0 && forwarded.length == 0 ? 1 : 0;
     if (from == Seats.COUNT - 1) {
       if (stoodStill == Seats.COUNT) {
-        tally.passes().addVoid(pass);
+        countings.forEach(counting -> counting.tally().passes().addVoid(pass));
       }
       measure(pass);
     }
   }
 
   private void measure(int pass) {
-    int before = away;
-    away = distances.measureAll();
-    tally.passes().addPass(pass, before, away);
+    distances.measureAll(seats);
+    countings.forEach(counting -> counting.passed(pass, distances));
   }
 
   @Override
   public void stopAsked(int stoppers) {
-    tally.passes().addStop(Integer.bitCount(stoppers));
+    countings.forEach(counting -> counting.stopAsked(stoppers));
   }
 
   @Override
   public void courtesy(int low, int[] asked, int[] lowGave, int[] highGave) {
-    tally.passes().addCourtesy(asked[0], lowGave.length);
-    tally.passes().addCourtesy(asked[1], highGave.length);
+    if (counts(low)) {
+      tallies[low].passes().addCourtesy(asked[0], lowGave.length);
+    }
+    if (counts(Seats.across(low))) {
+      tallies[Seats.across(low)].passes().addCourtesy(asked[1], highGave.length);
+    }
     if (low == 1) {
       measure(PassTally.COURTESY);
     }
@@ -116,13 +162,18 @@ public final class TallyListener implements GameListener {
 
   @Override
   public void discarded(int seat, int tile) {
-    distances.settled(seat);
+    if (counts(seat)) {
+      distances.settled(seat);
+    }
   }
 
   @Override
   public void aimed(int seat, AimMoment moment, int line) {
+    if (!counts(seat)) {
+      return;
+    }
     switch (moment) {
-      case AFTER_DEAL -> count(line, AimTally.Count.AFTER_DEAL);
+      case AFTER_DEAL -> countAim(seat, line, AimTally.Count.AFTER_DEAL);
       case AFTER_PASSES -> {
         aimAfterPasses[seat] = line;
         aim[seat] = line;
@@ -130,13 +181,14 @@ public final class TallyListener implements GameListener {
       case IN_PLAY -> switched(seat, line);
       case AT_END -> {
         switched(seat, line);
-        count(line, AimTally.Count.AT_END);
+        countAim(seat, line, AimTally.Count.AT_END);
       }
     }
   }
 
-  private void count(int line, AimTally.Count what) {
+  private void countAim(int seat, int line, AimTally.Count what) {
     if (line != Player.NO_AIM) {
+      TableTally tally = tallies[seat];
       tally.line(line).counts().add(what);
       tally.family(tally.families().of(line)).counts().add(what);
     }
@@ -149,6 +201,7 @@ public final class TallyListener implements GameListener {
     }
     aim[seat] = line;
     if (before != Player.NO_AIM && line != Player.NO_AIM) {
+      TableTally tally = tallies[seat];
       tally.line(before).counts().add(AimTally.Count.SWITCHED_FROM);
       tally.line(line).counts().add(AimTally.Count.SWITCHED_TO);
       int oldFamily = tally.families().of(before);
@@ -162,33 +215,35 @@ public final class TallyListener implements GameListener {
 
   @Override
   public void ended(Outcome outcome) {
-    Outcome.Win win = outcome.win();
-    long points = 0;
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      seatEnded(seat, outcome);
-      points += outcome.points().get(seat);
-      aimEnded(seat, win);
+      if (counts(seat)) {
+        seatGames[seat].end(
+            seat, outcome, distances.reachedOneAway(seat), exposures[seat], exchanges[seat]);
+        seatEnded(seat, outcome);
+        aimEnded(seat, outcome.win());
+      }
     }
-    tally.all().wins().add(win == null ? 0 : 1);
-    tally.all().points().add(points);
-    tally.ends().add(end(outcome), outcome.wall());
-    if (win != null) {
+    End end = end(outcome);
+    countings.forEach(counting -> counting.ended(end, outcome));
+    Outcome.Win win = outcome.win();
+    if (win != null && counts(win.seat())) {
+      TableTally tally = tallies[win.seat()];
       lineWon(tally.line(win.line()), outcome);
       lineWon(tally.family(tally.families().of(win.line())), outcome);
     }
-    tally.endDeal();
   }
 
   private void seatEnded(int seat, Outcome outcome) {
-    boolean won = outcome.win() != null && outcome.win().seat() == seat;
-    tally.seat(seat).wins().add(won ? 1 : 0);
-    tally.seat(seat).points().add(outcome.points().get(seat));
-    count(seat, SeatCounts.of(seat, outcome), 1);
-    count(seat, SeatTally.Count.EXPOSURES, exposures[seat]);
-    count(seat, SeatTally.Count.EXCHANGES, exchanges[seat]);
-    count(seat, SeatTally.Count.ONE_AWAY, won || distances.reachedOneAway(seat) ? 1 : 0);
-    if (won) {
-      count(seat, SeatTally.Count.WON_AFTER_REDEEMING, exchanges[seat] > 0 ? 1 : 0);
+    SeatGame game = seatGames[seat];
+    TableTally tally = tallies[seat];
+    tally.seat(seat).wins().add(game.won() ? 1 : 0);
+    tally.seat(seat).points().add(game.points());
+    count(seat, game.went(), 1);
+    count(seat, SeatTally.Count.EXPOSURES, game.exposures());
+    count(seat, SeatTally.Count.EXCHANGES, game.exchanges());
+    count(seat, SeatTally.Count.ONE_AWAY, game.oneAway() ? 1 : 0);
+    if (game.won()) {
+      count(seat, SeatTally.Count.WON_AFTER_REDEEMING, game.exchanges() > 0 ? 1 : 0);
       count(seat, SeatTally.Count.WON_JOKERLESS, outcome.win().jokerless() ? 1 : 0);
       count(seat, SeatTally.Count.WALL_AT_WIN, outcome.wall());
       count(seat, SeatTally.Count.JOKERS_AT_WIN, outcome.win().jokers());
@@ -196,8 +251,8 @@ public final class TallyListener implements GameListener {
   }
 
   private void count(int seat, SeatTally.Count what, long number) {
-    tally.seat(seat).counts().add(what, number);
-    tally.all().counts().add(what, number);
+    tallies[seat].seat(seat).counts().add(what, number);
+    tallies[seat].all().counts().add(what, number);
   }
 
   private void aimEnded(int seat, Outcome.Win win) {
@@ -206,6 +261,7 @@ public final class TallyListener implements GameListener {
       return;
     }
     boolean won = win != null && win.seat() == seat;
+    TableTally tally = tallies[seat];
     int family = tally.families().of(line);
     tally.line(line).aimed(won, won && win.line() == line);
     tally.family(family).aimed(won, won && tally.families().of(win.line()) == family);

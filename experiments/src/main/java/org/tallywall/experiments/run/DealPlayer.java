@@ -1,0 +1,15 @@
+package org.tallywall.experiments.run;
+
+import org.tallywall.experiments.tally.StudyTally;
+
+/** Plays all games that a study has on one deal, and counts them. */
+interface DealPlayer {
+  /**
+   * Plays a deal.
+   *
+   * @param deal its number
+   * @param into takes the counts
+   * @throws PlayerFaultException if a player spoils a game; the counts are then of no use
+   */
+  void play(long deal, StudyTally into);
+}

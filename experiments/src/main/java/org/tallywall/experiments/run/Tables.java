@@ -1,0 +1,144 @@
+package org.tallywall.experiments.run;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.tallywall.core.play.Deal;
+import org.tallywall.core.play.Game;
+import org.tallywall.core.play.GameListener;
+import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.TableSetup;
+import org.tallywall.core.record.GameRecorder;
+import org.tallywall.core.record.RecordJson;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyJson;
+import org.tallywall.experiments.tally.TallyListener;
+import org.tallywall.strategies.catalog.PlayerSpec;
+
+/**
+ * The tables of one thread: it sits players down, plays their games, and keeps what is asked for. A
+ * player that sits at the same seat in several of a study's tables is one object, for it keeps
+ * nothing from one question to the next that its view could not rebuild.
+ */
+final class Tables {
+  private final Study study;
+  private final TableSetup setup;
+  private final boolean compares;
+  private final TallyListener tally = new TallyListener();
+  private final CourseListener course = new CourseListener();
+  private final StanceListener stances = new StanceListener();
+  private final GameRecorder recorder = new GameRecorder();
+  private final Map<String, Player> seated = new HashMap<>();
+  private List<String> records;
+  private boolean paused;
+
+  /**
+   * Tables for one thread.
+   *
+   * @param study the study
+   * @param setup the card and the rules
+   * @param compares whether courses of games will be asked for
+   */
+  Tables(Study study, TableSetup setup, boolean compares) {
+    this.study = study;
+    this.setup = setup;
+    this.compares = compares;
+  }
+
+  TableSetup setup() {
+    return setup;
+  }
+
+  /** Where the next games are counted, seat by seat. */
+  TallyListener tally() {
+    return tally;
+  }
+
+  /** The course of the game that was played last. */
+  Course course() {
+    return course.course();
+  }
+
+  /** The steps of defence of the game that was played last. */
+  StanceListener stances() {
+    return stances;
+  }
+
+  /** From now on games are written down here; null where they are not. */
+  void keep(List<String> lines) {
+    records = lines;
+  }
+
+  /** The next games are not written down, whatever was said before. */
+  void pause() {
+    paused = true;
+  }
+
+  /** From now on games are written down again, where they were to be. */
+  void goOn() {
+    paused = false;
+  }
+
+  /** The player of a seat. */
+  Player player(PlayerSpec spec, int seat) {
+    return seated.computeIfAbsent(seat + " " + StudyJson.digest(spec), key -> spec.make());
+  }
+
+  /** Four players at a table. */
+  Table table(List<PlayerSpec> specs) {
+    List<Player> players = new ArrayList<>();
+    for (int seat = 0; seat < specs.size(); seat++) {
+      players.add(player(specs.get(seat), seat));
+    }
+    return new Table(players, specs.stream().map(PlayerSpec::written).toList());
+  }
+
+  /** Four players at a table, some of them not as a study names them. */
+  Table table(List<Player> players, List<Object> written) {
+    return new Table(players, written);
+  }
+
+  /** A table at which games can be played. */
+  final class Table {
+    private final List<Player> players;
+    private final List<Object> written;
+    private final Game counted;
+    private final Game recorded;
+
+    private Table(List<Player> players, List<Object> written) {
+      this.players = players;
+      this.written = written;
+      GameListener heard =
+          compares ? new BothListeners(tally, new BothListeners(course, stances)) : tally;
+      this.counted = new Game(setup, players, heard);
+      this.recorded = new Game(setup, players, new BothListeners(heard, recorder));
+    }
+
+    /** Plays a game. */
+    void play(Deal deal, GamePlace place) {
+      boolean keeps = records != null && !paused;
+      Game game = keeps ? recorded : counted;
+      stances.sit(players);
+      try {
+        game.play(deal);
+      } catch (IllegalMoveException illegal) {
+        throw fault(place, illegal.seat(), illegal);
+      } catch (RuntimeException broken) {
+        throw fault(place, game.lastAsked(), broken);
+      }
+      if (keeps) {
+        records.add(
+            RecordJson.line(recorder.record(RecordHeaders.of(study, setup, place, written))));
+      }
+    }
+
+    private PlayerFaultException fault(GamePlace place, int seat, RuntimeException cause) {
+      boolean illegal = cause instanceof IllegalMoveException;
+      String what = illegal ? cause.getMessage() : "";
+      return new PlayerFaultException(
+          new Fault(place.deal(), place.arm(), place.seat(), seat, illegal, what), cause);
+    }
+  }
+}

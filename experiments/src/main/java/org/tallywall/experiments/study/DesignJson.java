@@ -1,0 +1,125 @@
+package org.tallywall.experiments.study;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.habit.Setting;
+
+/** Writes a design with every default in place. */
+final class DesignJson {
+  private final Map<String, Object> fields = new LinkedHashMap<>();
+
+  private DesignJson() {}
+
+  static Map<String, Object> fields(Design design) {
+    DesignJson json = new DesignJson();
+    if (design instanceof Design.Table table) {
+      json.fields.put("table", table.players().stream().map(DesignJson::player).toList());
+    } else if (design instanceof Design.Arms arms) {
+      json.fields.put("arms", named(arms.arms()));
+      json.fields.put("baseline", arms.arms().get(arms.baseline()).name());
+      json.common(arms);
+    } else if (design instanceof Design.Sweep sweep) {
+      json.sweep(sweep);
+    } else if (design instanceof Design.RoundRobin everyone) {
+      json.fields.put("round-robin", named(everyone.players()));
+    } else if (design instanceof Design.Branch branch) {
+      json.branch(branch);
+    }
+    return json.fields;
+  }
+
+  private void sweep(Design.Sweep sweep) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("player", player(sweep.player()));
+    written.put("setting", sweep.setting());
+    written.put("values", sweep.values());
+    written.put("baseline", sweep.values().get(sweep.arms().baseline()));
+    fields.put("sweep", written);
+    common(sweep.arms());
+  }
+
+  private void branch(Design.Branch branch) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("at", branch.moment().text());
+    Map<String, Object> when = new LinkedHashMap<>();
+    branch.cells().values().forEach((feature, values) -> when.put(feature.text(), values));
+    written.put("when", when);
+    written.put("options", branch.options().stream().map(BranchOption::text).toList());
+    written.put("player", player(branch.player()));
+    fields.put("branch", written);
+    fields.put("others", player(branch.others()));
+    fields.put("seats", seats(branch.seats()));
+  }
+
+  private void common(Design.Arms arms) {
+    fields.put("others", player(arms.others()));
+    fields.put("seats", seats(arms.seats()));
+    fields.put("streams", arms.streams().text());
+  }
+
+  private static Object seats(List<Integer> seats) {
+    return seats.size() == 1 ? seats.get(0) : "rotate";
+  }
+
+  private static Map<String, Object> named(List<Arm> arms) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    arms.forEach(arm -> written.put(arm.name(), player(arm.player())));
+    return written;
+  }
+
+  static Map<String, Object> until(Until until, boolean points) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("rule", until.rule().text());
+    if (until.goal() == Until.Goal.HALF_WIDTH) {
+      written.put("half-width", shortest(until.halfWidth()));
+    } else if (until.test().isEmpty()) {
+      written.put("clear", true);
+    }
+    written.put("at-most", until.atMost());
+    until
+        .expected()
+        .ifPresent(
+            expected ->
+                written.put(points ? "expected-sd" : "expected-discordance", shortest(expected)));
+    until
+        .test()
+        .ifPresent(
+            test -> {
+              written.put("difference", shortest(test.difference()));
+              written.put("false-alarm", shortest(test.falseAlarm()));
+              written.put("miss", shortest(test.miss()));
+            });
+    return written;
+  }
+
+  /** A player with every setting written out under its full name. */
+  static Object player(PlayerSpec spec) {
+    if (spec.type().settings().isEmpty()) {
+      return spec.written();
+    }
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("player", spec.type().id());
+    for (Setting setting : spec.type().settings()) {
+      Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
+      written.put(setting.name(), value instanceof BigDecimal number ? plain(number) : value);
+    }
+    return written;
+  }
+
+  /** The same number without needless zeros, so that 1 and 1.0 give one digest. */
+  private static BigDecimal plain(BigDecimal number) {
+    BigDecimal few = number.stripTrailingZeros();
+    return few.scale() < 0 ? few.setScale(0) : few;
+  }
+
+  /** The number as a person wrote it, where fifteen digits lead back to it; else in full. */
+  static BigDecimal shortest(double number) {
+    BigDecimal whole = new BigDecimal(number);
+    BigDecimal few = plain(whole.round(new MathContext(15)));
+    return few.doubleValue() == number ? few : whole.round(new MathContext(17));
+  }
+}
