@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Interval;
+import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.SeatTally;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -57,7 +58,7 @@ final class ArmsSummary {
       int places = Math.max(0, Rounding.places(HUNDRED * detectable.getAsDouble()));
       text.append(" The smallest difference that this run would have noticed nine times in ten: ")
           .append(Rounding.nearest(HUNDRED * detectable.getAsDouble(), places).toPlainString())
-          .append(" in 100 games.");
+          .append(one.measure() == Measure.POINTS ? " points in 100 games." : " in 100 games.");
     }
     return text.toString();
   }

@@ -73,7 +73,7 @@ final class ProgressPrinter {
     return far
         + ", "
         + Words.grouped(Math.round(speed))
-        + " games a second, "
+        + " deals a second, "
         + duration(Math.round((deals - played) / speed))
         + " left";
   }

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.run;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.strategies.habit.Stance;
@@ -10,6 +11,10 @@ import org.tallywall.strategies.habit.Stance;
  * at all in the course of the game, then each step of the defence.
  */
 public final class Habits {
+  /** Every step but the first, in which a player plays its own hand. */
+  private static final List<Stance> STEPS =
+      Arrays.stream(Stance.values()).filter(step -> step != Stance.OWN_HAND).toList();
+
   private final int measures;
 
   Habits(int measures) {
@@ -24,7 +29,7 @@ public final class Habits {
   public static List<String> names() {
     List<String> names = new ArrayList<>();
     names.add("played-differently");
-    for (Stance step : Stance.values()) {
+    for (Stance step : STEPS) {
       names.add(step.text());
     }
     return names;
@@ -32,13 +37,13 @@ public final class Habits {
 
   /** Counts one deal of a comparison. */
   void compare(int pair, ArmGame[] arm, ArmGame[] baseline, StudyTally into) {
-    int habits = 1 + Stance.values().length;
+    int habits = 1 + STEPS.size();
     for (int habit = 0; habit < habits; habit++) {
       int fired = 0;
       long wall = 0;
       long[] differences = new long[measures];
       for (int at = 0; at < arm.length; at++) {
-        int first = habit == 0 ? parting(arm[at], baseline[at]) : arm[at].stepWalls()[habit - 1];
+        int first = habit == 0 ? parting(arm[at], baseline[at]) : step(arm[at], habit - 1);
         if (first != StanceListener.NEVER) {
           fired++;
           wall += first;
@@ -49,6 +54,10 @@ public final class Habits {
       }
       into.firing(pair * habits + habit).addDeal(arm.length, fired, wall, differences);
     }
+  }
+
+  private static int step(ArmGame game, int step) {
+    return game.stepWalls()[STEPS.get(step).ordinal()];
   }
 
   private static int parting(ArmGame arm, ArmGame baseline) {

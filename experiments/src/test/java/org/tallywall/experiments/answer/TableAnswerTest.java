@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -14,13 +15,12 @@ import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.run.TablePlayer;
+import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
-import org.tallywall.experiments.tally.TableTally;
+import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -51,8 +51,8 @@ class TableAnswerTest {
   private static final class Played {
     private static Study study;
     private static ConcreteHands hands;
-    private static TableTally tally;
-    private static TableAnswer answer;
+    private static StudyTally tally;
+    private static StudyAnswer answer;
   }
 
   @BeforeAll
@@ -61,13 +61,17 @@ class TableAnswerTest {
     Path file = Files.writeString(folder.resolve("study.json"), STUDY);
     Played.study = StudyFile.read(file, Changes.NONE, Catalog.standard());
     Played.hands = new ConcreteHands(Played.study.card());
-    TablePlayer table =
-        new TablePlayer(
-            Played.study,
-            (Design.Table) Played.study.design(),
-            new TableSetup(Played.hands, Played.study.rules()));
-    Played.tally = table.play(Block.of(0, DEALS), new RunState(DEALS)).tally();
-    Played.answer = TableAnswer.of(Played.study, Played.hands, Played.tally);
+    StudyPlayer table =
+        new StudyPlayer(Played.study, new TableSetup(Played.hands, Played.study.rules()));
+    Played.tally = table.play(Block.of(0, DEALS, 500), new RunState(DEALS, 500, 0)).tally();
+    Played.answer = new StudyAnswer(Played.study, Played.hands, Played.tally, Optional.empty());
+  }
+
+  private static Table table(String stem) {
+    return Played.answer.all().stream()
+        .filter(table -> table.stem().equals(stem))
+        .findFirst()
+        .orElseThrow();
   }
 
   private static double number(Table table, int row, String column) {
@@ -87,7 +91,7 @@ class TableAnswerTest {
 
   @Test
   void winRates_whereGamesGo_addUpToAllOfThem() {
-    Table rates = Played.answer.winRates();
+    Table rates = table("win-rates");
     for (int row = 0; row < 5; row++) {
       double sum = 0;
       for (String column :
@@ -112,7 +116,7 @@ class TableAnswerTest {
 
   @Test
   void winRates_intervalOfASeat_isWilsonsOfItsWins() {
-    Table rates = Played.answer.winRates();
+    Table rates = table("win-rates");
     long wins = (long) number(rates, 2, "wins");
 
     assertThat(number(rates, 2, "win-rate-low"))
@@ -124,24 +128,23 @@ class TableAnswerTest {
 
   @Test
   void handChoice_sharesOfWins_addUpToOne() {
-    assertThat(sum(Played.answer.handChoice(), "share-of-wins")).isCloseTo(1, within(1e-12));
-    assertThat(sum(Played.answer.families(), "share-of-wins")).isCloseTo(1, within(1e-12));
-    assertThat(sum(Played.answer.handChoice(), "wins"))
-        .isEqualTo(number(Played.answer.winRates(), 4, "wins"));
+    assertThat(sum(table("hand-choice"), "share-of-wins")).isCloseTo(1, within(1e-12));
+    assertThat(sum(table("families"), "share-of-wins")).isCloseTo(1, within(1e-12));
+    assertThat(sum(table("hand-choice"), "wins")).isEqualTo(number(table("win-rates"), 4, "wins"));
   }
 
   @Test
   void handChoice_lineNobodyWinsWith_hasNoMeans() {
-    String towers = CsvWriter.text(Played.answer.handChoice()).lines().toList().get(3);
+    String towers = CsvWriter.text(table("hand-choice")).lines().toList().get(3);
 
     assertThat(towers).startsWith("table,T1,Towers,,75,yes,1,");
-    assertThat(number(Played.answer.handChoice(), 2, "wins")).isZero();
+    assertThat(number(table("hand-choice"), 2, "wins")).isZero();
     assertThat(towers).endsWith(",,,,");
   }
 
   @Test
   void handChoice_intervalOfTheRate_liesAroundIt() {
-    Table choice = Played.answer.handChoice();
+    Table choice = table("hand-choice");
 
     for (int row = 0; row < 2; row++) {
       double rate = number(choice, row, "win-rate-when-aimed");
@@ -153,7 +156,7 @@ class TableAnswerTest {
 
   @Test
   void endings_allRows_addUpToTheGames() {
-    Table endings = Played.answer.endings();
+    Table endings = table("endings");
 
     assertThat(endings.rows()).hasSize(100);
     assertThat(number(endings, 0, "wall")).isEqualTo(99);
@@ -162,7 +165,7 @@ class TableAnswerTest {
 
   @Test
   void passes_everyStep_hasItsRow() {
-    String text = CsvWriter.text(Played.answer.passes());
+    String text = CsvWriter.text(table("passes"));
 
     assertThat(text.lines().map(line -> line.split(",", -1)[1]))
         .containsExactly(
@@ -175,14 +178,14 @@ class TableAnswerTest {
             "across-2",
             "right-2",
             "courtesy");
-    assertThat(number(Played.answer.passes(), 0, "games")).isEqualTo(DEALS);
-    assertThat(number(Played.answer.passes(), 0, "away-after"))
-        .isLessThan(number(Played.answer.passes(), 0, "away-before"));
+    assertThat(number(table("passes"), 0, "games")).isEqualTo(DEALS);
+    assertThat(number(table("passes"), 0, "away-after"))
+        .isLessThan(number(table("passes"), 0, "away-before"));
   }
 
   @Test
   void summary_forPeople_usesNoStatisticalNamesInItsHeadings() {
-    Summary summary = new Summary(Played.study, Played.hands, Played.tally);
+    TableSummary summary = new TableSummary(Played.study, Played.hands, Played.tally.arm(0));
 
     assertThat(summary.seats().columns().stream().map(Column::heading))
         .containsExactly("seat", "player", "games won", "points per 100 games", "one away reached");

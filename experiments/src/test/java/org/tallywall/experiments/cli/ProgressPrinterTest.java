@@ -15,7 +15,7 @@ class ProgressPrinterTest {
   @Test
   void text_halfWay_namesSpeedAndTimeLeft() {
     assertThat(ProgressPrinter.text(10_000, 20_000, 5 * SECOND))
-        .isEqualTo("10,000 of 20,000 deals, 50 %, 2,000 games a second, 5 s left");
+        .isEqualTo("10,000 of 20,000 deals, 50 %, 2,000 deals a second, 5 s left");
     assertThat(ProgressPrinter.text(0, 20_000, SECOND)).isEqualTo("0 of 20,000 deals, 0 %");
   }
 
@@ -37,7 +37,7 @@ class ProgressPrinterTest {
   void bar_onATerminal_isWrittenOverAndClearedAtTheEnd() throws InterruptedException {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console = new Console(OutputStream.nullOutputStream(), err, 80, true);
-    ProgressPrinter printer = new ProgressPrinter(console, new RunState(10));
+    ProgressPrinter printer = new ProgressPrinter(console, new RunState(10, 500, 0));
     while (err.size() == 0) {
       Thread.sleep(20);
     }

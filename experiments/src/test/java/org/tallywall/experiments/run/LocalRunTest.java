@@ -19,7 +19,7 @@ class LocalRunTest {
   /** Plays blocks in next to no time, the early ones slower than the late ones. */
   private static BlockResult uneven(Block block, RunState state) {
     pause(block.number() % 3 == 0 ? 8 : 1);
-    return state.stopped() ? null : new BlockResult(block, null, List.of());
+    return state.stopped() ? null : new BlockResult(block, null, List.of(), List.of());
   }
 
   private static void pause(long millis) {
@@ -33,7 +33,7 @@ class LocalRunTest {
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 7})
   void results_anyNumberOfThreads_comeInTheOrderOfBlocks(int threads) {
-    RunState state = new RunState(20_250);
+    RunState state = new RunState(20_250, 500, 0);
     List<Long> order = new ArrayList<>();
     AtomicLong deals = new AtomicLong();
 
@@ -60,9 +60,9 @@ class LocalRunTest {
             () ->
                 (block, state) -> {
                   begun.incrementAndGet();
-                  return new BlockResult(block, null, List.of());
+                  return new BlockResult(block, null, List.of(), List.of());
                 },
-            new RunState(50_000),
+            new RunState(50_000, 500, 0),
             3)
         .play(
             result -> {
@@ -76,7 +76,7 @@ class LocalRunTest {
 
   @Test
   void stop_inTheMiddle_endsTheRunWithoutTheRest() {
-    RunState state = new RunState(500_000);
+    RunState state = new RunState(500_000, 500, 0);
     AtomicInteger results = new AtomicInteger();
 
     boolean complete =
@@ -104,9 +104,9 @@ class LocalRunTest {
                   if (block.number() >= 4) {
                     throw new IllegalStateException("block " + block.number());
                   }
-                  return new BlockResult(block, null, List.of());
+                  return new BlockResult(block, null, List.of(), List.of());
                 },
-            new RunState(10_000),
+            new RunState(10_000, 500, 0),
             threads);
 
     assertThatThrownBy(() -> run.play(result -> handedOver.add(result.block().number())))
@@ -121,7 +121,7 @@ class LocalRunTest {
             () -> {
               throw new IllegalStateException("no table");
             },
-            new RunState(1_000),
+            new RunState(1_000, 500, 0),
             2);
 
     assertThatThrownBy(() -> run.play(result -> {})).hasMessage("no table");
@@ -129,7 +129,7 @@ class LocalRunTest {
 
   @Test
   void readerThatFails_stopsTheRun() {
-    RunState state = new RunState(500_000);
+    RunState state = new RunState(500_000, 500, 0);
     LocalRun run = new LocalRun(() -> LocalRunTest::uneven, state, 2);
 
     assertThatThrownBy(
@@ -144,10 +144,10 @@ class LocalRunTest {
 
   @Test
   void blocks_ofAStudy_coverItsDealsOnce() {
-    assertThat(Block.count(1)).isEqualTo(1);
-    assertThat(Block.count(500)).isEqualTo(1);
-    assertThat(Block.count(501)).isEqualTo(2);
-    assertThat(Block.of(0, 501)).isEqualTo(new Block(0, 0, 500));
-    assertThat(Block.of(1, 501)).isEqualTo(new Block(1, 500, 1));
+    assertThat(Block.count(1, 500)).isEqualTo(1);
+    assertThat(Block.count(500, 500)).isEqualTo(1);
+    assertThat(Block.count(501, 500)).isEqualTo(2);
+    assertThat(Block.of(0, 501, 500)).isEqualTo(new Block(0, 0, 500));
+    assertThat(Block.of(1, 501, 500)).isEqualTo(new Block(1, 500, 1));
   }
 }

@@ -29,6 +29,8 @@ final class Tables {
             "concealed": true } ] } ] }
       """;
 
+  static final int EVERY_SEAT = 15;
+
   private Tables() {}
 
   static TableSetup setup() {
@@ -43,6 +45,16 @@ final class Tables {
             seat ->
                 clumsyAtThree && seat == 3 ? (Player) new RandomLegalPlayer() : new NearestPlayer())
         .toList();
+  }
+
+  /** Plays deals and counts them. */
+  static void play(TableTally into, long firstDeal, int deals) {
+    TallyListener listener = new TallyListener();
+    listener.count(into, EVERY_SEAT);
+    for (int deal = 0; deal < deals; deal++) {
+      play(listener, firstDeal + deal, 1);
+      into.endDeal();
+    }
   }
 
   static void play(GameListener listener, long firstDeal, int deals) {

@@ -33,12 +33,15 @@ class TallyListenerTest {
   @BeforeAll
   static void play() {
     TableSetup setup = Tables.setup();
-    TallyListener listener = new TallyListener(setup);
+    tally = new TableTally(setup);
+    TallyListener listener = new TallyListener();
+    listener.count(tally, Tables.EVERY_SEAT);
     Game counted = new Game(setup, Tables.players(true), listener);
     GameRecorder recorder = new GameRecorder();
     Game recorded = new Game(setup, Tables.players(true), recorder);
     for (long deal = 0; deal < DEALS; deal++) {
       counted.play(Deal.of(31, deal, setup.rules().tiles()));
+      tally.endDeal();
       recorded.play(Deal.of(31, deal, setup.rules().tiles()));
       RECORDS.add(
           recorder.record(
@@ -53,7 +56,6 @@ class TallyListenerTest {
                   Map.of(),
                   List.of())));
     }
-    tally = listener.take();
   }
 
   @Test
@@ -298,13 +300,13 @@ class TallyListenerTest {
 
   @Test
   void parts_addedInAnyOrder_areTheWhole() {
-    TallyListener first = new TallyListener(Tables.setup());
+    TableTally first = new TableTally(Tables.setup());
     Tables.play(first, 150, DEALS - 150);
-    TallyListener second = new TallyListener(Tables.setup());
+    TableTally second = new TableTally(Tables.setup());
     Tables.play(second, 0, 150);
     TableTally sum = new TableTally(Tables.setup());
-    sum.add(first.take());
-    sum.add(second.take());
+    sum.add(first);
+    sum.add(second);
 
     assertThat(sum).usingRecursiveComparison().isEqualTo(tally);
   }
