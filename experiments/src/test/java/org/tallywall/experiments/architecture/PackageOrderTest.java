@@ -40,7 +40,8 @@ class PackageOrderTest {
                   "html"),
           "experiments",
               List.of(
-                  "error", "rack", "study", "tally", "run", "invent", "store", "stats", "stop", "story", "ask", "answer", "cli"));
+                  "error", "rack", "study", "tally", "run", "invent", "store", "stats", "stop",
+                  "story", "ask", "answer", "cli"));
 
   /** Which modules a module may use besides itself. */
   private static final Map<String, List<String>> MODULES =

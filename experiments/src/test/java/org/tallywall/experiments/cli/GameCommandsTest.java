@@ -92,7 +92,7 @@ class GameCommandsTest {
     assertComplains(game("--study", study), "leave --card, --rules, --seed and --players out");
     assertComplains(game("--arm", "bold"), "belong to --study");
     assertComplains(
-        Typed.run("game", "--study", study, "--deal", "1", "--arm", "bold"), "one fixed table");
+        Typed.run("game", "--study", study, "--deal", "1", "--arm", "bold"), "no ways of playing");
     assertComplains(game("--names", "Ann,Bea"), "takes four names");
     assertComplains(game("--record", card), "exists already");
     assertComplains(

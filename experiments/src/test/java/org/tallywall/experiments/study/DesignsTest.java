@@ -172,11 +172,10 @@ class DesignsTest {
 
   @Test
   void roundRobin_threePlayers_isRefused() {
-    complains(
-        ROUND,
-        ", \"d\": \"random-legal\",\n                         \"e\": {\"player\": \"reckoner\", \"aim.targets\": 1}",
-        "",
-        "everyone against everyone takes four players or more");
+    String three = ROUND.replaceAll("(?s)\"c\".*\\}\\s*\\}\\s*\\}", "\"c\": \"watchful\" } }");
+
+    assertThat(catchThrowable(() -> read(three)))
+        .hasMessageContaining("everyone against everyone takes four players or more");
   }
 
   private void complains(String study, String good, String bad, String words) {
