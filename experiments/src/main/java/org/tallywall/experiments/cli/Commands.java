@@ -10,6 +10,7 @@ final class Commands {
     CommandLine root = new CommandLine(new RootCommand());
     root.addSubcommand(card(console));
     root.addSubcommand(new RunCommand(console));
+    root.addSubcommand(new ReportCommand(console));
     root.addSubcommand(new GameCommand(console));
     root.addSubcommand(new ReplayCommand(console));
     root.addSubcommand(new PlayersCommand(console));

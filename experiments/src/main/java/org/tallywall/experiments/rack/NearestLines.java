@@ -29,7 +29,16 @@ public final class NearestLines {
    * @param card a good card
    */
   public NearestLines(Card card) {
-    this.hands = new ConcreteHands(card);
+    this(new ConcreteHands(card));
+  }
+
+  /**
+   * A search on one card.
+   *
+   * @param hands all hands of the card
+   */
+  public NearestLines(ConcreteHands hands) {
+    this.hands = hands;
   }
 
   /**

@@ -63,6 +63,21 @@ public final class WholeFile {
   }
 
   /**
+   * Makes a folder where there is none yet.
+   *
+   * @param folder the folder
+   * @return the same
+   * @throws FailedException if it cannot be made
+   */
+  public static Path folder(Path folder) {
+    try {
+      return Files.createDirectories(folder);
+    } catch (IOException e) {
+      throw unwritten(folder, e);
+    }
+  }
+
+  /**
    * Says in plain words why a file could not be written.
    *
    * @param file the file

@@ -11,12 +11,17 @@ import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
 /** The tiles of the players while a story is told. It trusts the record and checks nothing. */
-final class StoryTable {
+public final class StoryTable {
   private final List<Rack> racks = new ArrayList<>();
   private final List<List<Exposure>> exposures = new ArrayList<>();
   private int left;
 
-  StoryTable(GameRecord game) {
+  /**
+   * The table right after the deal.
+   *
+   * @param game the record
+   */
+  public StoryTable(GameRecord game) {
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       racks.add(new Rack());
       exposures.add(new ArrayList<>());
@@ -27,16 +32,36 @@ final class StoryTable {
     left = game.wall().size() - Deal.DEALT;
   }
 
-  Rack rack(int seat) {
+  /**
+   * The concealed tiles of a player.
+   *
+   * @param seat 0 to 3
+   * @return the rack itself, which goes on changing
+   */
+  public Rack rack(int seat) {
     return racks.get(seat);
+  }
+
+  /**
+   * The exposures of a player.
+   *
+   * @param seat 0 to 3
+   * @return in the order made, as they are now
+   */
+  public List<Exposure> exposures(int seat) {
+    return List.copyOf(exposures.get(seat));
   }
 
   Exposure exposure(int owner, int index) {
     return exposures.get(owner).get(index);
   }
 
-  /** Tiles left in the wall. */
-  int left() {
+  /**
+   * Tiles left in the wall.
+   *
+   * @return 0 to 99
+   */
+  public int left() {
     return left;
   }
 
@@ -45,8 +70,12 @@ final class StoryTable {
     return rack(seat).jokers() + exposures.get(seat).stream().mapToInt(Exposure::jokers).sum();
   }
 
-  /** The four parts of a pass move at once. */
-  void pass(List<GameEvent.Pass> parts) {
+  /**
+   * The four parts of a pass move at once.
+   *
+   * @param parts one part a seat
+   */
+  public void pass(List<GameEvent.Pass> parts) {
     for (GameEvent.Pass part : parts) {
       for (int tile : part.own()) {
         rack(part.to()).add(tile);
@@ -61,7 +90,12 @@ final class StoryTable {
     }
   }
 
-  void courtesy(GameEvent.Courtesy courtesy) {
+  /**
+   * Two opposite seats pass across.
+   *
+   * @param courtesy what they gave
+   */
+  public void courtesy(GameEvent.Courtesy courtesy) {
     int low = courtesy.seats().get(0);
     int high = courtesy.seats().get(1);
     move(courtesy.tiles().get(0), low, high);
@@ -75,17 +109,32 @@ final class StoryTable {
     }
   }
 
-  void draw(GameEvent.Draw draw) {
+  /**
+   * A tile goes from the wall to a rack.
+   *
+   * @param draw who drew what
+   */
+  public void draw(GameEvent.Draw draw) {
     rack(draw.seat()).add(draw.tile());
     left--;
   }
 
-  void discard(GameEvent.Discard discard) {
+  /**
+   * A tile leaves a rack.
+   *
+   * @param discard who threw what
+   */
+  public void discard(GameEvent.Discard discard) {
     rack(discard.seat()).remove(discard.tile());
   }
 
-  /** Lays the group open and returns it. */
-  Exposure claim(GameEvent.Claim claim) {
+  /**
+   * Lays a group open.
+   *
+   * @param claim who claimed what
+   * @return the group
+   */
+  public Exposure claim(GameEvent.Claim claim) {
     Rack rack = rack(claim.seat());
     rack.remove(claim.kind(), claim.size() - 1 - claim.jokers());
     rack.remove(Tile.JOKER, claim.jokers());
@@ -95,8 +144,13 @@ final class StoryTable {
     return laid;
   }
 
-  /** Redeems a joker and returns the group as it was. */
-  Exposure exchange(GameEvent.Exchange exchange) {
+  /**
+   * Redeems a joker.
+   *
+   * @param exchange who gave what
+   * @return the group as it was before
+   */
+  public Exposure exchange(GameEvent.Exchange exchange) {
     Exposure before = exposure(exchange.owner(), exchange.exposure());
     rack(exchange.seat()).remove(exchange.tile());
     rack(exchange.seat()).add(Tile.JOKER);

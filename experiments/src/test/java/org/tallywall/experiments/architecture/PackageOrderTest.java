@@ -41,7 +41,7 @@ class PackageOrderTest {
           "experiments",
               List.of(
                   "error", "rack", "study", "tally", "run", "invent", "store", "stats", "stop",
-                  "story", "ask", "answer", "cli"));
+                  "story", "ask", "results", "page", "paper", "answer", "cli"));
 
   /** Which modules a module may use besides itself. */
   private static final Map<String, List<String>> MODULES =

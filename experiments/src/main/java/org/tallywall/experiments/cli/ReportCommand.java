@@ -1,0 +1,120 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.paper.PaperFormat;
+import org.tallywall.experiments.paper.PaperOptions;
+import org.tallywall.experiments.paper.Papers;
+import org.tallywall.experiments.paper.TeachingPack;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** Makes papers of results. */
+@Command(
+    name = "report",
+    description = {
+      "Makes notes, charts, a page and pages of single games from a results folder.",
+      "With several folders: one page with all of them, to be handed out."
+    },
+    footer = {
+      "  tallywall report results/first-look",
+      "  tallywall report results/first-look results/defence-switch --out evening.html"
+    })
+final class ReportCommand implements Callable<Integer> {
+  private static final Path PACK = Path.of("teaching-pack.html");
+
+  private final Console console;
+
+  @Parameters(paramLabel = "FOLDER", arity = "1..*", description = "Results folders.")
+  private List<Path> folders;
+
+  @Option(
+      names = "--format",
+      paramLabel = "KINDS",
+      description =
+          "What to make, with commas between: notes, page, charts, games; all unless given.")
+  private String formats;
+
+  @Option(
+      names = "--with-card",
+      description =
+          "Prints the lines of the card too; a card belongs to its publisher, so keep such a page.")
+  private boolean withCard;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FILE",
+      description = "The page of several folders; teaching-pack.html unless given.")
+  private Path out;
+
+  ReportCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() {
+    if (folders.size() > 1) {
+      return pack();
+    }
+    if (out != null) {
+      throw new WrongInputException(
+          "--out belongs to a page of several folders; the papers of one folder lie in it");
+    }
+    Path folder = folders.get(0);
+    Set<PaperFormat> wanted = formats();
+    Papers.write(folder, new PaperOptions(wanted, withCard, Version.text()))
+        .forEach(remark -> console.complain("tallywall: " + remark));
+    console.say(
+        "Made in %s: %s"
+            .formatted(
+                folder, String.join(", ", wanted.stream().sorted().map(this::files).toList())));
+    return Program.DONE;
+  }
+
+  private String files(PaperFormat format) {
+    return switch (format) {
+      case NOTES -> "notes.md, notes.html";
+      case PAGE -> "report.html";
+      case CHARTS -> "charts";
+      case GAMES -> "games";
+    };
+  }
+
+  private Integer pack() {
+    if (formats != null || withCard) {
+      throw new WrongInputException(
+          "a page of several folders has one form; leave --format and --with-card out");
+    }
+    Path file = out == null ? PACK : out;
+    TeachingPack.write(folders, file, Version.text());
+    console.say("Made of " + folders.size() + " studies: " + file);
+    return Program.DONE;
+  }
+
+  private Set<PaperFormat> formats() {
+    if (formats == null) {
+      return EnumSet.allOf(PaperFormat.class);
+    }
+    EnumSet<PaperFormat> wanted = EnumSet.noneOf(PaperFormat.class);
+    for (String name : Arrays.stream(formats.split(",", -1)).map(String::strip).toList()) {
+      wanted.add(
+          PaperFormat.of(name)
+              .orElseThrow(
+                  () ->
+                      new WrongInputException(
+                          "--format is one or more of %s with commas between, not \"%s\"; the nearest is \"%s\""
+                              .formatted(
+                                  String.join(", ", PaperFormat.names()),
+                                  name,
+                                  Nearest.of(name, PaperFormat.names())))));
+    }
+    return wanted;
+  }
+}

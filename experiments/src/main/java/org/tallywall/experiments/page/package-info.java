@@ -1,0 +1,2 @@
+/** One game as a page, to be followed tile by tile. */
+package org.tallywall.experiments.page;

@@ -1,0 +1,131 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.experiments.results.Ranged;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.figure.Axis;
+import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.figure.PairedDots;
+import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Rounding;
+
+/** What you aim at, what wins: a row for each section of the card, or for the lines won with. */
+final class AimChart {
+  /** So many rows fill a slide. */
+  private static final int ROWS = 12;
+
+  private final Results results;
+  private final String file;
+  private final String arm;
+  private final List<Sheet.Row> rows;
+  private final double aimed;
+
+  private AimChart(Results results, String file, String arm) {
+    this.results = results;
+    this.file = file;
+    this.arm = arm;
+    List<Sheet.Row> all =
+        results.rows(file).stream().filter(row -> row.text("arm").equals(arm)).toList();
+    this.aimed = AimTables.sums("aimed-after-passes", all).getOrDefault(arm, 0.0);
+    this.rows =
+        all.stream()
+            .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count("wins")))
+            .limit(ROWS)
+            .toList();
+  }
+
+  /** A chart for every way of playing: of sections, and of lines. */
+  static List<Figure> all(Results results) {
+    List<Figure> figures = new ArrayList<>();
+    for (String file : List.of("families", "hand-choice")) {
+      LinkedHashSet<String> arms = new LinkedHashSet<>();
+      results.rows(file).forEach(row -> arms.add(row.text("arm")));
+      for (String arm : arms) {
+        AimChart chart = new AimChart(results, file, arm);
+        chart.figure(arms.size() > 1 ? figures.size() + 1 : 0).ifPresent(figures::add);
+      }
+    }
+    return figures;
+  }
+
+  private Optional<PairedDots> figure(int number) {
+    boolean wins = rows.stream().anyMatch(row -> row.count("wins") > 0);
+    if (!wins || aimed == 0) {
+      return Optional.empty();
+    }
+    boolean families = file.equals("families");
+    List<String> further =
+        families
+            ? List.of("won, of 100 that aimed at it", "points a win")
+            : List.of("won, of 100 that aimed at it", "value");
+    List<PairedDots.Row> pairs = rows.stream().map(this::pair).toList();
+    String stem =
+        (families ? "aim-and-win" : "aim-and-win-lines") + (number == 0 ? "" : "-" + number);
+    String title =
+        "What you aim at, what wins"
+            + (families ? "" : ": the lines won with most often")
+            + (number == 0 ? "" : " (" + arm + ")");
+    Caption caption = new Caption(stem, title, described(pairs), Notes.under(results));
+    return Optional.of(
+        new PairedDots(
+            caption,
+            new Axis("share", "in 100"),
+            families ? "section of the card" : "line",
+            "aimed at after the passes",
+            "of all wins",
+            further,
+            pairs));
+  }
+
+  private PairedDots.Row pair(Sheet.Row row) {
+    OptionalDouble share = row.number("share-of-wins");
+    String won =
+        row.ranged("win-rate-when-aimed")
+            .map(Ranged::inHundred)
+            .map(ranged -> number(ranged.value(), 0))
+            .orElse("");
+    String last =
+        file.equals("families")
+            ? row.number("points-when-won").isPresent()
+                ? number(row.need("points-when-won"), 0)
+                : ""
+            : row.text("value");
+    return new PairedDots.Row(
+        label(row),
+        OptionalDouble.of(100 * row.count("aimed-after-passes") / aimed),
+        share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : OptionalDouble.empty(),
+        List.of(won, last));
+  }
+
+  private String label(Sheet.Row row) {
+    if (file.equals("families")) {
+      return row.text("family");
+    }
+    String nickname = row.text("nickname");
+    return row.text("line") + (nickname.isEmpty() ? "" : ", " + nickname);
+  }
+
+  private static String number(double value, int places) {
+    return CellText.grouped(Rounding.nearest(value, places).toPlainString());
+  }
+
+  private static String described(List<PairedDots.Row> pairs) {
+    List<String> sentences = new ArrayList<>();
+    for (PairedDots.Row pair : pairs) {
+      String wins =
+          pair.second().isPresent() ? number(pair.second().getAsDouble(), 1) + " of 100 wins" : "";
+      sentences.add(
+          pair.label()
+              + (": aimed at by " + number(pair.first().orElse(0), 1) + " of 100 players")
+              + (wins.isEmpty() ? "." : ", " + wins + "."));
+    }
+    return String.join(" ", sentences);
+  }
+}

@@ -1,0 +1,110 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.table.Table;
+
+/** Which lines and families of the card are aimed at and won with, in words for readers. */
+final class AimTables {
+  private static final String PLAYERS = "in 100 players that aimed at anything";
+
+  private final Results results;
+
+  /** The tiles of each line by its id; empty where they are not to be printed. */
+  private final Map<String, String> lines;
+
+  AimTables(Results results, Map<String, String> lines) {
+    this.results = results;
+    this.lines = Map.copyOf(lines);
+  }
+
+  Table lines() {
+    List<Sheet.Row> rows = results.rows("hand-choice");
+    List<Pick> picks = new ArrayList<>();
+    arm(picks, rows);
+    picks.add(Pick.words("line", "The line, by section and number."));
+    picks.add(Pick.words("family", "The section of the card.").headed("section"));
+    picks.add(Pick.words("nickname", "What the card file calls the line."));
+    if (!lines.isEmpty()) {
+      picks.add(
+          Pick.words("tiles", "The line itself.", row -> lines.getOrDefault(row.text("line"), "")));
+    }
+    picks.add(Pick.count("value", "points", "What the line pays."));
+    picks.add(Pick.words("concealed", "Whether nothing may be exposed before mahjong."));
+    picks.add(Pick.count("ways", "hands", "Ways to make it.").headed("ways to make it"));
+    aims(picks, rows);
+    return Pick.table("lines", "Which lines are aimed at and won with", picks, rows)
+        .note(explained())
+        .build();
+  }
+
+  Table families() {
+    List<Sheet.Row> rows = results.rows("families");
+    List<Pick> picks = new ArrayList<>();
+    arm(picks, rows);
+    picks.add(Pick.words("family", "The section of the card.").headed("section"));
+    picks.add(Pick.count("lines", "lines", "Lines of the section."));
+    picks.add(Pick.count("ways", "hands", "Ways to make them.").headed("ways to make them"));
+    aims(picks, rows);
+    return Pick.table("sections", "Which sections are aimed at and won with", picks, rows)
+        .note(explained())
+        .build();
+  }
+
+  private static void arm(List<Pick> picks, List<Sheet.Row> rows) {
+    if (Ways.several(rows)) {
+      picks.add(Pick.words("arm", "The way of playing.").headed("way of playing"));
+    }
+  }
+
+  private static void aims(List<Pick> picks, List<Sheet.Row> rows) {
+    picks.add(aimed("aimed-after-deal", "aimed at after the deal, of 100", rows));
+    picks.add(aimed("aimed-after-passes", "aimed at after the passes, of 100", rows));
+    picks.add(
+        Pick.inHundred(
+                "share-of-wins",
+                "in 100 wins",
+                "Its share of all wins.",
+                row -> row.number("share-of-wins"))
+            .headed("of 100 wins"));
+    picks.add(
+        Pick.rangeInHundred(
+                "win-rate-when-aimed",
+                "in 100 players that aimed at it",
+                "Players that aimed at it after the passes and won, with whatever line, and range.")
+            .headed("won, of 100 that aimed at it after the passes"));
+    picks.add(Pick.count("switched-to", "times", "Times that a player changed to it in play."));
+    picks.add(Pick.count("switched-from", "times", "Times that a player left it in play."));
+    picks.add(
+        Pick.mean("wall-at-win", "tiles", "Mean number of tiles left in the wall at the win."));
+    picks.add(Pick.mean("jokers-at-win", "tiles", "Mean number of jokers in the winning hand."));
+    picks.add(Pick.mean("exposures-at-win", "exposures", "Mean number of the winner's exposures."));
+    picks.add(Pick.mean("points-when-won", "points a win", "What the winner received on average."));
+  }
+
+  private static Pick aimed(String name, String heading, List<Sheet.Row> rows) {
+    Map<String, Double> sums = sums(name, rows);
+    return Pick.inHundred(
+            name,
+            PLAYERS,
+            "Of 100 players that aimed at any line then.",
+            row -> Pick.quotient(row.number(name), sums.getOrDefault(row.text("arm"), 0.0)))
+        .headed(heading);
+  }
+
+  /** The sum of a count for each way of playing. */
+  static Map<String, Double> sums(String name, List<Sheet.Row> rows) {
+    Map<String, Double> sums = new TreeMap<>();
+    rows.forEach(row -> sums.merge(row.text("arm"), row.number(name).orElse(0), Double::sum));
+    return sums;
+  }
+
+  private String explained() {
+    return "A player aims at one line at a time, as it says itself; the range in brackets would hold the true figure in %s of 100 such runs."
+        .formatted(Wording.level(results.confidence()));
+  }
+}

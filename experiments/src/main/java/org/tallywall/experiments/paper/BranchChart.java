@@ -1,0 +1,178 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.figure.Axis;
+import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.figure.SquareMap;
+import org.tallywall.reports.figure.SquareMap.Side;
+import org.tallywall.reports.figure.SquareMap.Square;
+
+/** Play on or hold back? A square for every situation, with what the first option is worth. */
+final class BranchChart {
+  private static final String ACROSS = "away";
+  private static final String DOWN = "wall";
+
+  private final Results results;
+  private final List<Sheet.Row> rows;
+
+  private BranchChart(Results results, List<Sheet.Row> rows) {
+    this.results = results;
+    this.rows = rows;
+  }
+
+  /** A map for every value of what is neither across nor down, as the number of exposures. */
+  static List<Figure> all(Results results) {
+    Map<String, List<Sheet.Row>> groups = new LinkedHashMap<>();
+    boolean there =
+        results.sheet("branch").filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN)).isPresent();
+    if (there) {
+      for (Sheet.Row row : results.rows("branch")) {
+        if (isShown(results, row)) {
+          groups.computeIfAbsent(group(results, row), name -> new ArrayList<>()).add(row);
+        }
+      }
+    }
+    List<Figure> figures = new ArrayList<>();
+    groups.forEach(
+        (name, rows) -> {
+          int number = groups.size() == 1 ? 0 : figures.size() + 1;
+          figures.add(new BranchChart(results, rows).figure(name, number));
+        });
+    return figures;
+  }
+
+  private static boolean isShown(Results results, Sheet.Row row) {
+    String primary = results.study().text("primary");
+    String measure = row.text("measure");
+    return measure.isEmpty() || primary.isEmpty() || measure.equals(primary);
+  }
+
+  /** What else tells squares apart, in words. */
+  private static String group(Results results, Sheet.Row row) {
+    List<String> words = new ArrayList<>();
+    Object when = results.study().object("branch").get("when");
+    if (when instanceof Map<?, ?> conditions) {
+      for (Object condition : conditions.keySet()) {
+        String name = condition.toString();
+        String value = row.text(name);
+        if (!name.equals(ACROSS) && !name.equals(DOWN) && !value.isEmpty()) {
+          words.add(name.replace('-', ' ') + ": " + value);
+        }
+      }
+    }
+    if (!row.text("option").isEmpty()) {
+      words.add(row.text("option"));
+    }
+    return String.join(", ", words);
+  }
+
+  private Figure figure(String group, int number) {
+    List<String> columns = values(ACROSS, false);
+    List<String> walls = values(DOWN, true);
+    List<List<Square>> squares = new ArrayList<>();
+    for (String wall : walls) {
+      squares.add(columns.stream().map(away -> square(away, wall)).toList());
+    }
+    List<String> options =
+        results.study().object("branch").get("options") instanceof List<?> list
+            ? list.stream().map(String::valueOf).toList()
+            : List.of("the first choice", "the second choice");
+    String first = words(options.get(0));
+    String second = words(options.get(options.size() - 1));
+    Optional<SquareMap.Border> border =
+        Border.of(squares)
+            .map(
+                places ->
+                    new SquareMap.Border(
+                        places,
+                        "the rule to remember: left of this line %s, right of it %s"
+                            .formatted(first, second)));
+    String unit =
+        MeasureWords.of(results.study().text("primary"))
+            .map(MeasureWords::unit)
+            .orElse("points in 100 games");
+    List<String> labels = ranges(walls);
+    Caption caption =
+        new Caption(
+            "play-on-or-hold-back" + (number == 0 ? "" : "-" + number),
+            "Play on or hold back?" + (group.isEmpty() ? "" : " (" + group + ")"),
+            described(columns, labels, squares, unit),
+            Notes.under(results));
+    return new SquareMap(
+        caption,
+        new Axis(first + " instead of " + second, unit),
+        new Side(new Axis("tiles away", ""), columns),
+        new Side(new Axis("tiles left in the wall", ""), labels),
+        squares,
+        border);
+  }
+
+  private static String words(String option) {
+    return switch (option) {
+      case "own-need" -> "play on by the own need";
+      case "safest" -> "throw the safest tile";
+      default -> option;
+    };
+  }
+
+  private List<String> values(String column, boolean falling) {
+    Comparator<String> numbers =
+        Comparator.comparingDouble(text -> text.matches("\\d{1,6}") ? Double.parseDouble(text) : 0);
+    return rows.stream()
+        .map(row -> row.text(column))
+        .distinct()
+        .sorted(falling ? numbers.reversed() : numbers)
+        .toList();
+  }
+
+  private Square square(String away, String wall) {
+    return rows.stream()
+        .filter(row -> row.text(ACROSS).equals(away) && row.text(DOWN).equals(wall))
+        .findFirst()
+        .flatMap(row -> row.ranged("difference"))
+        .map(ranged -> Square.of(ranged.inHundred().estimate()))
+        .orElse(Square.tooFew());
+  }
+
+  /** Upper edges as ranges: 60, 45 become "60 to 46", "45 to 0". */
+  private static List<String> ranges(List<String> edges) {
+    List<String> ranges = new ArrayList<>();
+    for (int at = 0; at < edges.size(); at++) {
+      boolean last = at + 1 == edges.size();
+      boolean numbers = edges.get(at).matches("\\d{1,6}");
+      numbers &= last || edges.get(at + 1).matches("\\d{1,6}");
+      int low = last || !numbers ? 0 : Integer.parseInt(edges.get(at + 1)) + 1;
+      ranges.add(numbers ? edges.get(at) + " to " + low : edges.get(at));
+    }
+    return ranges;
+  }
+
+  private static String described(
+      List<String> columns, List<String> walls, List<List<Square>> squares, String unit) {
+    List<String> sentences = new ArrayList<>();
+    for (int row = 0; row < walls.size(); row++) {
+      List<String> cells = new ArrayList<>();
+      for (int column = 0; column < columns.size(); column++) {
+        String value =
+            squares
+                .get(row)
+                .get(column)
+                .estimate()
+                .map(e -> e.clearSign() == 0 ? "cannot be told" : e.text(Sign.PLUS_AND_MINUS))
+                .orElse("too few deals");
+        cells.add(columns.get(column) + " away " + value);
+      }
+      sentences.add("Wall " + walls.get(row) + ": " + String.join("; ", cells) + ".");
+    }
+    return "Differences in " + unit + ". " + String.join(" ", sentences);
+  }
+}

@@ -1,0 +1,38 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.figure.Figure;
+
+/** All charts that a results folder has the figures for. */
+final class Charts {
+  private Charts() {}
+
+  /** In the order in which they are looked at: what answers the question comes first. */
+  static List<Figure> of(Results results) {
+    List<Figure> figures = new ArrayList<>(answers(results));
+    PartChart.of(results).ifPresent(figures::add);
+    figures.addAll(AimChart.all(results));
+    return figures;
+  }
+
+  private static List<Figure> answers(Results results) {
+    List<Figure> figures = new ArrayList<>(BranchChart.all(results));
+    SweepChart.of(results).ifPresent(figures::add);
+    if (figures.isEmpty()) {
+      DifferenceChart.of(results).ifPresent(figures::add);
+    }
+    return figures;
+  }
+
+  /** The one chart of the notes. */
+  static Optional<Figure> first(Results results) {
+    List<Figure> all = of(results);
+    Optional<Figure> parts =
+        all.stream().filter(one -> one.caption().stem().equals("where-games-go")).findFirst();
+    boolean map = results.sheet("branch").isPresent() || results.sheet("sweep").isPresent();
+    return map || parts.isEmpty() ? all.stream().findFirst() : parts;
+  }
+}

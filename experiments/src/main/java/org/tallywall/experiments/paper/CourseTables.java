@@ -1,0 +1,148 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
+
+/** The course of the games, in words for readers: the passes, and when games end. */
+final class CourseTables {
+  private static final int STEP = 15;
+  private static final List<String> ENDS =
+      List.of(
+          "won-by-draw",
+          "won-by-exchange",
+          "won-on-discard",
+          "won-before-play",
+          "wall-games",
+          "void-games");
+  private static final Map<String, String> PASSES =
+      Map.of(
+          "right-1", "first right",
+          "across-1", "first across",
+          "left-1", "first left",
+          "stop", "a second round?",
+          "left-2", "second left",
+          "across-2", "second across",
+          "right-2", "last right");
+
+  private final Results results;
+
+  CourseTables(Results results) {
+    this.results = results;
+  }
+
+  /** When games end: fifteen tiles of the wall to a row. */
+  Table endings() {
+    List<Sheet.Row> rows = results.rows("endings");
+    boolean several = Ways.several(rows);
+    TableBuilder table = Table.builder("when-games-end", "When and how 100 games end");
+    if (several) {
+      table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
+    }
+    table.columns(Column.text("wall", "Tiles left in the wall.").headed("tiles left in the wall"));
+    table.columns(end("games", "all ends"), end("won-by-draw", "won on the tile drawn"));
+    table.columns(end("won-by-exchange", "won by a joker exchange"));
+    table.columns(end("won-on-discard", "won on a discard"));
+    table.columns(end("won-before-play", "East complete before play"));
+    table.columns(end("wall-games", "wall game"), end("void-games", "void, three hands dead"));
+    bins(rows)
+        .forEach(
+            (arm, bins) -> {
+              double games = bins.values().stream().mapToDouble(bin -> bin[0]).sum();
+              bins.forEach((wall, bin) -> table.row(row(several ? arm : "", wall, bin, games)));
+            });
+    return table.build();
+  }
+
+  private static Column end(String name, String heading) {
+    return Column.decimal(name, "in 100 games", "Games in 100: " + heading + ".")
+        .headed(heading)
+        .shownTo(1);
+  }
+
+  private static List<Cell> row(String arm, int wall, double[] bin, double games) {
+    List<Cell> cells = new ArrayList<>();
+    if (!arm.isEmpty()) {
+      cells.add(Cell.text(arm));
+    }
+    cells.add(Cell.text(wall < 0 ? "0" : wall * STEP + 1 + " to " + (wall + 1) * STEP));
+    for (double count : bin) {
+      cells.add(games == 0 ? Cell.empty() : Cell.decimal(100 * count / games));
+    }
+    return cells;
+  }
+
+  /** Ends by way of playing and bin, in the order of the file; the empty wall has a bin of -1. */
+  private static Map<String, Map<Integer, double[]>> bins(List<Sheet.Row> rows) {
+    Map<String, Map<Integer, double[]>> all = new LinkedHashMap<>();
+    for (Sheet.Row row : rows) {
+      int wall = (int) row.count("wall");
+      int bin = wall == 0 ? -1 : (wall - 1) / STEP;
+      double[] sums =
+          all.computeIfAbsent(row.text("arm"), arm -> new LinkedHashMap<>())
+              .computeIfAbsent(bin, at -> new double[ENDS.size() + 1]);
+      sums[0] += row.count("games");
+      for (int end = 0; end < ENDS.size(); end++) {
+        sums[end + 1] += row.count(ENDS.get(end));
+      }
+    }
+    return all;
+  }
+
+  /** The Charleston, pass by pass. */
+  Table passes() {
+    List<Sheet.Row> rows = results.rows("passes");
+    List<Pick> picks = new ArrayList<>();
+    if (Ways.several(rows)) {
+      picks.add(Pick.words("arm", "The way of playing.").headed("way of playing"));
+    }
+    picks.add(
+        Pick.words(
+                "step",
+                "The pass, or the question whether to stop.",
+                row -> PASSES.getOrDefault(row.text("step"), row.text("step")))
+            .headed("pass"));
+    picks.add(
+        Pick.inHundred(
+                "share-of-games",
+                "in 100 games",
+                "Games in 100 in which it came to this.",
+                row -> row.number("share-of-games"))
+            .headed("came to this in 100 games"));
+    picks.add(
+        Pick.inHundred(
+                "stopped",
+                "in 100 games",
+                "Of 100 games in which it was asked, those that went no further.",
+                row -> Pick.quotient(row.number("stopped"), row.count("games")))
+            .headed("stopped, of 100 asked"));
+    picks.add(
+        Pick.inHundred(
+                "blind",
+                "in 100 players",
+                "Players in 100 that passed on at least one tile unseen.",
+                CourseTables::blind)
+            .headed("passed unseen tiles, of 100 players"));
+    picks.add(Pick.mean("away-before", "tiles", "Mean tiles away before the pass."));
+    picks.add(Pick.mean("away-after", "tiles", "Mean tiles away after the pass."));
+    return Pick.table("the-passes", "The Charleston, pass by pass", picks, rows)
+        .note("Tiles away: how many tiles a rack lacks to the nearest line, all four on average.")
+        .build();
+  }
+
+  private static OptionalDouble blind(Sheet.Row row) {
+    if (row.number("blind-0").isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    long unseen = row.count("blind-1") + row.count("blind-2") + row.count("blind-3");
+    return Pick.quotient(OptionalDouble.of(unseen), unseen + (double) row.count("blind-0"));
+  }
+}

@@ -1,0 +1,85 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.experiments.results.Ranged;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
+
+/**
+ * One comparison on the same deals: a line of {@code differences.csv} or {@code sweep.csv}.
+ *
+ * @param arm the way of playing
+ * @param baseline what it is compared with
+ * @param measure the measure as files name it
+ * @param role primary, secondary or exploratory
+ * @param difference its value and range in the unit of the file, if there is one
+ * @param row the whole line, for everything else
+ */
+record Difference(
+    String arm,
+    String baseline,
+    String measure,
+    String role,
+    Optional<Ranged> difference,
+    Sheet.Row row) {
+
+  /** All comparisons of the folder, in the order of the file. */
+  static List<Difference> all(Results results) {
+    List<Difference> all = new ArrayList<>();
+    for (String file : List.of("differences", "sweep")) {
+      for (Sheet.Row row : results.rows(file)) {
+        if (!row.text("measure").isEmpty()) {
+          all.add(of(row));
+        }
+      }
+    }
+    return all;
+  }
+
+  private static Difference of(Sheet.Row row) {
+    String value = row.text("value");
+    String arm = row.text("arm");
+    return new Difference(
+        arm.isEmpty() ? value : arm,
+        row.text("baseline"),
+        row.text("measure"),
+        row.text("role"),
+        row.ranged("difference"),
+        row);
+  }
+
+  /** Those that answer the question. */
+  static List<Difference> primary(Results results) {
+    return all(results).stream().filter(Difference::isPrimary).toList();
+  }
+
+  boolean isPrimary() {
+    return role.equals("primary");
+  }
+
+  /** The comparison in 100 games. */
+  Optional<Ranged> inHundred() {
+    return difference.map(Ranged::inHundred);
+  }
+
+  /** Whether it is the line of the baseline itself. */
+  boolean isBaseline() {
+    return arm.equals(baseline);
+  }
+
+  /**
+   * Whether plus or minus is clear: the range leaves out 0, and where several were compared, the
+   * adjusted p says so too.
+   *
+   * @param confidence the level of the range
+   * @return 1, −1, or 0 where it cannot be told
+   */
+  int clearSign(double confidence) {
+    int sign = difference.map(ranged -> ranged.estimate().clearSign()).orElse(0);
+    OptionalDouble holm = row.number("p-holm");
+    return holm.isPresent() && holm.getAsDouble() > 1 - confidence ? 0 : sign;
+  }
+}

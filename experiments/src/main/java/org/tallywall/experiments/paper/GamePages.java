@@ -1,0 +1,120 @@
+package org.tallywall.experiments.paper;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.card.Card;
+import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.record.RecordFile;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.page.GamePage;
+import org.tallywall.experiments.page.Rehearsal;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.reports.document.Link;
+import org.tallywall.strategies.catalog.Catalog;
+
+/** Pages of the first games that a run kept. */
+final class GamePages {
+  /** How many games get a page; each page takes some hundred kilobytes. */
+  static final int MOST = 20;
+
+  private static final String FOLDER = "games";
+
+  private final Results results;
+  private final StudyCard card;
+
+  GamePages(Results results, StudyCard card) {
+    this.results = results;
+    this.card = card;
+  }
+
+  /** The file of kept games, if the run kept any. */
+  Optional<Path> records() {
+    for (String name : List.of("records.jsonl.gz", "records.jsonl")) {
+      Path file = results.folder().resolve(name);
+      if (Files.isRegularFile(file)) {
+        return Optional.of(file);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Writes the pages.
+   *
+   * @return ways to them from the report
+   */
+  List<Link> write() {
+    List<Link> links = new ArrayList<>();
+    if (records().isEmpty() || card.card().isEmpty()) {
+      return links;
+    }
+    ConcreteHands hands = new ConcreteHands(card.card().get());
+    Path folder = WholeFile.folder(results.folder().resolve(FOLDER));
+    for (GameRecord game : games(records().get())) {
+      String name = "game-" + game.header().game() + ".html";
+      String page =
+          GamePage.text(
+              game, hands, SeatNames.FROM_EAST, Rehearsal.of(game, hands, Catalog.standard()));
+      WholeFile.write(folder.resolve(name), page);
+      links.add(new Link(words(game, hands.card()), FOLDER + "/" + name));
+    }
+    return links;
+  }
+
+  /** Ways to pages that were written before. */
+  List<Link> links() {
+    List<Link> links = new ArrayList<>();
+    if (records().isEmpty() || card.card().isEmpty()) {
+      return links;
+    }
+    for (GameRecord game : games(records().get())) {
+      String target = FOLDER + "/game-" + game.header().game() + ".html";
+      if (Files.isRegularFile(results.folder().resolve(target))) {
+        links.add(new Link(words(game, card.card().get()), target));
+      }
+    }
+    return links;
+  }
+
+  private List<GameRecord> games(Path file) {
+    List<GameRecord> games = new ArrayList<>();
+    try (RecordFile records = RecordFile.open(file)) {
+      GameRecord game = records.next();
+      while (game != null && games.size() < MOST) {
+        games.add(game);
+        game = records.next();
+      }
+    } catch (IOException broken) {
+      throw new WrongInputException(
+          "\"" + file + "\" is damaged: it breaks off or is not packed with gzip");
+    }
+    return games;
+  }
+
+  private static String words(GameRecord game, Card card) {
+    GameRecord.Header header = game.header();
+    String way = header.arm().isEmpty() ? "" : ", " + Wording.quoted(header.arm());
+    String start = "Deal " + header.deal() + way + ": ";
+    GameRecord.Win win = game.end().win();
+    if (win == null) {
+      return start + (game.end().how().equals("void") ? "void" : "a wall game");
+    }
+    String nickname = card.line(win.line()).map(line -> line.say()).orElse("");
+    return start
+        + SeatNames.FROM_EAST.of(win.seat())
+        + " wins with "
+        + win.line()
+        + (nickname.isEmpty() ? "" : " " + Wording.quoted(nickname))
+        + (win.from() < 0 ? " on the own draw" : " on a discard")
+        + ", "
+        + game.end().wall()
+        + " tiles left";
+  }
+}

@@ -1,0 +1,79 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Handles;
+import org.tallywall.reports.document.Part;
+import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Table;
+
+/** What goes into teaching notes as it is: question, answer, one table, one chart, how sure. */
+final class Notes {
+  private Notes() {}
+
+  static Document of(Results results) {
+    List<Part> parts = new ArrayList<>(new Provenance(results).notices());
+    parts.add(Answers.of(results));
+    parts.addAll(brief(results));
+    parts.add(
+        new Part.Section("How sure", org.tallywall.reports.document.Fold.FIXED, howSure(results)));
+    return new Document(results.question(), parts);
+  }
+
+  /** One table and one chart. */
+  static List<Part> brief(Results results) {
+    List<Part> parts = new ArrayList<>();
+    table(results).forEach(table -> parts.add(new Part.Grid(table, Handles.COPY)));
+    Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
+    return parts;
+  }
+
+  private static List<Table> table(Results results) {
+    DifferenceTables differences = new DifferenceTables(results);
+    if (differences.any()) {
+      return List.of(differences.brief());
+    }
+    if (results.sheet("branch").isPresent()) {
+      return List.of();
+    }
+    return results.rows("win-rates").isEmpty()
+        ? List.of()
+        : List.of(new WinTables(results).brief());
+  }
+
+  /** How many deals, what was fixed before, where it comes from. */
+  static List<Part> howSure(Results results) {
+    List<Part> parts = new ArrayList<>();
+    parts.add(
+        new Part.Paragraph(
+            deals(results) + " " + stop(results), List.of(new Provenance(results).footnote())));
+    return parts;
+  }
+
+  private static String deals(Results results) {
+    long games = results.manifest().whole("games").orElse(results.deals());
+    return "%s deals were played, %s games in all, on %s."
+        .formatted(grouped(results.deals()), grouped(games), results.manifest().text("card"));
+  }
+
+  private static String stop(Results results) {
+    boolean until = results.study().has("until");
+    return until
+        ? "The number was not fixed: the run ended by a rule written down before, and the ranges hold"
+            + " at whatever moment it ends."
+        : "The number was fixed before the run.";
+  }
+
+  /** What stands below every chart. */
+  static List<String> under(Results results) {
+    return List.of(
+        "%s deals, %s. Programmed players, one card, one set of rules."
+            .formatted(grouped(results.deals()), results.manifest().text("card")));
+  }
+
+  private static String grouped(long number) {
+    return CellText.grouped(Long.toString(number));
+  }
+}

@@ -1,0 +1,106 @@
+package org.tallywall.experiments.paper;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.ResultsFolder;
+import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Link;
+import org.tallywall.reports.document.Pictures;
+import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.html.FragmentWriter;
+import org.tallywall.reports.html.PageWriter;
+import org.tallywall.reports.markdown.DocumentWriter;
+import org.tallywall.reports.png.PngResult;
+import org.tallywall.reports.png.PngWriter;
+import org.tallywall.reports.svg.SvgWriter;
+
+/** Makes all papers of a results folder, from the folder alone. */
+public final class Papers {
+  private static final String CHARTS = "charts";
+
+  private final Results results;
+  private final PaperOptions options;
+  private final List<String> remarks = new ArrayList<>();
+
+  private Papers(Results results, PaperOptions options) {
+    this.results = results;
+    this.options = options;
+  }
+
+  /**
+   * Writes papers into a results folder, in place of older ones.
+   *
+   * @param folder the results folder
+   * @param options what is to be made
+   * @return what could not be made, a sentence each; empty if all is there
+   * @throws WrongInputException if there are no results, or they are damaged, or the card is asked
+   *     for and cannot be had
+   */
+  public static List<String> write(Path folder, PaperOptions options) {
+    Papers papers = new Papers(ResultsFolder.read(folder, options.version()), options);
+    papers.write();
+    return papers.remarks;
+  }
+
+  private void write() {
+    StudyCard card = StudyCard.of(results);
+    if (options.withCard() && card.card().isEmpty()) {
+      throw new WrongInputException("--with-card: " + card.trouble());
+    }
+    List<Figure> figures = Charts.of(results);
+    boolean pictures = options.wants(PaperFormat.CHARTS) && charts(figures);
+    if (options.wants(PaperFormat.NOTES)) {
+      notes(pictures);
+    }
+    GamePages games = new GamePages(results, card);
+    List<Link> links = options.wants(PaperFormat.GAMES) ? games.write() : games.links();
+    if (options.wants(PaperFormat.GAMES) && games.records().isPresent() && card.card().isEmpty()) {
+      remarks.add("no pages of games: " + card.trouble());
+    }
+    if (options.wants(PaperFormat.PAGE)) {
+      Map<String, String> lines = options.withCard() ? card.lines() : Map.of();
+      Document page = new ReportPage(results, lines, links).document();
+      write("report.html", PageWriter.text(page));
+    }
+  }
+
+  private void notes(boolean pictures) {
+    Document notes = Notes.of(results);
+    boolean there = pictures || Files.isDirectory(results.folder().resolve(CHARTS));
+    String ending = pictures ? "png" : "svg";
+    Pictures beside = there ? Pictures.in(CHARTS, ending) : figure -> Optional.empty();
+    write("notes.md", DocumentWriter.text(notes, beside));
+    write("notes.html", FragmentWriter.text(notes, beside));
+  }
+
+  /** Draws the charts; false where this machine cannot draw PNG pictures. */
+  private boolean charts(List<Figure> figures) {
+    Path folder = WholeFile.folder(results.folder().resolve(CHARTS));
+    boolean drawn = true;
+    for (Figure figure : figures) {
+      String stem = figure.caption().stem();
+      String svg = SvgWriter.text(figure);
+      WholeFile.write(folder.resolve(stem + ".svg"), svg);
+      PngResult picture = drawn ? PngWriter.draw(svg) : null;
+      if (picture instanceof PngResult.Drawn dots) {
+        WholeFile.grow(folder.resolve(stem + ".png"), part -> Files.write(part, dots.bytes()));
+      } else if (picture instanceof PngResult.NotDrawn why) {
+        remarks.add(why.reason());
+        drawn = false;
+      }
+    }
+    return drawn;
+  }
+
+  private void write(String name, String text) {
+    Path file = results.folder().resolve(name);
+    WholeFile.write(file, text);
+  }
+}

@@ -1,0 +1,144 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Fold;
+import org.tallywall.reports.document.Handles;
+import org.tallywall.reports.document.Link;
+import org.tallywall.reports.document.Part;
+import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.table.Table;
+
+/** The one page that holds everything: answer first, then figures, then where they come from. */
+final class ReportPage {
+  private final Results results;
+  private final Map<String, String> lines;
+  private final List<Link> games;
+
+  /**
+   * A page.
+   *
+   * @param results the results
+   * @param lines the tiles of each line by its id; empty where they are not to be printed
+   * @param games ways to pages of kept games
+   */
+  ReportPage(Results results, Map<String, String> lines, List<Link> games) {
+    this.results = results;
+    this.lines = lines;
+    this.games = games;
+  }
+
+  Document document() {
+    List<Part> parts = new ArrayList<>(new Provenance(results).notices());
+    parts.add(Answers.of(results));
+    parts.add(new Part.Contents());
+    section(parts, "Wins and points", Fold.FIXED, wins());
+    section(parts, "Charts", Fold.FIXED, charts());
+    section(parts, "Hand choice", Fold.OPEN, hands());
+    section(parts, "The course of the games", Fold.OPEN, course());
+    section(parts, "More figures", Fold.OPEN, grids(OtherTables.of(results), Handles.SORT));
+    section(parts, "Games set aside", Fold.OPEN, faults());
+    section(parts, "Games to look at", Fold.FIXED, games());
+    section(parts, "How sure, and where it comes from", Fold.FIXED, sources());
+    section(parts, "The study and the rules in full", Fold.CLOSED, study());
+    return new Document(results.question(), parts);
+  }
+
+  private static void section(List<Part> parts, String title, Fold fold, List<Part> inner) {
+    if (!inner.isEmpty()) {
+      parts.add(new Part.Section(title, fold, inner));
+    }
+  }
+
+  private List<Part> wins() {
+    List<Table> tables = new ArrayList<>();
+    DifferenceTables differences = new DifferenceTables(results);
+    if (differences.any()) {
+      tables.add(differences.whole());
+    }
+    if (!results.rows("win-rates").isEmpty()) {
+      tables.add(new WinTables(results).whole());
+    }
+    return grids(tables, Handles.SORT);
+  }
+
+  private List<Part> charts() {
+    List<Part> parts = new ArrayList<>();
+    for (Figure figure : Charts.of(results)) {
+      parts.add(new Part.Chart(figure));
+    }
+    return parts;
+  }
+
+  private List<Part> hands() {
+    List<Part> parts = new ArrayList<>();
+    AimTables tables = new AimTables(results, lines);
+    if (!results.rows("families").isEmpty()) {
+      parts.addAll(grids(List.of(tables.families()), Handles.SORT));
+    }
+    if (!results.rows("hand-choice").isEmpty()) {
+      parts.addAll(grids(List.of(tables.lines()), Handles.SORT_AND_FILTER));
+      if (lines.isEmpty()) {
+        parts.add(
+            Part.Paragraph.of(
+                "The lines themselves are not printed, because a card belongs to its publisher; the"
+                    + " option --with-card of the command report prints them for your own use."));
+      }
+    }
+    return parts;
+  }
+
+  private List<Part> course() {
+    List<Table> tables = new ArrayList<>();
+    CourseTables course = new CourseTables(results);
+    if (!results.rows("passes").isEmpty()) {
+      tables.add(course.passes());
+    }
+    if (!results.rows("endings").isEmpty()) {
+      tables.add(course.endings());
+    }
+    return grids(tables, Handles.SORT);
+  }
+
+  private List<Part> faults() {
+    return results
+        .sheet("faults")
+        .filter(sheet -> !sheet.rows().isEmpty())
+        .map(sheet -> grids(List.of(OtherTables.table("faults", sheet)), Handles.COPY))
+        .orElse(List.of());
+  }
+
+  private List<Part> games() {
+    return games.isEmpty()
+        ? List.of()
+        : List.of(
+            Part.Paragraph.of("The first games of the run, to be followed tile by tile:"),
+            new Part.Links(games));
+  }
+
+  private List<Part> sources() {
+    List<Part> parts = new ArrayList<>(Notes.howSure(results));
+    parts.set(0, Part.Paragraph.of(((Part.Paragraph) parts.get(0)).text()));
+    parts.add(new Part.Facts(new Provenance(results).facts()));
+    return parts;
+  }
+
+  private List<Part> study() {
+    Provenance provenance = new Provenance(results);
+    List<Part> parts = new ArrayList<>();
+    parts.add(provenance.study());
+    if (!results.study().object("rules").isEmpty()) {
+      parts.add(new Part.Grid(provenance.rules(), Handles.SORT_AND_FILTER));
+    }
+    return parts;
+  }
+
+  private static List<Part> grids(List<Table> tables, Handles handles) {
+    List<Part> parts = new ArrayList<>();
+    tables.forEach(table -> parts.add(new Part.Grid(table, handles)));
+    return parts;
+  }
+}

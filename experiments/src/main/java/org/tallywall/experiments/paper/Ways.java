@@ -1,0 +1,68 @@
+package org.tallywall.experiments.paper;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
+import org.tallywall.experiments.story.SeatNames;
+
+/** The ways of playing of a study: rows of {@code win-rates.csv} that stand beside each other. */
+final class Ways {
+  private static final String ALL = "all";
+  private static final String TABLE = "table";
+
+  private Ways() {}
+
+  /** Whether one fixed table was played, where the seats take the place of ways of playing. */
+  static boolean oneTable(Results results) {
+    return results.study().has(TABLE);
+  }
+
+  /**
+   * The rows to be shown beside each other: the seats of one fixed table, else a row for each way
+   * of playing, all its seats together where there is such a row.
+   */
+  static List<Sheet.Row> rows(Results results) {
+    List<Sheet.Row> all = results.rows("win-rates");
+    if (oneTable(results)) {
+      return all.stream().filter(row -> !row.text("seat").equals(ALL)).toList();
+    }
+    Map<String, Sheet.Row> one = new LinkedHashMap<>();
+    for (Sheet.Row row : all) {
+      if (row.text("seat").equals(ALL) || !one.containsKey(row.text("arm"))) {
+        one.put(row.text("arm"), row);
+      }
+    }
+    return new ArrayList<>(one.values());
+  }
+
+  /** What a row is called. */
+  static String label(Results results, Sheet.Row row) {
+    return oneTable(results) ? seat(row) + ", " + row.text("player") : row.text("arm");
+  }
+
+  /** The seat as people say it. */
+  static String seat(Sheet.Row row) {
+    String seat = row.text("seat");
+    if (seat.equals(ALL)) {
+      return "all four seats";
+    }
+    return seat.matches("[0-3]") ? SeatNames.FROM_EAST.of(Integer.parseInt(seat)) : seat;
+  }
+
+  /** The way of playing that the others are compared with; empty where there is none. */
+  static String baseline(Results results) {
+    List<Difference> primary = Difference.primary(results);
+    if (!primary.isEmpty()) {
+      return primary.get(0).baseline();
+    }
+    return results.study().text("baseline");
+  }
+
+  /** Whether there is more than one way of playing to tell apart in files with a line each. */
+  static boolean several(List<Sheet.Row> rows) {
+    return rows.stream().map(row -> row.text("arm")).distinct().count() > 1;
+  }
+}

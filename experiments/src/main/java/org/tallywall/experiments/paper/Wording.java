@@ -1,0 +1,162 @@
+package org.tallywall.experiments.paper;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.OptionalDouble;
+import org.tallywall.experiments.results.Ranged;
+import org.tallywall.experiments.stats.SampleSize;
+import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Rounding;
+
+/**
+ * What is said about a comparison, in words for people who play. A range in numbers costs a reader
+ * little trust, hedging in words costs more (van der Bles and others, PNAS 117, 2020, 7672–7683);
+ * so a number never stands without its range, and "no difference" is never said.
+ */
+final class Wording {
+  /** What every page ends with. */
+  static final String CAUTION =
+      "These are programmed players, this card and these rules, and the figures speak of points:"
+          + " they say nothing about people or stakes, and another card may give another answer.";
+
+  private static final double FEW_IN_HUNDRED = 1;
+  private static final double GAMES_A_YEAR = 1_200;
+  private static final double ALPHA = 0.05;
+  private static final double POWER = 0.9;
+  private static final double LEAST_P = 0.0001;
+
+  private Wording() {}
+
+  /**
+   * The sentence that answers.
+   *
+   * @param measure what was measured
+   * @param arm the way of playing
+   * @param baseline what it is compared with
+   * @param hundred the difference in 100 games
+   * @param sign whether plus or minus is clear
+   * @return one sentence
+   */
+  static String sentence(
+      MeasureWords measure, String arm, String baseline, Ranged hundred, int sign) {
+    if (hundred.low() == 0 && hundred.high() == 0) {
+      return "On the same deals, %s and %s came to exactly the same."
+          .formatted(quoted(arm), quoted(baseline));
+    }
+    return sign == 0
+        ? unclear(measure, arm, baseline, hundred)
+        : clear(measure, arm, baseline, hundred);
+  }
+
+  private static String clear(MeasureWords measure, String arm, String baseline, Ranged hundred) {
+    boolean more = hundred.value() > 0;
+    Estimate size = (more ? hundred : hundred.negated()).estimate();
+    String word = more ? "more" : "fewer";
+    return "On the same deals, %s %s about %s %s %s than %s (%s %s)."
+        .formatted(
+            quoted(arm),
+            measure.past(),
+            size.valueText(Sign.MINUS_ONLY),
+            word,
+            measure.unit(),
+            quoted(baseline),
+            size.rangeText(Sign.MINUS_ONLY),
+            word);
+  }
+
+  private static String unclear(MeasureWords measure, String arm, String baseline, Ranged hundred) {
+    if (hundred.estimate().clearSign() != 0) {
+      return "Taken by itself the range lies on one side (%s); among all the comparisons of this study it is not clear enough to tell %s and %s apart."
+          .formatted(
+              hundred.estimate().rangeText(Sign.PLUS_AND_MINUS) + " " + measure.unit(),
+              quoted(arm),
+              quoted(baseline));
+    }
+    Rounding.Rounded shown = Rounding.interval(hundred.value(), hundred.low(), hundred.high(), 1);
+    return "We could not tell %s and %s apart: on the same deals the difference could be anything from %s to %s %s."
+        .formatted(
+            quoted(arm),
+            quoted(baseline),
+            side(measure, shown.low(), arm, baseline),
+            side(measure, shown.high(), arm, baseline),
+            measure.unit());
+  }
+
+  /** One end of the range: who did how much more. */
+  private static String side(MeasureWords measure, BigDecimal limit, String arm, String baseline) {
+    String who = limit.signum() < 0 ? baseline : arm;
+    String size = CellText.grouped(limit.abs().toPlainString());
+    return quoted(who) + " " + measure.gerund() + " " + size + " more";
+  }
+
+  /**
+   * How long a person would need to notice a small difference of wins.
+   *
+   * @param level share of games won
+   * @param baseline the other's share
+   * @param difference the difference of the two on the same deals, a share
+   * @return a sentence; empty for a difference of more than 1 in 100, which a table may feel
+   */
+  static String patience(double level, double baseline, double difference) {
+    double size = Math.abs(difference);
+    boolean known = size > 0 && level > 0 && level < 1 && baseline > 0 && baseline < 1;
+    if (!known || 100 * size > FEW_IN_HUNDRED) {
+      return "";
+    }
+    double first = Math.min(1 - 1e-9, baseline + size);
+    double games = SampleSize.unpaired(first, baseline, ALPHA, POWER);
+    double years = games / GAMES_A_YEAR;
+    return "Nobody would notice this at the table: it takes about %s games each way, which at 100 games a month are %s years."
+        .formatted(rounded(games, 3), rounded(years, 2));
+  }
+
+  /**
+   * What would have been too small to see.
+   *
+   * @param measure what was measured
+   * @param deals deals played
+   * @param detectable the smallest difference in the unit of the file
+   * @return a sentence
+   */
+  static String tooSmall(MeasureWords measure, long deals, double detectable) {
+    return "With %s deals, the smallest difference this run would have noticed in nine of ten cases is %s %s; smaller ones may exist."
+        .formatted(CellText.grouped(Long.toString(deals)), upTo(100 * detectable), measure.unit());
+  }
+
+  /** A p value: two significant digits, never 0. */
+  static String p(double p) {
+    if (p < LEAST_P) {
+      return "< 0.0001";
+    }
+    return p >= 1 ? "1" : new BigDecimal(p).round(new MathContext(2)).toPlainString();
+  }
+
+  /** A p value that may be missing. */
+  static String p(OptionalDouble p) {
+    return p.isPresent() ? p(p.getAsDouble()) : "";
+  }
+
+  /** An uncertainty: two significant digits, away from zero. */
+  static String upTo(double size) {
+    BigDecimal whole = new BigDecimal(size).round(new MathContext(15));
+    return CellText.grouped(whole.round(new MathContext(2, RoundingMode.UP)).toPlainString());
+  }
+
+  /** A number to so many significant digits. */
+  static String rounded(double number, int digits) {
+    BigDecimal few = new BigDecimal(number).round(new MathContext(digits, RoundingMode.HALF_UP));
+    return CellText.grouped(few.stripTrailingZeros().toPlainString());
+  }
+
+  /** A level of confidence in 100. */
+  static String level(double confidence) {
+    return rounded(100 * confidence, 6);
+  }
+
+  static String quoted(String name) {
+    return "\u201c" + name + "\u201d";
+  }
+}
