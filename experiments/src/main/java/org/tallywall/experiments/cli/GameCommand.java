@@ -5,15 +5,20 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.RecordJson;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.page.Commentary;
+import org.tallywall.experiments.page.GamePage;
+import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.RecordWriter;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.Course;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.SpokenTiles;
 import org.tallywall.experiments.story.TypedTiles;
+import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -49,6 +54,12 @@ final class GameCommand implements Callable<Integer> {
       description = "Writes the game's record to a new file, .jsonl or .jsonl.gz.")
   private Path record;
 
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description = "Writes the game as a page to be followed step by step, to a new file.")
+  private Path html;
+
   GameCommand(Console console) {
     this.console = console;
   }
@@ -56,13 +67,17 @@ final class GameCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SeatNames seats = names == null ? SeatNames.FROM_EAST : seats(names);
-    if (record != null && Files.exists(record)) {
-      throw new WrongInputException("\"" + record + "\" exists already; name a new file");
-    }
+    refuseExisting(record);
+    refuseExisting(html);
     OneGame game = OneGame.of(words);
     GameRecord played = game.play();
     if (record != null) {
       write(played);
+    }
+    if (html != null) {
+      ConcreteHands hands = new ConcreteHands(game.card());
+      Commentary aims = Rehearsal.of(played, hands, Catalog.standard());
+      WholeFile.write(html, GamePage.text(played, hands, seats, aims));
     }
     console.say(
         "Deal %d, seed %d, %s"
@@ -74,6 +89,12 @@ final class GameCommand implements Callable<Integer> {
     Course.of(played, game.card(), seats, spoken ? new SpokenTiles() : new TypedTiles())
         .forEach(this::say);
     return Program.DONE;
+  }
+
+  private static void refuseExisting(Path file) {
+    if (file != null && Files.exists(file)) {
+      throw new WrongInputException("\"" + file + "\" exists already; name a new file");
+    }
   }
 
   private void say(String line) {

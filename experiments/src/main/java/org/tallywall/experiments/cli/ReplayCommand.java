@@ -18,6 +18,12 @@ import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.page.Commentary;
+import org.tallywall.experiments.page.GamePage;
+import org.tallywall.experiments.page.Rehearsal;
+import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -40,6 +46,18 @@ final class ReplayCommand implements Callable<Integer> {
       description = "The card; that of the study.json beside the records unless given.")
   private Path card;
 
+  @Option(
+      names = "--html",
+      paramLabel = "PAGE",
+      description = "Writes one game as a page to be followed step by step, to a new file.")
+  private Path html;
+
+  @Option(
+      names = "--game",
+      paramLabel = "NUMBER",
+      description = "Which game of the file that is, from 0; the first unless given.")
+  private Long number;
+
   ReplayCommand(Console console) {
     this.console = console;
   }
@@ -52,10 +70,17 @@ final class ReplayCommand implements Callable<Integer> {
               ? "\"" + file + "\" is a folder; name a file of records in it"
               : "there is no file \"" + file + "\"; check its name and folder");
     }
+    if (html == null && number != null) {
+      throw new WrongInputException("--game says which game --html shows; write --html PAGE too");
+    }
+    if (html != null && Files.exists(html)) {
+      throw new WrongInputException("\"" + html + "\" exists already; name a new file");
+    }
     ConcreteHands hands =
         new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
     String digest = hands.card().digest();
     long agreed = 0;
+    boolean shown = false;
     try (RecordFile records = RecordFile.open(file)) {
       for (GameRecord game = records.next(); game != null; game = records.next()) {
         if (!game.header().card().digest().equals(digest)) {
@@ -69,6 +94,11 @@ final class ReplayCommand implements Callable<Integer> {
                   + " with the rules");
           return Program.FAILED;
         }
+        if (html != null && game.header().game() == wanted()) {
+          Commentary aims = Rehearsal.of(game, hands, Catalog.standard());
+          WholeFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
+          shown = true;
+        }
         agreed++;
       }
     } catch (IOException broken) {
@@ -77,8 +107,17 @@ final class ReplayCommand implements Callable<Integer> {
     if (agreed == 0) {
       throw new WrongInputException("\"" + file + "\" holds no games");
     }
+    if (html != null && !shown) {
+      throw new WrongInputException(
+          "\"%s\" holds no game %d; it has %s"
+              .formatted(file, wanted(), Words.count(agreed, "game", "games")));
+    }
     console.say(Words.count(agreed, "game agrees", "games agree") + " with the rules");
     return Program.DONE;
+  }
+
+  private long wanted() {
+    return number == null ? 0 : number;
   }
 
   private static String breach(GameRecord game, Breach breach) {

@@ -77,7 +77,7 @@ public final class GamePage {
         Part.Paragraph.of(
             "Keys: arrow right and left for a step, Home and End for the first and the last. A tile"
                 + " with a thick border has just come to the rack; a struck-out discard was called."));
-    parts.add(section(LAST_HEADING, Fold.OPEN, end(course)));
+    parts.add(section(LAST_HEADING, Fold.CLOSED, end(course)));
     parts.add(section("The whole game in words", Fold.CLOSED, String.join("\n", course).strip()));
     return new Document(title(), parts);
   }

@@ -22,13 +22,10 @@ final class AimTables {
     this.lines = Map.copyOf(lines);
   }
 
+  /** Which lines are aimed at and won with. */
   Table lines() {
     List<Sheet.Row> rows = results.rows("hand-choice");
-    List<Pick> picks = new ArrayList<>();
-    arm(picks, rows);
-    picks.add(Pick.words("line", "The line, by section and number."));
-    picks.add(Pick.words("family", "The section of the card.").headed("section"));
-    picks.add(Pick.words("nickname", "What the card file calls the line."));
+    List<Pick> picks = line(rows);
     if (!lines.isEmpty()) {
       picks.add(
           Pick.words("tiles", "The line itself.", row -> lines.getOrDefault(row.text("line"), "")));
@@ -42,17 +39,48 @@ final class AimTables {
         .build();
   }
 
-  Table families() {
-    List<Sheet.Row> rows = results.rows("families");
+  /** How games go on with each line. */
+  Table linesInPlay() {
+    List<Sheet.Row> rows = results.rows("hand-choice");
+    List<Pick> picks = line(rows);
+    play(picks);
+    return Pick.table("lines-in-play", "How each line is played", picks, rows).build();
+  }
+
+  private static List<Pick> line(List<Sheet.Row> rows) {
     List<Pick> picks = new ArrayList<>();
     arm(picks, rows);
+    picks.add(Pick.words("line", "The line, by section and number."));
     picks.add(Pick.words("family", "The section of the card.").headed("section"));
+    picks.add(Pick.words("nickname", "What the card file calls the line."));
+    return picks;
+  }
+
+  /** Which sections are aimed at and won with. */
+  Table families() {
+    List<Sheet.Row> rows = results.rows("families");
+    List<Pick> picks = family(rows);
     picks.add(Pick.count("lines", "lines", "Lines of the section."));
     picks.add(Pick.count("ways", "hands", "Ways to make them.").headed("ways to make them"));
     aims(picks, rows);
     return Pick.table("sections", "Which sections are aimed at and won with", picks, rows)
         .note(explained())
         .build();
+  }
+
+  /** How games go on with the lines of each section. */
+  Table familiesInPlay() {
+    List<Sheet.Row> rows = results.rows("families");
+    List<Pick> picks = family(rows);
+    play(picks);
+    return Pick.table("sections-in-play", "How each section is played", picks, rows).build();
+  }
+
+  private static List<Pick> family(List<Sheet.Row> rows) {
+    List<Pick> picks = new ArrayList<>();
+    arm(picks, rows);
+    picks.add(Pick.words("family", "The section of the card.").headed("section"));
+    return picks;
   }
 
   private static void arm(List<Pick> picks, List<Sheet.Row> rows) {
@@ -77,13 +105,31 @@ final class AimTables {
                 "in 100 players that aimed at it",
                 "Players that aimed at it after the passes and won, with whatever line, and range.")
             .headed("won, of 100 that aimed at it after the passes"));
-    picks.add(Pick.count("switched-to", "times", "Times that a player changed to it in play."));
-    picks.add(Pick.count("switched-from", "times", "Times that a player left it in play."));
+  }
+
+  private static void play(List<Pick> picks) {
     picks.add(
-        Pick.mean("wall-at-win", "tiles", "Mean number of tiles left in the wall at the win."));
-    picks.add(Pick.mean("jokers-at-win", "tiles", "Mean number of jokers in the winning hand."));
-    picks.add(Pick.mean("exposures-at-win", "exposures", "Mean number of the winner's exposures."));
-    picks.add(Pick.mean("points-when-won", "points a win", "What the winner received on average."));
+        Pick.count("wins", "games", "Games won with it, whatever was aimed at before.")
+            .headed("games won"));
+    picks.add(
+        Pick.count("switched-to", "times", "Times that a player changed to it in play.")
+            .headed("times changed to"));
+    picks.add(
+        Pick.count("switched-from", "times", "Times that a player left it in play.")
+            .headed("times left"));
+    picks.add(
+        Pick.mean("wall-at-win", "tiles", "Mean number of tiles left in the wall at the win.")
+            .headed("tiles left in the wall at the win"));
+    picks.add(
+        Pick.mean("jokers-at-win", "tiles", "Mean number of jokers in the winning hand.")
+            .headed("jokers in the winning hand"));
+    picks.add(
+        Pick.mean("exposures-at-win", "exposures", "Mean number of the winner's exposures.")
+            .headed("winner's exposures"));
+    picks.add(
+        Pick.mean("points-when-won", "points a win", "What the winner received on average.")
+            .headed("points a win")
+            .shownTo(0));
   }
 
   private static Pick aimed(String name, String heading, List<Sheet.Row> rows) {

@@ -61,6 +61,10 @@ record Pick(Column column, Function<Sheet.Row, Cell> cell) {
     return new Pick(column.headed(heading), cell);
   }
 
+  Pick shownTo(int places) {
+    return new Pick(column.shownTo(places), cell);
+  }
+
   /** The quotient of two numbers of a row, if it has one. */
   static OptionalDouble quotient(OptionalDouble part, double whole) {
     return part.isEmpty() || whole == 0

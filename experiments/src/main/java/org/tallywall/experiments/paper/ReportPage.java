@@ -60,7 +60,8 @@ final class ReportPage {
       tables.add(differences.whole());
     }
     if (!results.rows("win-rates").isEmpty()) {
-      tables.add(new WinTables(results).whole());
+      WinTables wins = new WinTables(results);
+      tables.addAll(List.of(wins.whole(), wins.parts(), wins.hands()));
     }
     return grids(tables, Handles.SORT);
   }
@@ -77,10 +78,10 @@ final class ReportPage {
     List<Part> parts = new ArrayList<>();
     AimTables tables = new AimTables(results, lines);
     if (!results.rows("families").isEmpty()) {
-      parts.addAll(grids(List.of(tables.families()), Handles.SORT));
+      parts.addAll(grids(List.of(tables.families(), tables.familiesInPlay()), Handles.SORT));
     }
     if (!results.rows("hand-choice").isEmpty()) {
-      parts.addAll(grids(List.of(tables.lines()), Handles.SORT_AND_FILTER));
+      parts.addAll(grids(List.of(tables.lines(), tables.linesInPlay()), Handles.SORT_AND_FILTER));
       if (lines.isEmpty()) {
         parts.add(
             Part.Paragraph.of(

@@ -44,8 +44,10 @@ final class TableAnswers {
     Proportion somebody = new Proportion(games - nobody, games);
     Interval range = somebody.estimate(results.confidence()).interval().orElseThrow();
     Ranged share = new Ranged(somebody.share(), range.low(), range.high()).inHundred();
-    return "Somebody won about %s of 100 games; the others ended as wall games."
-        .formatted(share.estimate().text(Sign.MINUS_ONLY));
+    return "Somebody won %s of 100 games (%s); the others ended as wall games."
+        .formatted(
+            share.estimate().valueText(Sign.MINUS_ONLY),
+            share.estimate().rangeText(Sign.MINUS_ONLY));
   }
 
   /** Who won most; said with the others that the ranges do not tell apart from it. */
@@ -64,10 +66,11 @@ final class TableAnswers {
             .filter(row -> row.ranged("win-rate").orElseThrow().high() >= best.low())
             .map(row -> Wording.quoted(row.text("arm")))
             .toList();
-    return "%s won most: %s of 100 games%s."
+    return "%s won most: %s of 100 games (%s)%s."
         .formatted(
             Wording.quoted(ranked.get(0).text("arm")),
-            best.inHundred().estimate().text(Sign.MINUS_ONLY),
+            best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
+            best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
             close.isEmpty()
                 ? ""
                 : "; but the ranges do not tell it apart from " + String.join(", ", close));

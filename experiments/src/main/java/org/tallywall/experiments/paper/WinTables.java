@@ -7,6 +7,7 @@ import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.Sheet;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
 
 /** How often the seats or ways of playing win, in words for readers. */
 final class WinTables {
@@ -25,26 +26,48 @@ final class WinTables {
     return Pick.table("wins", title(), picks, Ways.rows(results)).note(ranges()).build();
   }
 
-  /** The same with everything else that was counted. */
-  Table whole() {
+  /** Where the games go. */
+  Table parts() {
     List<Pick> picks = new ArrayList<>(who());
-    picks.addAll(levels());
     picks.add(perGame("won-on-own-draw", "won on the own draw"));
     picks.add(perGame("won-on-discard", "won on a discard"));
     picks.add(perGame("threw-the-winning-tile", "threw the winning tile"));
     picks.add(perGame("only-paid", "somebody else won and it only paid"));
     picks.add(perGame("wall-game", "wall game"));
     picks.add(perGame("void", "void, three hands dead"));
-    picks.add(perGame("won-after-redeeming", "won after redeeming a joker"));
-    picks.add(perGame("won-jokerless", "won without jokers"));
-    picks.add(Pick.mean("wall-at-win", "tiles", "Mean number of tiles left in the wall at a win."));
-    picks.add(Pick.mean("jokers-at-win", "tiles", "Mean number of jokers in the winning hand."));
-    picks.add(Pick.mean("exposures", "per game", "Exposures made a game, on average."));
-    picks.add(Pick.mean("exchanges", "per game", "Jokers redeemed a game, on average."));
+    return table("parts", "Where 100 games go", picks).build();
+  }
+
+  /** How hands are won. */
+  Table hands() {
+    List<Pick> picks = new ArrayList<>(who());
+    picks.add(perGame("won-after-redeeming", "won after redeeming a joker, in 100 games"));
+    picks.add(perGame("won-jokerless", "won without jokers, in 100 games"));
+    picks.add(
+        Pick.mean("wall-at-win", "tiles", "Mean number of tiles left in the wall at a win.")
+            .headed("tiles left in the wall at a win"));
+    picks.add(
+        Pick.mean("jokers-at-win", "tiles", "Mean number of jokers in the winning hand.")
+            .headed("jokers in the winning hand"));
+    picks.add(
+        Pick.mean("exposures", "per game", "Exposures made a game, on average.")
+            .headed("exposures a game"));
+    picks.add(
+        Pick.mean("exchanges", "per game", "Jokers redeemed a game, on average.")
+            .headed("jokers redeemed a game"));
+    return table("how-hands-are-won", "How hands are made and won", picks).build();
+  }
+
+  /** The same as the brief one, with every row of the file. */
+  Table whole() {
+    List<Pick> picks = new ArrayList<>(who());
+    picks.addAll(levels());
+    return table("wins-in-full", title(), picks).note(ranges()).build();
+  }
+
+  private TableBuilder table(String stem, String title, List<Pick> picks) {
     List<Pick> there = picks.stream().filter(this::isThere).toList();
-    return Pick.table("wins-in-full", title(), there, results.rows("win-rates"))
-        .note(ranges())
-        .build();
+    return Pick.table(stem, title, there, results.rows("win-rates"));
   }
 
   private boolean isThere(Pick pick) {

@@ -29,6 +29,16 @@ public record Caption(String stem, String title, String description, List<String
   }
 
   /**
+   * The words that stand in place of the picture, for those who cannot see it or have none.
+   *
+   * @return title and description
+   */
+  public String inPlaceOfThePicture() {
+    boolean ended = title.endsWith("?") || title.endsWith("!") || title.endsWith(".");
+    return title + (ended ? " " : ". ") + description;
+  }
+
+  /**
    * Says which figure is meant, for messages.
    *
    * @return such as "figure endings"

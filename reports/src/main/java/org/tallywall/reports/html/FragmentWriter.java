@@ -7,6 +7,7 @@ import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.document.Pictures;
+import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.markup.Element;
 import org.tallywall.reports.markup.Markup;
 import org.tallywall.reports.table.CellText;
@@ -125,16 +126,20 @@ public final class FragmentWriter {
     return row;
   }
 
+  /** The description stands in place of the picture, for those who cannot see it or have none. */
   private void picture(Part.Chart chart) {
+    Caption caption = chart.figure().caption();
+    String words = caption.inPlaceOfThePicture();
     Optional<Link> file = pictures.of(chart.figure());
     if (file.isPresent()) {
       String target = file.get().target().replace(" ", "%20");
       Element image = Element.of("img").with("src", target);
-      image.with("width", Integer.toString(PICTURE_WIDTH));
-      image.with("alt", chart.figure().caption().title());
+      image.with("width", Integer.toString(PICTURE_WIDTH)).with("alt", words);
       write(Element.of("p").add(image));
+    } else {
+      write(Element.of("p", words));
     }
-    write(Element.of("p", chart.figure().caption().description()));
+    caption.notes().forEach(note -> write(Element.of("p", note)));
   }
 
   private void write(Element element) {

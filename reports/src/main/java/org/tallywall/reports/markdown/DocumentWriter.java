@@ -9,6 +9,7 @@ import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.document.Pictures;
+import org.tallywall.reports.figure.Caption;
 
 /**
  * Writes a document as Markdown. Footnotes are written as GitHub reads them; pictures lie beside
@@ -126,10 +127,17 @@ public final class DocumentWriter {
     block(fence + "\n" + listing.text() + end + fence + "\n");
   }
 
+  /** The description stands in place of the picture, for those who cannot see it or have none. */
   private void picture(Part.Chart chart) {
+    Caption caption = chart.figure().caption();
     Optional<Link> file = pictures.of(chart.figure());
-    file.ifPresent(link -> block("!" + way(link) + "\n"));
-    block(MarkdownText.paragraph(chart.figure().caption().description()) + "\n");
+    if (file.isPresent()) {
+      String words = MarkdownText.inLine(caption.inPlaceOfThePicture());
+      block("![" + words + "](<" + file.get().target() + ">)\n");
+    } else {
+      block(MarkdownText.paragraph(caption.inPlaceOfThePicture()) + "\n");
+    }
+    caption.notes().forEach(note -> block(MarkdownText.paragraph(note) + "\n"));
   }
 
   /** A link whose target may hold spaces and brackets (CommonMark 0.31, section 6.3). */
