@@ -1,0 +1,154 @@
+package org.tallywall.strategies.reason;
+
+import org.tallywall.strategies.habit.Stance;
+
+/**
+ * A reason for a choice, with its numbers. This is the whole list. Distances count the hands that
+ * can still be made; seats are 0 to 3, tiles are kinds, lines are places on the card.
+ */
+public sealed interface Reason {
+  /**
+   * What the player heads for.
+   *
+   * @param line the line
+   * @param away how far its nearest hand is from the tiles as they are, 0 to 14; what is held of it
+   *     is 14 less that
+   */
+  record Aim(int line, int away) implements Reason {}
+
+  /**
+   * The tiles make a hand.
+   *
+   * @param line the line, of several the dearest
+   * @param value its printed value in points
+   */
+  record Complete(int line, int value) implements Reason {}
+
+  /**
+   * What goes is not needed: the rack is as near without it.
+   *
+   * @param away how far the nearest hand is, with and without
+   */
+  record Unneeded(int away) implements Reason {}
+
+  /**
+   * What goes is needed, but something has to go.
+   *
+   * @param from how far the nearest hand was
+   * @param to how far it is afterwards
+   */
+  record Costs(int from, int to) implements Reason {}
+
+  /**
+   * The rack comes nearer to a hand.
+   *
+   * @param from how far the nearest hand was
+   * @param to how far it is afterwards
+   */
+  record Nearer(int from, int to) implements Reason {}
+
+  /**
+   * No claim of the tile on offer brings a hand nearer.
+   *
+   * @param without how far the nearest hand is as it is
+   * @param with how far it would be at best with a claim
+   */
+  record NothingNearer(int without, int with) implements Reason {}
+
+  /**
+   * A claim would have brought a hand nearer and was left nevertheless.
+   *
+   * @param without how far the nearest hand is as it is
+   * @param with how far it would be at best with a claim
+   */
+  record WouldBring(int without, int with) implements Reason {}
+
+  /**
+   * The line aimed at must stay concealed.
+   *
+   * @param line the line
+   */
+  record Concealed(int line) implements Reason {}
+
+  /**
+   * How many tiles the line aimed at can spare.
+   *
+   * @param tiles 0 to 14
+   */
+  record ToSpare(int tiles) implements Reason {}
+
+  /**
+   * Tiles that go on unseen, since more of one's own cannot be spared.
+   *
+   * @param tiles 1 to 3
+   */
+  record Blind(int tiles) implements Reason {}
+
+  /**
+   * Jokers that stay on the rack.
+   *
+   * @param jokers 0 or more
+   */
+  record JokersKept(int jokers) implements Reason {}
+
+  /**
+   * The tile buys a joker.
+   *
+   * @param tile the natural given
+   * @param owner whose exposure it is
+   * @param jokers how many jokers the rack holds afterwards
+   */
+  record Redeems(int tile, int owner, int jokers) implements Reason {}
+
+  /**
+   * A hand that wants the tile, and looks as near as any, cannot be made any more.
+   *
+   * @param line its line
+   * @param tile the tile of which too few are left
+   * @param inView how many of that tile are face up or on the rack
+   */
+  record Dead(int line, int tile, int inView) implements Reason {}
+
+  /**
+   * An opponent with two exposures or more can want the tile.
+   *
+   * @param seat her seat
+   * @param lines how many lines are left to her
+   */
+  record HerTile(int seat, int lines) implements Reason {}
+
+  /**
+   * An opponent with two exposures or more cannot want the tile.
+   *
+   * @param seat her seat
+   * @param lines how many lines are left to her
+   */
+  record NotHers(int seat, int lines) implements Reason {}
+
+  /**
+   * All others of the kind lie face up.
+   *
+   * @param faceUp how many lie face up
+   */
+  record LastOfItsKind(int faceUp) implements Reason {}
+
+  /**
+   * The same tile was thrown last, and nobody claimed it.
+   *
+   * @param tile the tile
+   */
+  record JustWentRound(int tile) implements Reason {}
+
+  /** Nobody can take a joker. */
+  record NobodyTakesIt() implements Reason {}
+
+  /**
+   * The step of defence in which the player is.
+   *
+   * @param stance the step
+   * @param away how far the nearest hand is
+   * @param draws own draws left: the tiles in the wall divided by four, rounded down
+   * @param exposures the most exposures on one other rack
+   */
+  record Step(Stance stance, int away, int draws, int exposures) implements Reason {}
+}
