@@ -11,8 +11,12 @@ import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.ask.Answers;
+import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.story.ReasonWords;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import picocli.CommandLine.Command;
@@ -38,7 +42,11 @@ import picocli.CommandLine.Parameters;
       "Scenes to try: experiments/scenes"
     })
 final class AskCommand implements Callable<Integer> {
+  private static final SeatNames SEATS =
+      new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
+
   private final Console console;
+  private ReasonWords words;
 
   @Parameters(arity = "1..*", paramLabel = "SHEET", description = "The position's file.")
   private List<Path> sheets;
@@ -77,6 +85,7 @@ final class AskCommand implements Callable<Integer> {
     PlayerSpec spec = PlayerWord.read(player);
     List<PositionSheet> read =
         sheets.stream().map(sheet -> PositionSheet.read(sheet, setup)).toList();
+    words = new ReasonWords(setup.hands().card(), SEATS, new TypedTiles());
     int right = 0;
     for (int at = 0; at < read.size(); at++) {
       if (at > 0) {
@@ -111,6 +120,11 @@ final class AskCommand implements Callable<Integer> {
         .counts()
         .forEach(
             (answer, count) -> wrap(spec.type().id() + ": " + Answers.text(answer) + of(count)));
+    for (ReasonedMove move : ReasonedMove.of(sheet, spec.make(), 0)) {
+      if (!move.reasons().isEmpty()) {
+        wrap("    " + move.move().text() + ": " + words.text(move.reasons()));
+      }
+    }
     boolean expected = true;
     if (!sheet.expect().isEmpty()) {
       expected = answers.expected() == answers.seeds();
@@ -144,6 +158,6 @@ final class AskCommand implements Callable<Integer> {
     String indent = " ".repeat(text.length() - plain.length());
     List<String> lines = Words.wrapped(plain, indent, console.width() - 4);
     console.say(lines.get(0));
-    lines.subList(1, lines.size()).forEach(line -> console.say("    " + line));
+    lines.subList(1, lines.size()).forEach(line -> console.say(indent + "  " + line));
   }
 }

@@ -2,6 +2,7 @@ package org.tallywall.experiments.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -15,8 +16,10 @@ import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.RecordWriter;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.Course;
+import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.SpokenTiles;
+import org.tallywall.experiments.story.TileWords;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
@@ -60,6 +63,9 @@ final class GameCommand implements Callable<Integer> {
       description = "Writes the game as a page to be followed step by step, to a new file.")
   private Path html;
 
+  @Option(names = "--reasons", description = "Says beside every choice why the player made it.")
+  private boolean reasons;
+
   GameCommand(Console console) {
     this.console = console;
   }
@@ -70,7 +76,8 @@ final class GameCommand implements Callable<Integer> {
     refuseExisting(record);
     refuseExisting(html);
     OneGame game = OneGame.of(words);
-    GameRecord played = game.play();
+    List<Note> notes = new ArrayList<>();
+    GameRecord played = reasons ? game.playAndNote(notes) : game.play();
     if (record != null) {
       write(played);
     }
@@ -86,8 +93,8 @@ final class GameCommand implements Callable<Integer> {
     for (int seat = 0; seat < seats.names().size(); seat++) {
       console.say("  " + seats.of(seat) + ": " + game.players().get(seat).type().id());
     }
-    Course.of(played, game.card(), seats, spoken ? new SpokenTiles() : new TypedTiles())
-        .forEach(this::say);
+    TileWords tiles = spoken ? new SpokenTiles() : new TypedTiles();
+    Course.of(played, game.card(), seats, tiles, notes).forEach(this::say);
     return Program.DONE;
   }
 
@@ -102,7 +109,8 @@ final class GameCommand implements Callable<Integer> {
     String indent = " ".repeat(line.length() - text.length());
     List<String> lines = Words.wrapped(text, indent, console.width());
     console.say(lines.get(0).stripTrailing());
-    lines.subList(1, lines.size()).forEach(rest -> console.say("    " + rest));
+    String further = indent.length() > 4 ? "  " : "    ";
+    lines.subList(1, lines.size()).forEach(rest -> console.say(further + rest));
   }
 
   private void write(GameRecord played) {

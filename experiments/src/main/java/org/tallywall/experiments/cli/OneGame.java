@@ -10,6 +10,7 @@ import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.GameRecorder;
@@ -17,12 +18,14 @@ import org.tallywall.core.rules.TableRules;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.run.RecordHeaders;
+import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.reason.ExplainedPlayer;
 import picocli.CommandLine.Option;
 
 /**
@@ -152,9 +155,25 @@ record OneGame(
 
   /** Plays the deal and writes it down. */
   GameRecord play() {
+    return playWith(players.stream().map(PlayerSpec::make).toList());
+  }
+
+  /** Plays the deal, writes it down and notes the reasons of every choice. */
+  GameRecord playAndNote(List<Note> notes) {
+    List<Player> heard = new ArrayList<>();
+    for (PlayerSpec spec : players) {
+      heard.add(
+          new ExplainedPlayer(
+              spec.make(),
+              (view, move, why) -> notes.add(new Note(view.events(), view.seat(), move, why))));
+    }
+    return playWith(heard);
+  }
+
+  private GameRecord playWith(List<Player> seated) {
     TableSetup setup = new TableSetup(new ConcreteHands(card), rules);
     GameRecorder recorder = new GameRecorder();
-    Game game = new Game(setup, players.stream().map(PlayerSpec::make).toList(), recorder);
+    Game game = new Game(setup, seated, recorder);
     try {
       game.play(Deal.of(seed, deal, rules.tiles()).withLuck(luck));
     } catch (IllegalMoveException illegal) {

@@ -14,13 +14,15 @@ public final class Course {
   private final TileWords words;
   private final StoryTable table;
   private final List<String> lines = new ArrayList<>();
+  private final NoteLines notes;
 
-  private Course(GameRecord game, Card card, SeatNames seats, TileWords words) {
+  private Course(GameRecord game, Card card, SeatNames seats, TileWords words, List<Note> chosen) {
     this.game = game;
     this.card = card;
     this.seats = seats;
     this.words = words;
     this.table = new StoryTable(game);
+    this.notes = new NoteLines(chosen, seats, new ReasonWords(card, seats, words), lines);
   }
 
   /**
@@ -33,7 +35,22 @@ public final class Course {
    * @return lines of text
    */
   public static List<String> of(GameRecord game, Card card, SeatNames seats, TileWords words) {
-    Course course = new Course(game, card, seats, words);
+    return of(game, card, seats, words, List.of());
+  }
+
+  /**
+   * The course of a game with the reasons of its choices.
+   *
+   * @param game the record of a game that was played by the rules
+   * @param card the card on which it was played
+   * @param seats what the seats are called
+   * @param words how tiles are named
+   * @param notes the choices in the order made
+   * @return lines of text
+   */
+  public static List<String> of(
+      GameRecord game, Card card, SeatNames seats, TileWords words, List<Note> notes) {
+    Course course = new Course(game, card, seats, words, notes);
     course.tell();
     return course.lines;
   }
@@ -44,7 +61,7 @@ public final class Course {
     PassStory passes = new PassStory(seats, words, table, lines);
     List<GameEvent> events = game.events();
     int played = 0;
-    while (played < events.size() && passes.take(events.get(played))) {
+    while (played < events.size() && passes(passes, events.get(played), played)) {
       played++;
     }
     if (played > 0 && played < events.size()) {
@@ -53,9 +70,27 @@ public final class Course {
     }
     heading("Play");
     PlayStory play = new PlayStory(seats, words, table, lines);
-    events.subList(played, events.size()).forEach(play::take);
+    for (int at = played; at < events.size(); at++) {
+      if (play.begins(events.get(at))) {
+        play.finish();
+        notes.untilOffer(at);
+      }
+      play.take(events.get(at));
+    }
     play.finish();
+    notes.rest();
     lines.addAll(new EndStory(game, card, seats, words, table).lines());
+  }
+
+  private boolean passes(PassStory story, GameEvent event, int at) {
+    int before = lines.size();
+    boolean taken = story.take(event);
+    if (event instanceof GameEvent.Courtesy courtesy) {
+      notes.before(at + 1L, courtesy.seats());
+    } else if (taken && lines.size() > before) {
+      notes.before(at + 1L);
+    }
+    return taken;
   }
 
   private void heading(String text) {

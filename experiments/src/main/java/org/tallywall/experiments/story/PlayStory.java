@@ -44,6 +44,15 @@ final class PlayStory {
     }
   }
 
+  /** Whether an event begins a sentence of its own. */
+  boolean begins(GameEvent event) {
+    return event instanceof GameEvent.Draw
+        || event instanceof GameEvent.Claim
+        || (event instanceof GameEvent.Mahjong mahjong && mahjong.seat() != onTurn)
+        || event instanceof GameEvent.WallGame
+        || event instanceof GameEvent.VoidGame;
+  }
+
   private void claim(GameEvent.Claim claim) {
     begin(claim.seat());
     Exposure laid = table.claim(claim);

@@ -34,6 +34,9 @@ class AskCommandTest {
     assertThat(typed.out())
         .startsWith("redeem-with-the-stranger\n")
         .contains("reckoner: exchange 8c seat 2 then discard E\n")
+        .contains("    exchange 8c seat 2: 8c buys a joker from seat 2, which makes 1 joker on")
+        .contains(
+            "    discard E: nothing lost by it, still 1 away; heads for R1, 13 of 14 (1 away)\n")
         .contains("  expected: exchange 8c seat 2 then discard E: yes\n")
         .contains("  never: exchange 6d seat 1: kept\n")
         .contains("  because The 8c is of no use here");

@@ -1,0 +1,27 @@
+package org.tallywall.experiments.story;
+
+import java.util.List;
+import org.tallywall.core.sheet.Move;
+import org.tallywall.strategies.reason.Reason;
+
+/**
+ * A choice of a player with its reasons, to be told beside the course of a game.
+ *
+ * @param events how many events the game had had when it was made
+ * @param seat who chose
+ * @param move what was chosen
+ * @param reasons why, the most telling first
+ */
+public record Note(long events, int seat, Move move, List<Reason> reasons) {
+  /**
+   * Copies the reasons.
+   *
+   * @param events how many events the game had had
+   * @param seat who chose
+   * @param move what was chosen
+   * @param reasons why
+   */
+  public Note {
+    reasons = List.copyOf(reasons);
+  }
+}

@@ -1,0 +1,69 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+
+/** A game told with the reason of every choice is the same game. */
+class GameReasonsTest {
+  private static final Pattern REASON = Pattern.compile("^ {10,}.*");
+
+  private static Typed game(String... more) {
+    String[] words = {
+      "game",
+      "--card",
+      "cards/saltmarsh-quay.json",
+      "--seed",
+      "3",
+      "--deal",
+      "1",
+      "--players",
+      "watchful,reckoner,nearest,watchful"
+    };
+    String[] all = java.util.Arrays.copyOf(words, words.length + more.length);
+    System.arraycopy(more, 0, all, words.length, more.length);
+    return Typed.run(all);
+  }
+
+  private static List<String> lines(Typed typed) {
+    return typed.out().lines().toList();
+  }
+
+  @Test
+  void reasons_leaveTheCourseAsItIs() {
+    List<String> told = lines(game("--reasons"));
+
+    assertThat(told.stream().filter(line -> !REASON.matcher(line).matches()).toList())
+        .isEqualTo(lines(game()));
+    assertThat(told).allMatch(line -> line.length() <= 100);
+  }
+
+  @Test
+  void reasons_standUnderTheirEvents() {
+    List<String> told = lines(game("--reasons"));
+    int discards = 0;
+    for (int at = 0; at < told.size() - 1; at++) {
+      String line = told.get(at);
+      if (line.matches("  [0-9 ]{2}  .* throws .*")) {
+        String who = line.substring(6).replaceAll(" (draws|throws|calls|gives) .*", "");
+        assertThat(told.get(at + 1)).startsWith("          " + who + ": ");
+        discards++;
+      }
+    }
+    assertThat(discards).isGreaterThan(20);
+    assertThat(told.get(told.indexOf("First right") + 5)).startsWith("          East: ");
+    assertThat(told).anyMatch(line -> line.contains(" lets it lie: nothing nearer: "));
+    assertThat(told).anyMatch(line -> line.contains("buys a joker from"));
+    assertThat(told).anyMatch(line -> line.contains("complete: "));
+  }
+
+  @Test
+  void reasons_spoken_nameTilesAsTheyAreCalled() {
+    Typed typed = game("--reasons", "--spoken", "--names", "Ann,Bea,Cleo,Dot");
+
+    assertThat(typed.out()).containsPattern("(bam|crak|dot|soap|red|green) buys a joker from");
+    assertThat(typed.out()).doesNotContain("East");
+  }
+}
