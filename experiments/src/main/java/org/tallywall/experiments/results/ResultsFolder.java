@@ -1,0 +1,158 @@
+package org.tallywall.experiments.results;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalLong;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.tallywall.core.random.StreamKey;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FaultyFileException;
+import org.tallywall.core.text.LocatedJson;
+import org.tallywall.core.text.Node;
+import org.tallywall.core.text.TextFile;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.reports.table.CellText;
+
+/**
+ * Reads a results folder, whatever design it was played with: every file of numbers that is there,
+ * by the names of its columns. A folder that is not what it should be is said for what it is.
+ */
+public final class ResultsFolder {
+  private static final String ENDING = ".csv";
+  private static final List<String> NEEDED = List.of("tallywall", "study", "card", "card-digest");
+
+  private final Path folder;
+  private final String version;
+
+  private ResultsFolder(Path folder, String version) {
+    this.folder = folder;
+    this.version = version;
+  }
+
+  /**
+   * Reads a folder.
+   *
+   * @param folder the folder
+   * @param version the version of this program, for comparison
+   * @return what it holds
+   * @throws WrongInputException if there are no finished results in it
+   * @throws FaultyFileException if a file in it cannot be read
+   */
+  public static Results read(Path folder, String version) {
+    return new ResultsFolder(folder, version).read();
+  }
+
+  private Results read() {
+    check();
+    Facts manifest = facts("manifest.json");
+    for (String field : NEEDED) {
+      if (manifest.text(field).isEmpty()) {
+        throw new WrongInputException(
+            "\"%s\" lacks the field \"%s\"; without it nobody can tell where the figures come from, so no report is made"
+                .formatted(folder.resolve("manifest.json"), field));
+      }
+    }
+    Facts study = facts("study.json");
+    return new Results(folder, manifest, study, sheets(), remarks(manifest, study));
+  }
+
+  private void check() {
+    if (!Files.exists(folder)) {
+      throw new WrongInputException(
+          "there is no folder \"" + folder + "\"; name a results folder, as in results/first-look");
+    }
+    if (!Files.isDirectory(folder)) {
+      throw new WrongInputException(
+          "\"" + folder + "\" is a file; name the results folder in which it lies");
+    }
+    boolean study = Files.exists(folder.resolve("study.json"));
+    boolean manifest = Files.exists(folder.resolve("manifest.json"));
+    if (!manifest && (study || Files.exists(folder.resolve("blocks")))) {
+      throw new WrongInputException(
+          "\""
+              + folder
+              + "\" holds a run that was not finished: it has no manifest.json yet; let it go on,"
+              + " and ask for the report when it is done");
+    }
+    if (!manifest) {
+      throw new WrongInputException(
+          "\"" + folder + "\" holds no results: there is neither manifest.json nor study.json");
+    }
+    if (!study) {
+      throw new WrongInputException(
+          "\"" + folder + "\" is damaged: study.json is missing; play the study again");
+    }
+  }
+
+  private Facts facts(String name) {
+    Path file = folder.resolve(name);
+    Faults faults = new Faults();
+    Node root = LocatedJson.read(TextFile.read(file), faults);
+    if (faults.any()) {
+      throw new FaultyFileException(file.toString(), faults.faults());
+    }
+    if (root.value() instanceof Node.Fields fields) {
+      return Facts.of(fields);
+    }
+    throw new WrongInputException("\"" + file + "\" is damaged: an object in braces is expected");
+  }
+
+  private TreeMap<String, Sheet> sheets() {
+    TreeMap<String, Sheet> sheets = new TreeMap<>();
+    List<Path> files;
+    try (Stream<Path> inside = Files.list(folder)) {
+      files = inside.filter(file -> file.getFileName().toString().endsWith(ENDING)).toList();
+    } catch (IOException e) {
+      throw new WrongInputException("\"" + folder + "\" cannot be looked into");
+    }
+    for (Path file : files) {
+      String name = file.getFileName().toString();
+      sheets.put(name.substring(0, name.length() - ENDING.length()), SheetReader.read(file));
+    }
+    if (sheets.isEmpty()) {
+      throw new WrongInputException(
+          "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
+    }
+    return sheets;
+  }
+
+  private List<String> remarks(Facts manifest, Facts study) {
+    List<String> remarks = new ArrayList<>();
+    String written = manifest.text("tallywall");
+    if (!written.equals(version)) {
+      remarks.add(
+          "These results were written by version %s of the program; this report was made by version %s. Figures that it does not know are left out."
+              .formatted(written, version));
+    }
+    OptionalLong streams = manifest.whole("stream-version");
+    if (streams.isPresent() && streams.getAsLong() != StreamKey.STREAM_VERSION) {
+      remarks.add(
+          "They were played with random streams of version %d; this program has version %d, so the same study gives other games now."
+              .formatted(streams.getAsLong(), StreamKey.STREAM_VERSION));
+    }
+    OptionalLong done = manifest.whole("deals");
+    OptionalLong wanted = study.whole("deals");
+    if (done.isPresent() && wanted.isPresent() && done.getAsLong() < wanted.getAsLong()) {
+      remarks.add(
+          "This run is not finished: %s of %s deals were played. The figures speak of those alone."
+              .formatted(grouped(done.getAsLong()), grouped(wanted.getAsLong())));
+    }
+    long faults = manifest.whole("faults").orElse(0);
+    if (faults > 0) {
+      remarks.add(
+          grouped(faults)
+              + (faults == 1 ? " game was" : " games were")
+              + " set aside, because a player broke down or answered illegally; they count nowhere"
+              + " in the figures.");
+    }
+    return remarks;
+  }
+
+  private static String grouped(long number) {
+    return CellText.grouped(Long.toString(number));
+  }
+}

@@ -1,0 +1,174 @@
+package org.tallywall.experiments.results;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.experiments.error.WrongInputException;
+
+/** A file of comma-separated values, read back. Columns are asked for by name. */
+public final class Sheet {
+  private final String file;
+  private final List<String> columns;
+  private final Map<String, Integer> places = new HashMap<>();
+  private final List<Row> rows = new ArrayList<>();
+
+  /**
+   * Takes what was read.
+   *
+   * @param file the file's name, for messages
+   * @param columns the names in its first line
+   * @param lines the cells of the other lines
+   * @throws WrongInputException if a name stands twice, or a line has too many or too few cells
+   */
+  Sheet(String file, List<String> columns, List<List<String>> lines) {
+    this.file = file;
+    this.columns = List.copyOf(columns);
+    for (int at = 0; at < columns.size(); at++) {
+      if (places.put(columns.get(at), at) != null) {
+        throw damaged(1, "the column \"" + columns.get(at) + "\" stands twice");
+      }
+    }
+    for (int at = 0; at < lines.size(); at++) {
+      int line = at + 2;
+      if (lines.get(at).size() != columns.size()) {
+        throw damaged(
+            line,
+            "expected %d cells, got %d; was the file cut off?"
+                .formatted(columns.size(), lines.get(at).size()));
+      }
+      rows.add(new Row(line, lines.get(at)));
+    }
+  }
+
+  private WrongInputException damaged(int line, String what) {
+    return new WrongInputException("\"%s\", line %d: %s".formatted(file, line, what));
+  }
+
+  /**
+   * Whether there is a column.
+   *
+   * @param name its name
+   * @return true if the file has it
+   */
+  public boolean has(String name) {
+    return places.containsKey(name);
+  }
+
+  /**
+   * The names of the columns.
+   *
+   * @return from left to right
+   */
+  public List<String> columns() {
+    return columns;
+  }
+
+  /**
+   * The rows.
+   *
+   * @return from top to bottom
+   */
+  public List<Row> rows() {
+    return List.copyOf(rows);
+  }
+
+  /** One line of the file. */
+  public final class Row {
+    private final int line;
+    private final List<String> cells;
+
+    private Row(int line, List<String> cells) {
+      this.line = line;
+      this.cells = cells;
+    }
+
+    /**
+     * The words in a cell.
+     *
+     * @param column the column's name
+     * @return its text; empty if the cell is empty or there is no such column
+     */
+    public String text(String column) {
+      Integer place = places.get(column);
+      return place == null ? "" : cells.get(place);
+    }
+
+    /**
+     * The number in a cell.
+     *
+     * @param column the column's name
+     * @return the number; none if the cell is empty or there is no such column
+     * @throws WrongInputException if something else stands there
+     */
+    public OptionalDouble number(String column) {
+      String text = text(column);
+      if (text.isEmpty()) {
+        return OptionalDouble.empty();
+      }
+      try {
+        double number = Double.parseDouble(text);
+        if (Double.isFinite(number) && text.matches("[-+0-9.eE]+")) {
+          return OptionalDouble.of(number);
+        }
+      } catch (NumberFormatException noNumber) {
+        // said below
+      }
+      throw damaged(line, "column %s: \"%s\" is no number".formatted(column, text));
+    }
+
+    /**
+     * The number in a cell that has to be filled.
+     *
+     * @param column the column's name
+     * @return the number
+     * @throws WrongInputException if there is none
+     */
+    public double need(String column) {
+      OptionalDouble number = number(column);
+      if (number.isEmpty()) {
+        throw damaged(line, "column %s: a number is missing".formatted(column));
+      }
+      return number.getAsDouble();
+    }
+
+    /**
+     * The count in a cell.
+     *
+     * @param column the column's name
+     * @return the count; 0 if the cell is empty or there is no such column
+     * @throws WrongInputException if something else than a count stands there
+     */
+    public long count(String column) {
+      double number = number(column).orElse(0);
+      if (number != Math.rint(number) || number < 0 || number > Long.MAX_VALUE) {
+        throw damaged(line, "column %s: %s is no count".formatted(column, text(column)));
+      }
+      return (long) number;
+    }
+
+    /**
+     * A number with the limits of its interval, in the columns {@code name}, {@code name-low} and
+     * {@code name-high}.
+     *
+     * @param column the column's name
+     * @return the three; none if one of them is missing
+     * @throws WrongInputException if something else than numbers stands there, or the limits are in
+     *     the wrong order
+     */
+    public Optional<Ranged> ranged(String column) {
+      OptionalDouble value = number(column);
+      OptionalDouble low = number(column + "-low");
+      OptionalDouble high = number(column + "-high");
+      if (value.isEmpty() || low.isEmpty() || high.isEmpty()) {
+        return Optional.empty();
+      }
+      if (low.getAsDouble() > high.getAsDouble()) {
+        throw damaged(line, "column %s-low: the limit is above %s-high".formatted(column, column));
+      }
+      return Optional.of(new Ranged(value.getAsDouble(), low.getAsDouble(), high.getAsDouble()));
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package org.tallywall.experiments.results;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.text.TextFile;
+import org.tallywall.experiments.error.WrongInputException;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.MappingIterator;
+import tools.jackson.dataformat.csv.CsvMapper;
+import tools.jackson.dataformat.csv.CsvReadFeature;
+
+/** Reads files of comma-separated values as the program writes them. */
+final class SheetReader {
+  private static final CsvMapper MAPPER =
+      CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
+
+  private SheetReader() {}
+
+  /**
+   * Reads a file.
+   *
+   * @param file the file, which exists
+   * @return its columns and rows
+   * @throws WrongInputException if it is not such a file
+   */
+  static Sheet read(Path file) {
+    String name = file.toString();
+    List<List<String>> lines = lines(name, TextFile.read(file));
+    if (lines.isEmpty()) {
+      throw new WrongInputException(
+          "\"" + name + "\" is empty; a line of column names is expected");
+    }
+    return new Sheet(name, lines.get(0), lines.subList(1, lines.size()));
+  }
+
+  private static List<List<String>> lines(String name, String text) {
+    List<List<String>> lines = new ArrayList<>();
+    try (MappingIterator<String[]> all = MAPPER.readerFor(String[].class).readValues(text)) {
+      while (all.hasNext()) {
+        lines.add(List.of(all.next()));
+      }
+    } catch (JacksonException broken) {
+      throw new WrongInputException(
+          "\"%s\", after line %d: this is not a file of comma-separated values; was it cut off?"
+              .formatted(name, lines.size()));
+    }
+    return lines;
+  }
+}
