@@ -71,7 +71,7 @@ final class ArmDeals implements DealPlayer {
 
   @Override
   public void play(long number, StudyTally into) {
-    Deal deal = Deal.of(study.extent().seed(), number, study.rules().tiles());
+    Deal deal = tables.deal(number);
     played = 0;
     running = number * gamesPerDeal(design);
     for (int arm = 0; arm < design.arms().size(); arm++) {

@@ -68,7 +68,7 @@ final class BranchDeals implements DealPlayer {
 
   @Override
   public void play(long number, StudyTally into) {
-    Deal deal = Deal.of(study.extent().seed(), number, study.rules().tiles());
+    Deal deal = tables.deal(number);
     played = 0;
     look(deal, into);
     into.arm(0).endDeal();

@@ -8,19 +8,16 @@ import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.study.RoundRobinTables;
-import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.ContestTally;
 import org.tallywall.experiments.tally.StudyTally;
 
 /** Everyone against everyone: each deal is played four times, everybody once in each seat. */
 final class RoundRobinDeals implements DealPlayer {
-  private final Study study;
   private final List<Arm> players;
   private final RoundRobinTables seatings;
   private final Tables tables;
 
-  RoundRobinDeals(Study study, Design.RoundRobin design, Tables tables) {
-    this.study = study;
+  RoundRobinDeals(Design.RoundRobin design, Tables tables) {
     this.players = design.players();
     this.seatings = new RoundRobinTables(players.size());
     this.tables = tables;
@@ -28,7 +25,7 @@ final class RoundRobinDeals implements DealPlayer {
 
   @Override
   public void play(long number, StudyTally into) {
-    Deal deal = Deal.of(study.extent().seed(), number, study.rules().tiles());
+    Deal deal = tables.deal(number);
     int table = seatings.of(number);
     List<Integer> four = seatings.players(table);
     int[] wins = new int[ContestTally.PLAYERS];

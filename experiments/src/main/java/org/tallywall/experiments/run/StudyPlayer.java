@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
@@ -26,7 +27,12 @@ public final class StudyPlayer implements BlockPlayer {
   public StudyPlayer(Study study, TableSetup setup) {
     this.study = study;
     this.plan = Plans.of(study);
-    this.tables = new Tables(study, setup, Plans.compares(study.design()));
+    this.tables =
+        new Tables(
+            study,
+            setup,
+            Plans.compares(study.design()),
+            number -> Deal.of(study.extent().seed(), number, study.rules().tiles()));
     this.deals = deals();
   }
 
@@ -37,11 +43,11 @@ public final class StudyPlayer implements BlockPlayer {
     } else if (design instanceof Design.Sweep sweep) {
       return new ArmDeals(study, sweep.arms(), tables);
     } else if (design instanceof Design.RoundRobin everyone) {
-      return new RoundRobinDeals(study, everyone, tables);
+      return new RoundRobinDeals(everyone, tables);
     } else if (design instanceof Design.Branch branch) {
       return new BranchDeals(study, branch, tables);
     }
-    return new TableDeals(study, (Design.Table) design, tables);
+    return new TableDeals((Design.Table) design, tables);
   }
 
   /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.LongFunction;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.GameListener;
@@ -26,6 +27,7 @@ final class Tables {
   private final Study study;
   private final TableSetup setup;
   private final boolean compares;
+  private final LongFunction<Deal> deals;
   private final TallyListener tally = new TallyListener();
   private final CourseListener course = new CourseListener();
   private final StanceListener stances = new StanceListener();
@@ -40,11 +42,18 @@ final class Tables {
    * @param study the study
    * @param setup the card and the rules
    * @param compares whether courses of games will be asked for
+   * @param deals the deals by their numbers
    */
-  Tables(Study study, TableSetup setup, boolean compares) {
+  Tables(Study study, TableSetup setup, boolean compares, LongFunction<Deal> deals) {
     this.study = study;
+    this.deals = deals;
     this.setup = setup;
     this.compares = compares;
+  }
+
+  /** A deal by its number. */
+  Deal deal(long number) {
+    return deals.apply(number);
   }
 
   TableSetup setup() {
