@@ -57,11 +57,12 @@ final class Band {
 
   /** Half the width of the range, once there is one. */
   OptionalDouble half(double alpha) {
+    if (deals == 0) {
+      return OptionalDouble.empty();
+    }
     if (share) {
-      return deals == 0
-          ? OptionalDouble.empty()
-          : OptionalDouble.of(
-              AlwaysValid.empiricalBernstein(deals, spread, rho, alpha, WIDTH_OF_SHARES));
+      return OptionalDouble.of(
+          AlwaysValid.empiricalBernstein(deals, spread, rho, alpha, WIDTH_OF_SHARES));
     }
     if (deals < LEAST_DEALS) {
       return OptionalDouble.empty();
