@@ -41,6 +41,11 @@ public final class Game {
     this.window = new ClaimWindow(state, this.players, settlement);
     this.deadCalls = new DeadCalls(state);
     this.aims = listener.wantsAims();
+    for (Player player : players) {
+      if (player instanceof SeesOpenTable yardstick) {
+        yardstick.sitAt(state);
+      }
+    }
   }
 
   /**
@@ -73,7 +78,24 @@ public final class Game {
       return win(Seats.EAST, WinBy.DEAL, GameState.NONE, GameState.NONE);
     }
     askAims(AimMoment.AFTER_PASSES);
-    return turns();
+    return turns(Seats.EAST, WinBy.DEAL, false);
+  }
+
+  /**
+   * Plays on from a position to the end. The listener hears what happens from there, but neither
+   * the beginning nor the end. Where the position is a turn that began with a claim, the seat who
+   * threw the claimed tile is not known and does not matter before the next win.
+   *
+   * @param position the position, with every hidden tile filled in
+   * @return how it ended
+   * @throws IllegalMoveException if a player answers with a move that is not legal
+   */
+  public Outcome playOn(Position position) {
+    state.begin(position);
+    paysForAll = false;
+    SeatView seen = position.view();
+    WinBy entry = seen.drawn() == GameState.NONE ? WinBy.DEAL : WinBy.DRAW;
+    return turns(seen.seat(), entry, seen.offered() != GameState.NONE);
   }
 
   private boolean eastDeclares() {
@@ -97,19 +119,17 @@ public final class Game {
     }
   }
 
-  private Outcome turns() {
-    int seat = Seats.EAST;
-    WinBy entry = WinBy.DEAL;
+  private Outcome turns(int first, WinBy firstEntry, boolean windowOpen) {
+    int seat = windowOpen ? state.offeredBy : first;
+    WinBy entry = firstEntry;
     int from = GameState.NONE;
+    boolean discarded = windowOpen;
     while (true) {
-      Outcome won = turn(seat, entry, from);
-      if (won != null) {
-        return won;
+      Outcome ended = discarded ? null : turnAndCalls(seat, entry, from);
+      if (ended != null) {
+        return ended;
       }
-      Outcome dead = callDead();
-      if (dead != null) {
-        return dead;
-      }
+      discarded = false;
       int claimant = window.open();
       if (claimant != GameState.NONE) {
         from = state.offeredBy;
@@ -129,6 +149,11 @@ public final class Game {
         from = GameState.NONE;
       }
     }
+  }
+
+  private Outcome turnAndCalls(int seat, WinBy entry, int from) {
+    Outcome won = turn(seat, entry, from);
+    return won != null ? won : callDead();
   }
 
   private int nextLive(int seat) {

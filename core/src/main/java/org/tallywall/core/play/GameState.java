@@ -38,6 +38,8 @@ final class GameState implements OpenTable {
   private Deal deal;
   private int taken;
   private int lastTiles;
+  private Purpose purpose = Purpose.DECISION;
+  private int sample;
 
   long events;
   int offered;
@@ -65,6 +67,8 @@ final class GameState implements OpenTable {
   void begin(Deal newDeal) {
     deal = newDeal;
     random.begin(deal.seed(), deal.number());
+    purpose = Purpose.DECISION;
+    sample = deal.sample();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       racks[seat].clear();
       laid.get(seat).clear();
@@ -81,8 +85,57 @@ final class GameState implements OpenTable {
     for (taken = 0; taken < Deal.DEALT; taken++) {
       racks[Deal.dealtTo(taken)].add(deal.tile(taken));
     }
+    countLastTiles();
+  }
+
+  private void countLastTiles() {
     int rule = setup.rules().wall().lastTiles();
     lastTiles = rule == WallRules.BY_DICE ? 2 * (deal.die(0) + deal.die(1)) : rule;
+  }
+
+  /** Sets the table up as in a position. */
+  void begin(Position position) {
+    SeatView seen = position.view();
+    deal = position.deal();
+    random.begin(position.numbers());
+    purpose = Purpose.ROLLOUT;
+    sample = position.sample();
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      racks[seat].set(position.rack(seat));
+      laid.get(seat).clear();
+      laid.get(seat).addAll(seen.exposures(seat));
+      reach[seat] = seen.reach(seat);
+      dead[seat] = seen.dead(seat);
+    }
+    seen.copyFaceUp(faceUp);
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      thrown[kind] = seen.discarded(kind);
+    }
+    talk.set(seen);
+    wins.clear();
+    discards = 0;
+    for (int at = 0; at < seen.discards(); at++) {
+      note(seen.discardSeat(at), seen.discardTile(at));
+    }
+    events = seen.events();
+    taken = deal.size() - seen.wallLeft();
+    countLastTiles();
+    endTurn();
+    offered = seen.offered();
+    offeredBy = seen.offeredBy();
+    hotDiscard = offered != NONE && PayAll.hot(this);
+    drawn = seen.drawn();
+    claimedThisTurn = seen.claimedThisTurn();
+    exchangesThisTurn = seen.exchangesThisTurn();
+  }
+
+  private void note(int seat, int tile) {
+    if (discards == discardTile.length) {
+      discardTile = Arrays.copyOf(discardTile, 2 * discards);
+      discardSeat = Arrays.copyOf(discardSeat, 2 * discards);
+    }
+    discardTile[discards] = tile;
+    discardSeat[discards++] = seat;
   }
 
   /** Numbers for a question to a seat, who is now being asked. */
@@ -97,7 +150,7 @@ final class GameState implements OpenTable {
 
   private RandomStream decision(long moment, int seat) {
     asked = seat;
-    random.turnTo(Purpose.DECISION, seat, deal.sample(), moment);
+    random.turnTo(purpose, seat, sample, moment);
     return random;
   }
 
@@ -138,12 +191,7 @@ final class GameState implements OpenTable {
   void discard(int seat, int tile) {
     racks[seat].remove(tile);
     wins.changed(seat);
-    if (discards == discardTile.length) {
-      discardTile = Arrays.copyOf(discardTile, 2 * discards);
-      discardSeat = Arrays.copyOf(discardSeat, 2 * discards);
-    }
-    discardTile[discards] = tile;
-    discardSeat[discards++] = seat;
+    note(seat, tile);
     faceUp[tile]++;
     thrown[tile]++;
     endTurn();

@@ -26,6 +26,18 @@ final class TableTalk {
     lost.clear();
   }
 
+  /** Sets what a seat has heard; of the others' passes it knows nothing. */
+  void set(SeatView seen) {
+    clear();
+    passes.get(seen.seat()).addAll(seen.passes());
+    stoppers.addAll(seen.stoppers());
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      courtesy[seat] = seen.courtesyAsked(seat);
+    }
+    exchanges.addAll(seen.exchanges());
+    lost.addAll(seen.lostClaims());
+  }
+
   void passed(int seat, SeatView.PassSeen pass) {
     passes.get(seat).add(pass);
   }

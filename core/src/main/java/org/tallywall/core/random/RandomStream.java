@@ -41,6 +41,26 @@ public final class RandomStream {
   }
 
   /**
+   * Turns this stream to the deal of another.
+   *
+   * @param other a stream of the same game
+   */
+  public void begin(RandomStream other) {
+    begin(other.seed, other.deal);
+  }
+
+  /**
+   * A stream for the same seat, deal and moment, but for another purpose.
+   *
+   * @param other what its numbers are for
+   * @param which which of several samples, from 0
+   * @return a new stream
+   */
+  public RandomStream beside(Purpose other, int which) {
+    return new RandomStream(new StreamKey(seed, deal, other, seat, which, decision));
+  }
+
+  /**
    * Turns this stream to another piece of work of the same deal.
    *
    * @param purpose what the numbers are for

@@ -9,9 +9,6 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.Place;
-import org.tallywall.strategies.player.HabitPlayer;
-import org.tallywall.strategies.player.NearestPlayer;
-import org.tallywall.strategies.player.RandomLegalPlayer;
 
 /** The explicit list of players that studies can name. */
 public final class Catalog {
@@ -39,28 +36,7 @@ public final class Catalog {
    * @return the list, weakest first
    */
   public static Catalog standard() {
-    return new Catalog(
-        List.of(
-            new PlayerType(
-                "random-legal",
-                "plays any legal move, all equally likely; the yardstick at the lower end",
-                List.of(),
-                RandomLegalPlayer::new),
-            new PlayerType(
-                "nearest",
-                "heads for the line that is fewest tiles away and looks at nobody else",
-                List.of(),
-                NearestPlayer::new),
-            new PlayerType(
-                "reckoner",
-                "judges what its rack is worth by chances and payment, and looks at nobody else",
-                HabitPlayer.reckoner(),
-                HabitPlayer::new),
-            new PlayerType(
-                "watchful",
-                "judges its rack, reads the exposures of the others and defends step by step",
-                HabitPlayer.watchful(),
-                HabitPlayer::new)));
+    return new Catalog(Players.ALL);
   }
 
   /**

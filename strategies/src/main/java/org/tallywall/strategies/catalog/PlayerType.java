@@ -14,12 +14,15 @@ import org.tallywall.strategies.habit.SettingValues;
  * @param id its name: letters a–z, digits and hyphens
  * @param description how it plays, in a line
  * @param settings what can be set, in the order listed
+ * @param seesEverything whether it sees all racks and the wall: an upper bound for a table or a
+ *     ladder, never a way of playing to be compared
  * @param factory makes one from the values of its settings
  */
 public record PlayerType(
     String id,
     String description,
     List<Setting> settings,
+    boolean seesEverything,
     Function<SettingValues, Player> factory) {
   /**
    * A kind of player.
@@ -27,6 +30,7 @@ public record PlayerType(
    * @param id its name
    * @param description how it plays
    * @param settings what can be set
+   * @param seesEverything whether it sees all racks and the wall
    * @param factory makes one
    */
   public PlayerType {
@@ -34,6 +38,22 @@ public record PlayerType(
       throw new IllegalArgumentException("a player's id is of a-z, 0-9 and hyphens, not " + id);
     }
     settings = List.copyOf(settings);
+  }
+
+  /**
+   * A kind of player that sees what its seat sees.
+   *
+   * @param id its name
+   * @param description how it plays
+   * @param settings what can be set
+   * @param factory makes one
+   */
+  public PlayerType(
+      String id,
+      String description,
+      List<Setting> settings,
+      Function<SettingValues, Player> factory) {
+    this(id, description, settings, false, factory);
   }
 
   /**

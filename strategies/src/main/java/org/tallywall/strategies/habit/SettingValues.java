@@ -32,6 +32,16 @@ public final class SettingValues {
   }
 
   /**
+   * All settings at their defaults.
+   *
+   * @param settings all settings of the player
+   * @return the values
+   */
+  public static SettingValues standard(List<Setting> settings) {
+    return new SettingValues(settings, Map.of());
+  }
+
+  /**
    * Whether a setting is on.
    *
    * @param name its name

@@ -1,7 +1,9 @@
 package org.tallywall.strategies.player;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
@@ -78,6 +80,46 @@ public final class HabitPlayer implements Player, Defending {
    */
   public static List<Setting> watchful() {
     return settings(true, "0.3");
+  }
+
+  /**
+   * The settings of a watchful player that gives up late.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting> bold() {
+    return changed(
+        watchful(),
+        Map.of(
+            "defence.careful.away-at-least", new BigDecimal("5"),
+            "defence.hold-back.exposures-on-one-rack", new BigDecimal("3"),
+            "defence.hold-back.away-at-least", new BigDecimal("4"),
+            "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("4"),
+            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("1")));
+  }
+
+  /**
+   * The settings of a watchful player that holds back and gives up early.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting> cautious() {
+    return changed(
+        watchful(),
+        Map.of(
+            "defence.careful.away-at-least", new BigDecimal("2"),
+            "defence.hold-back.exposures-on-one-rack", new BigDecimal("2"),
+            "defence.hold-back.away-at-least", new BigDecimal("2"),
+            "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("2"),
+            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("3")));
+  }
+
+  private static List<Setting> changed(List<Setting> settings, Map<String, Object> standards) {
+    return settings.stream()
+        .map(
+            setting ->
+                setting.withStandard(standards.getOrDefault(setting.name(), setting.standard())))
+        .toList();
   }
 
   private static List<Setting> settings(boolean defends, String risk) {

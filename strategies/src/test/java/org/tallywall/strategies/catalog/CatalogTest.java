@@ -71,7 +71,7 @@ class CatalogTest {
     assertThat(fault())
         .contains("unknown player \"neerest\"")
         .contains("nearest known one is \"nearest\"")
-        .contains("random-legal, nearest");
+        .contains("random-legal, newcomer, nearest");
   }
 
   @ParameterizedTest

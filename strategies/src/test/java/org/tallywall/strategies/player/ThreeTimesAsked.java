@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
@@ -19,7 +21,7 @@ import org.tallywall.core.random.StreamKey;
  * made for this question alone. The numbers of each question are made anew by their key, so all
  * three must answer alike.
  */
-final class ThreeTimesAsked implements Player {
+final class ThreeTimesAsked implements SeesOpenTable {
   private static final int DECLARE = 0;
   private static final int STOP = 7;
   private static final int COURTESY_NUMBER = 8;
@@ -35,6 +37,7 @@ final class ThreeTimesAsked implements Player {
   private final Supplier<Player> maker;
   private final Player kept;
   private long deal;
+  private OpenTable table;
 
   ThreeTimesAsked(long seed, Supplier<Player> maker) {
     this.seed = seed;
@@ -47,6 +50,20 @@ final class ThreeTimesAsked implements Player {
     deal = number;
   }
 
+  /** Whoever wants to be shown the table is shown it, those made for one question too. */
+  @Override
+  public void sitAt(OpenTable open) {
+    table = open;
+    seated(kept);
+  }
+
+  private Player seated(Player player) {
+    if (player instanceof SeesOpenTable yardstick) {
+      yardstick.sitAt(table);
+    }
+    return player;
+  }
+
   private <T> T ask(SeatView view, int number, Question<T> question) {
     return ask(view, number, question, answer -> answer);
   }
@@ -56,7 +73,7 @@ final class ThreeTimesAsked implements Player {
     questions++;
     T first = question.put(kept, numbers(view, number));
     T again = question.put(kept, numbers(view, number));
-    T fresh = question.put(maker.get(), numbers(view, number));
+    T fresh = question.put(seated(maker.get()), numbers(view, number));
     assertThat(compared.apply(again)).as("asked again").isEqualTo(compared.apply(first));
     assertThat(compared.apply(fresh)).as("a fresh player").isEqualTo(compared.apply(first));
     return first;
@@ -114,7 +131,7 @@ final class ThreeTimesAsked implements Player {
   public int aim(SeatView view) {
     int first = kept.aim(view);
     assertThat(kept.aim(view)).isEqualTo(first);
-    assertThat(maker.get().aim(view)).isEqualTo(first);
+    assertThat(seated(maker.get()).aim(view)).isEqualTo(first);
     return first;
   }
 }

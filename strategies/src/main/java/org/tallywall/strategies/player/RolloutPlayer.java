@@ -1,0 +1,222 @@
+package org.tallywall.strategies.player;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Supplier;
+import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.LegalMoves;
+import org.tallywall.core.play.PassChoice;
+import org.tallywall.core.play.PassStep;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.TurnChoice;
+import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.habit.AimHabit;
+import org.tallywall.strategies.habit.Defending;
+import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.read.HiddenTiles;
+
+/**
+ * Plays as {@code watchful}, but tries its claims and discards out: it guesses the hidden tiles
+ * many times, plays the rest of the game out after each choice that is worth considering, and takes
+ * another choice than {@code watchful} would where the playouts show it to be better by more than
+ * chance explains.
+ *
+ * <p>Passes, exchanges and wins are those of {@code watchful}. The players of the playouts are of
+ * one kind, at all four seats.
+ */
+public final class RolloutPlayer implements Player, Defending {
+  private static final String NAME = "rollout.";
+  private static final int SLACK = 2;
+
+  private final HabitPlayer usual;
+  private final RackJudge judge;
+  private final Playouts playouts;
+  private final int candidates;
+
+  /**
+   * A player.
+   *
+   * @param values its settings
+   */
+  public RolloutPlayer(SettingValues values) {
+    usual = new HabitPlayer(values);
+    judge = new RackJudge(AimHabit.judge(values));
+    candidates = values.whole(NAME + "candidates");
+    playouts =
+        new Playouts(
+            new HiddenTiles(values.whole(NAME + "racks-tried"))::deal,
+            List.of(inner(values.word(NAME + "inner"))),
+            values.number(NAME + "surer-by"),
+            values.whole(NAME + "playouts"));
+  }
+
+  /**
+   * A player that tries choices out in a way of its own.
+   *
+   * @param usual whose choices it takes unless another is better
+   * @param playouts how choices are compared
+   * @param candidates choices compared at most
+   */
+  RolloutPlayer(HabitPlayer usual, Playouts playouts, int candidates) {
+    this.usual = usual;
+    this.judge = new RackJudge(AimHabit.judge(SettingValues.standard(AimHabit.settings())));
+    this.playouts = playouts;
+    this.candidates = candidates;
+  }
+
+  static Supplier<Player> inner(String word) {
+    return switch (word) {
+      case "reckoner" -> () -> new HabitPlayer(SettingValues.standard(HabitPlayer.reckoner()));
+      case "watchful" -> () -> new HabitPlayer(SettingValues.standard(HabitPlayer.watchful()));
+      case "random-legal" -> RandomLegalPlayer::new;
+      default -> NearestPlayer::new;
+    };
+  }
+
+  /**
+   * The settings: those of the playouts, then those of a watchful player.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting> settings() {
+    List<Setting> list = new ArrayList<>();
+    list.add(
+        Setting.number(
+            NAME + "playouts",
+            "200",
+            "4",
+            "20000",
+            "playouts for one decision, over all choices that are compared"));
+    list.add(
+        Setting.number(
+            NAME + "candidates", "4", "2", "14", "choices that are compared, the likeliest first"));
+    list.add(
+        Setting.word(
+            NAME + "inner",
+            "who plays the games out",
+            "nearest",
+            "reckoner",
+            "watchful",
+            "random-legal"));
+    list.add(
+        Setting.number(
+            NAME + "racks-tried",
+            "4",
+            "1",
+            "50",
+            "racks guessed for each opponent, of which the nearest to a hand is taken"));
+    list.add(
+        Setting.number(
+            NAME + "surer-by",
+            "1.5",
+            "0.0",
+            "5.0",
+            "standard errors by which a choice must be better than the usual one to be taken"));
+    list.addAll(HabitPlayer.watchful());
+    return List.copyOf(list);
+  }
+
+  @Override
+  public boolean declares(SeatView view, RandomStream random) {
+    return usual.declares(view, random);
+  }
+
+  @Override
+  public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
+    return usual.pass(view, step, random);
+  }
+
+  @Override
+  public boolean stops(SeatView view, RandomStream random) {
+    return usual.stops(view, random);
+  }
+
+  @Override
+  public int courtesyNumber(SeatView view, RandomStream random) {
+    return usual.courtesyNumber(view, random);
+  }
+
+  @Override
+  public int[] courtesyTiles(SeatView view, int number, RandomStream random) {
+    return usual.courtesyTiles(view, number, random);
+  }
+
+  @Override
+  public ClaimChoice claim(SeatView view, RandomStream random) {
+    ClaimChoice first = usual.claim(view, random);
+    if (view.complete() || view.offered() == Tile.JOKER) {
+      return first;
+    }
+    List<ClaimChoice> choices = claims(view, first);
+    if (choices.size() < 2) {
+      return first;
+    }
+    return choices.get(
+        playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
+  }
+
+  /** The usual answer, none, and exposures with the fewest jokers. */
+  private List<ClaimChoice> claims(SeatView view, ClaimChoice first) {
+    List<ClaimChoice> choices = new ArrayList<>(List.of(first));
+    judge.look(view, SLACK, 0);
+    if (first instanceof ClaimChoice.Expose) {
+      choices.add(ClaimChoice.nothing());
+    } else if (!judge.wantsNow(view.offered())) {
+      return choices;
+    }
+    int size = 0;
+    for (ClaimChoice choice : LegalMoves.exposures(view)) {
+      boolean next = choice instanceof ClaimChoice.Expose laid && laid.size() > size;
+      if (next && choices.size() < candidates) {
+        size = ((ClaimChoice.Expose) choice).size();
+        if (!choice.equals(first)) {
+          choices.add(choice);
+        }
+      }
+    }
+    return choices;
+  }
+
+  @Override
+  public TurnChoice turn(SeatView view, RandomStream random) {
+    TurnChoice first = usual.turn(view, random);
+    if (!(first instanceof TurnChoice.Discard discard)) {
+      return first;
+    }
+    List<TurnChoice> choices = discards(view, discard.tile());
+    return choices.get(
+        playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
+  }
+
+  /** The usual discard, then those that the rack misses least. */
+  private List<TurnChoice> discards(SeatView view, int usually) {
+    List<TurnChoice> choices = new ArrayList<>(List.of(TurnChoice.discard(usually)));
+    judge.look(view, SLACK, 0);
+    boolean[] named = new boolean[Tile.KINDS];
+    named[usually] = true;
+    while (choices.size() < candidates) {
+      int kind = judge.leastMissed(other -> !named[other]);
+      if (kind < 0 || named[kind]) {
+        break;
+      }
+      named[kind] = true;
+      choices.add(TurnChoice.discard(kind));
+    }
+    return choices;
+  }
+
+  @Override
+  public Stance lastStance() {
+    return usual.lastStance();
+  }
+
+  @Override
+  public int aim(SeatView view) {
+    return usual.aim(view);
+  }
+}
