@@ -7,6 +7,8 @@ import java.util.OptionalDouble;
 import org.tallywall.experiments.results.Ranged;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.reports.document.Part;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.table.CellText;
 
 /** The answer of a study in words, in front of everything else. */
 final class Answers {
@@ -51,11 +53,12 @@ final class Answers {
     List<String> better = arms(results, compared, 1);
     List<String> worse = arms(results, compared, -1);
     List<String> open = arms(results, compared, 0);
-    String measure = MeasureWords.heading(compared.get(0).measure());
+    String id = compared.get(0).measure();
+    String measure = MeasureWords.of(id).map(MeasureWords::heading).orElse(id);
     List<String> clauses = new ArrayList<>();
     clause(clauses, better, "clearly more with ");
-    clause(clauses, worse, "clearly fewer with ");
-    clause(clauses, open, "could not be told apart: ");
+    clause(clauses, worse, "clearly less with ");
+    clause(clauses, open, "could not be told apart from it: ");
     return "Compared with %s on the same deals, %s: %s."
         .formatted(Wording.quoted(compared.get(0).baseline()), measure, String.join("; ", clauses));
   }
@@ -85,7 +88,7 @@ final class Answers {
                 Wording.quoted(one.arm()),
                 Wording.quoted(one.baseline()),
                 one.measure(),
-                hundred.estimate().text(org.tallywall.reports.figure.Sign.PLUS_AND_MINUS));
+                hundred.estimate().text(Sign.PLUS_AND_MINUS));
   }
 
   private static String patience(Results results, Difference one) {
@@ -126,9 +129,9 @@ final class Answers {
     add(parts, "", one.row().text("method"), "");
     add(parts, "p ", Wording.p(one.row().number("p")), "");
     add(parts, "p adjusted for all declared comparisons (Holm) ", holm(one), "");
-    add(parts, "", one.row().text("discordant"), " deals in which it made a difference");
-    add(parts, "", one.row().text("more"), " of them with more");
-    add(parts, "", one.row().text("fewer"), " with less");
+    add(parts, "", count(one, "discordant"), " deals in which it made a difference");
+    add(parts, "", count(one, "more"), " of them with more");
+    add(parts, "", count(one, "fewer"), " with less");
     add(parts, "correlation of the two on the same deals ", rounded(one, "correlation"), "");
     add(parts, "worth as much as ", rounded(one, "gain"), " times as many deals played apart");
     add(parts, "", one.row().text("stop"), "");
@@ -137,6 +140,11 @@ final class Answers {
 
   private static String holm(Difference one) {
     return Wording.p(one.row().number("p-holm"));
+  }
+
+  private static String count(Difference one, String column) {
+    String digits = one.row().text(column);
+    return digits.isEmpty() ? "" : CellText.grouped(Long.toString(one.row().count(column)));
   }
 
   private static String rounded(Difference one, String column) {

@@ -10,6 +10,11 @@ import org.tallywall.reports.figure.SquareMap.Square;
 
 /** The answer of a study that asks when a choice holds. */
 final class BranchAnswer {
+  private static final String ONCE =
+      "Each figure says what one choice at that moment is worth, on the same hidden tiles and the same"
+          + " luck, and play as before afterwards; it does not say what a player is worth who always"
+          + " chooses so.";
+
   private BranchAnswer() {}
 
   static Part.Answer of(Results results) {
@@ -21,19 +26,15 @@ final class BranchAnswer {
       map.border()
           .ifPresent(
               border ->
-                  paragraphs.add(
-                      Part.Paragraph.of(
-                          map.caption().title() + " " + upper(border.words()) + ".")));
+                  paragraphs.add(Part.Paragraph.of(rule(results, map, border.columnsBefore()))));
     }
     int all = counts[0] + counts[1] + counts[2] + counts[3];
+    List<String> options = BranchChart.options(results);
     String headline =
-        "Of %d situations, the first choice is clearly better in %d and clearly worse in %d; in %d it could not be told, and %d came up too seldom to say anything."
-            .formatted(all, counts[1], counts[2], counts[0], counts[3]);
-    paragraphs.add(
-        Part.Paragraph.of(
-            "Each figure says what one choice at that moment is worth, on the same hidden tiles and"
-                + " the same luck, and play as before afterwards; it does not say what a player is"
-                + " worth who always chooses so."));
+        "Of %d situations, it is clearly better in %d to %s and in %d to %s; in %d it could not be told, and %d came up too seldom to say anything."
+            .formatted(
+                all, counts[1], options.get(0), counts[2], options.get(1), counts[0], counts[3]);
+    paragraphs.add(Part.Paragraph.of(ONCE));
     return new Part.Answer(headline, paragraphs);
   }
 
@@ -45,7 +46,21 @@ final class BranchAnswer {
     return sign == 0 ? 0 : sign > 0 ? 1 : 2;
   }
 
-  private static String upper(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  /** The border in words: up to how many tiles away, for each part of the wall. */
+  private static String rule(Results results, SquareMap map, List<Integer> columnsBefore) {
+    List<String> options = BranchChart.options(results);
+    List<String> rows = new ArrayList<>();
+    for (int row = 0; row < columnsBefore.size(); row++) {
+      int columns = columnsBefore.get(row);
+      String away =
+          columns == 0 ? "never" : "up to " + map.across().labels().get(columns - 1) + " away";
+      rows.add("with %s tiles left %s".formatted(map.down().labels().get(row), away));
+    }
+    return "The rule to remember%s: %s %s; else %s."
+        .formatted(
+            map.caption().title().replaceFirst("^[^(]*", " ").stripTrailing(),
+            options.get(0),
+            String.join(", ", rows),
+            options.get(1));
   }
 }

@@ -82,12 +82,8 @@ final class BranchChart {
     for (String wall : walls) {
       squares.add(columns.stream().map(away -> square(away, wall)).toList());
     }
-    List<String> options =
-        results.study().object("branch").get("options") instanceof List<?> list
-            ? list.stream().map(String::valueOf).toList()
-            : List.of("the first choice", "the second choice");
-    String first = words(options.get(0));
-    String second = words(options.get(options.size() - 1));
+    String first = options(results).get(0);
+    String second = options(results).get(1);
     Optional<SquareMap.Border> border =
         Border.of(squares)
             .map(
@@ -109,11 +105,22 @@ final class BranchChart {
             Notes.under(results));
     return new SquareMap(
         caption,
-        new Axis(first + " instead of " + second, unit),
+        new Axis(
+            "what %s gains over %s".formatted(Wording.quoted(first), Wording.quoted(second)), unit),
         new Side(new Axis("tiles away", ""), columns),
         new Side(new Axis("tiles left in the wall", ""), labels),
         squares,
         border);
+  }
+
+  /** The two choices in words: the first and the last of the study. */
+  static List<String> options(Results results) {
+    if (results.study().object("branch").get("options") instanceof List<?> list
+        && list.size() > 1) {
+      String last = String.valueOf(list.get(list.size() - 1));
+      return List.of(words(String.valueOf(list.get(0))), words(last));
+    }
+    return List.of("the first choice", "the second choice");
   }
 
   private static String words(String option) {

@@ -15,14 +15,16 @@ import org.tallywall.reports.table.TableBuilder;
 /** The course of the games, in words for readers: the passes, and when games end. */
 final class CourseTables {
   private static final int STEP = 15;
-  private static final List<String> ENDS =
+  private static final List<End> ENDS =
       List.of(
-          "won-by-draw",
-          "won-by-exchange",
-          "won-on-discard",
-          "won-before-play",
-          "wall-games",
-          "void-games");
+          new End("games", "all ends"),
+          new End("won-by-draw", "won on the tile drawn"),
+          new End("won-by-exchange", "won by a joker exchange"),
+          new End("won-on-discard", "won on a discard"),
+          new End("won-before-play", "East complete before play"),
+          new End("wall-games", "wall game"),
+          new End("void-games", "void, three hands dead"));
+
   private static final Map<String, String> PASSES =
       Map.of(
           "right-1", "first right",
@@ -33,27 +35,31 @@ final class CourseTables {
           "across-2", "second across",
           "right-2", "last right");
 
+  /** A way in which games end: its column in the file, and its words. */
+  private record End(String column, String words) {}
+
   private final Results results;
 
   CourseTables(Results results) {
     this.results = results;
   }
 
-  /** When games end: fifteen tiles of the wall to a row. */
+  /** When games end: fifteen tiles of the wall to a row; ends that never came are left out. */
   Table endings() {
     List<Sheet.Row> rows = results.rows("endings");
     boolean several = Ways.several(rows);
+    List<End> ends = ENDS.stream().filter(end -> came(rows, end.column())).toList();
     TableBuilder table = Table.builder("when-games-end", "When and how 100 games end");
     if (several) {
       table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
     }
     table.columns(Column.text("wall", "Tiles left in the wall.").headed("tiles left in the wall"));
-    table.columns(end("games", "all ends"), end("won-by-draw", "won on the tile drawn"));
-    table.columns(end("won-by-exchange", "won by a joker exchange"));
-    table.columns(end("won-on-discard", "won on a discard"));
-    table.columns(end("won-before-play", "East complete before play"));
-    table.columns(end("wall-games", "wall game"), end("void-games", "void, three hands dead"));
-    bins(rows)
+    for (End end : ends) {
+      String meaning = "Games in 100: " + end.words() + ".";
+      Column column = Column.decimal(end.column(), "in 100 games", meaning);
+      table.columns(column.headed(end.words()).shownTo(1));
+    }
+    bins(rows, ends)
         .forEach(
             (arm, bins) -> {
               double games = bins.values().stream().mapToDouble(bin -> bin[0]).sum();
@@ -62,10 +68,8 @@ final class CourseTables {
     return table.build();
   }
 
-  private static Column end(String name, String heading) {
-    return Column.decimal(name, "in 100 games", "Games in 100: " + heading + ".")
-        .headed(heading)
-        .shownTo(1);
+  private static boolean came(List<Sheet.Row> rows, String end) {
+    return end.equals("games") || rows.stream().anyMatch(row -> row.count(end) > 0);
   }
 
   private static List<Cell> row(String arm, int wall, double[] bin, double games) {
@@ -73,7 +77,7 @@ final class CourseTables {
     if (!arm.isEmpty()) {
       cells.add(Cell.text(arm));
     }
-    cells.add(Cell.text(wall < 0 ? "0" : wall * STEP + 1 + " to " + (wall + 1) * STEP));
+    cells.add(Cell.text(wall < 0 ? "none" : wall * STEP + 1 + " to " + (wall + 1) * STEP));
     for (double count : bin) {
       cells.add(games == 0 ? Cell.empty() : Cell.decimal(100 * count / games));
     }
@@ -81,17 +85,16 @@ final class CourseTables {
   }
 
   /** Ends by way of playing and bin, in the order of the file; the empty wall has a bin of -1. */
-  private static Map<String, Map<Integer, double[]>> bins(List<Sheet.Row> rows) {
+  private static Map<String, Map<Integer, double[]>> bins(List<Sheet.Row> rows, List<End> ends) {
     Map<String, Map<Integer, double[]>> all = new LinkedHashMap<>();
     for (Sheet.Row row : rows) {
       int wall = (int) row.count("wall");
       int bin = wall == 0 ? -1 : (wall - 1) / STEP;
       double[] sums =
           all.computeIfAbsent(row.text("arm"), arm -> new LinkedHashMap<>())
-              .computeIfAbsent(bin, at -> new double[ENDS.size() + 1]);
-      sums[0] += row.count("games");
-      for (int end = 0; end < ENDS.size(); end++) {
-        sums[end + 1] += row.count(ENDS.get(end));
+              .computeIfAbsent(bin, at -> new double[ends.size()]);
+      for (int end = 0; end < ends.size(); end++) {
+        sums[end] += row.count(ends.get(end).column());
       }
     }
     return all;

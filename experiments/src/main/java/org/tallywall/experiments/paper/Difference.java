@@ -29,26 +29,21 @@ record Difference(
   /** All comparisons of the folder, in the order of the file. */
   static List<Difference> all(Results results) {
     List<Difference> all = new ArrayList<>();
-    for (String file : List.of("differences", "sweep")) {
-      for (Sheet.Row row : results.rows(file)) {
-        if (!row.text("measure").isEmpty()) {
-          all.add(of(row));
-        }
+    results
+        .rows("differences")
+        .forEach(row -> all.add(of(row, row.text("arm"), row.text("baseline"))));
+    if (all.isEmpty()) {
+      for (Sheet.Row row : results.rows("sweep")) {
+        String arm = SweepChart.label(results, row.text("value"));
+        all.add(of(row, arm, SweepChart.label(results, row.text("baseline"))));
       }
     }
-    return all;
+    return all.stream().filter(one -> !one.measure().isEmpty()).toList();
   }
 
-  private static Difference of(Sheet.Row row) {
-    String value = row.text("value");
-    String arm = row.text("arm");
+  private static Difference of(Sheet.Row row, String arm, String baseline) {
     return new Difference(
-        arm.isEmpty() ? value : arm,
-        row.text("baseline"),
-        row.text("measure"),
-        row.text("role"),
-        row.ranged("difference"),
-        row);
+        arm, baseline, row.text("measure"), row.text("role"), row.ranged("difference"), row);
   }
 
   /** Those that answer the question. */

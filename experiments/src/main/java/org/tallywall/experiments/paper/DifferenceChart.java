@@ -43,7 +43,7 @@ final class DifferenceChart {
     Caption caption =
         new Caption(
             "differences",
-            "More or less than " + baseline + ": " + measure,
+            "More or less than " + Wording.quoted(baseline) + ": " + measure,
             "Compared with " + baseline + ". " + String.join(" ", sentences),
             Notes.under(results));
     return Optional.of(new IntervalPlot(caption, "way of playing", List.of(panel), rows));

@@ -2,10 +2,10 @@ package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.experiments.results.Ranged;
 import org.tallywall.experiments.results.Results;
+import org.tallywall.experiments.results.Sheet;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -27,62 +27,87 @@ final class DifferenceTables {
 
   /** The one table of the notes: what answers the question, way by way. */
   Table brief() {
-    String title = "The difference on the same deals";
-    return table("differences", title, all.stream().filter(Difference::isPrimary).toList());
+    List<Difference> shown = all.stream().filter(Difference::isPrimary).toList();
+    TableBuilder table = Table.builder("differences", title(shown));
+    table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
+    table.columns(figures());
+    for (Difference one : shown) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(Cell.text(one.arm()));
+      cells.addAll(figures(one));
+      table.row(cells);
+    }
+    return table.note(explained()).build();
+  }
+
+  private static String title(List<Difference> shown) {
+    if (shown.isEmpty()) {
+      return "The difference on the same deals";
+    }
+    Difference first = shown.get(0);
+    return upper(MeasureWords.heading(first.measure()))
+        + ", compared with "
+        + Wording.quoted(first.baseline())
+        + " on the same deals";
+  }
+
+  private static String upper(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
   /** Everything compared: declared first, then what was looked at besides. */
   Table whole() {
-    return table("differences-in-full", "Every difference on the same deals", all);
-  }
-
-  private Table table(String stem, String title, List<Difference> shown) {
     TableBuilder table =
-        Table.builder(stem, title)
+        Table.builder("differences-in-full", "Every difference on the same deals")
             .columns(
                 Column.text("measure", "What was measured."),
                 Column.text("arm", "The way of playing.").headed("way of playing"),
-                Column.text("baseline", "What it is compared with.").headed("compared with"),
-                number("level", "the one").headed("this way"),
-                number("baseline-level", "the other").headed("compared with, level"),
-                Column.decimalInterval("difference", "in 100 games", "One less the other, range.")
-                    .headed("difference on the same deals")
-                    .shownTo(1),
-                Column.text("told-apart", "Whether plus or minus is clear.").headed("clear?"),
-                Column.integer(
-                        "discordant", "deals", "Deals in which the two came out differently.")
-                    .headed("deals in which it made a difference"),
-                Column.text("detectable", "The smallest difference this run would have noticed.")
-                    .headed("smallest difference noticed"),
-                Column.text("role", "Whether it was declared before the run."));
-    shown.forEach(difference -> table.row(row(difference)));
-    shown.stream().findFirst().ifPresent(first -> table.note(explained()));
-    return table.build();
+                Column.text("baseline", "What it is compared with.").headed("compared with"))
+            .columns(figures())
+            .columns(Column.text("role", "Whether it was declared before the run."));
+    for (Difference one : all) {
+      List<Cell> cells = new ArrayList<>();
+      cells.add(Cell.text(MeasureWords.heading(one.measure())));
+      cells.add(Cell.text(one.arm()));
+      cells.add(Cell.text(one.baseline()));
+      cells.addAll(figures(one));
+      cells.add(Cell.text(role(one.role())));
+      table.row(cells);
+    }
+    return table.note(explained()).build();
+  }
+
+  private static List<Column> figures() {
+    return List.of(
+        number("level", "this way of playing").headed("its level"),
+        number("baseline-level", "what it is compared with").headed("level of the other"),
+        Column.decimalInterval("difference", "in 100 games", "One less the other, with its range.")
+            .headed("difference on the same deals")
+            .shownTo(1),
+        Column.text("told-apart", "Whether plus or minus is clear.").headed("clear?"),
+        Column.integer("discordant", "deals", "Deals in which the two came out differently.")
+            .headed("deals in which it made a difference"),
+        Column.text("detectable", "The smallest difference this run would have noticed.")
+            .headed("smallest difference this run would have noticed"));
   }
 
   private static Column number(String name, String whose) {
     return Column.decimal(name, "in 100 games", "The level of " + whose + ".").shownTo(1);
   }
 
-  private List<Cell> row(Difference one) {
-    List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.text(MeasureWords.heading(one.measure())));
-    cells.add(Cell.text(one.arm()));
-    cells.add(Cell.text(one.baseline()));
-    cells.add(hundred(one.row().number("level")));
-    cells.add(hundred(one.row().number("baseline-level")));
-    Optional<Ranged> hundred = one.inHundred();
-    cells.add(hundred.map(Ranged::cell).orElse(hundred(one.row().number("difference"))));
-    cells.add(Cell.text(clear(one)));
-    cells.add(
-        one.row().text("discordant").isEmpty()
-            ? Cell.empty()
-            : Cell.whole(one.row().count("discordant")));
-    OptionalDouble detectable = one.row().number("detectable");
-    cells.add(
-        Cell.text(detectable.isPresent() ? Wording.upTo(100 * detectable.getAsDouble()) : ""));
-    cells.add(Cell.text(role(one.role())));
-    return cells;
+  private List<Cell> figures(Difference one) {
+    Sheet.Row row = one.row();
+    OptionalDouble detectable = row.number("detectable");
+    boolean itself = one.isBaseline();
+    boolean counted = !row.text("discordant").isEmpty();
+    return List.of(
+        hundred(row.number("level")),
+        hundred(row.number("baseline-level")),
+        one.inHundred().map(Ranged::cell).orElse(hundred(row.number("difference"))),
+        Cell.text(clear(one)),
+        counted ? Cell.whole(row.count("discordant")) : Cell.empty(),
+        Cell.text(
+            detectable.isEmpty() || itself ? "" : Wording.upTo(100 * detectable.getAsDouble())));
   }
 
   private static Cell hundred(OptionalDouble number) {

@@ -8,58 +8,58 @@ import java.util.Optional;
  * 100 is what a table can feel.
  */
 enum MeasureWords {
-  POINTS("points", "points", "gained", "gaining", "points in 100 games", false),
-  WIN_RATE("win-rate", "games won", "won", "winning", "games in 100", true),
+  POINTS("points", "points", "gained", "gaining", "points in 100 games", "per 100 games"),
+  WIN_RATE("win-rate", "games won", "won", "winning", "games in 100", "in 100"),
   THREW_THE_WINNING_TILE(
       "threw-the-winning-tile",
       "threw the winning tile",
       "threw the winning tile in",
       "throwing the winning tile in",
       "games in 100",
-      true),
+      "in 100 games"),
   WALL_GAMES(
       "wall-games",
       "wall games",
       "saw the wall run out in",
       "seeing the wall run out in",
       "games in 100",
-      true),
+      "in 100 games"),
   WON_ON_OWN_DRAW(
       "won-on-own-draw",
       "won on the own draw",
       "won on the own draw in",
       "winning on the own draw in",
       "games in 100",
-      true),
+      "in 100 games"),
   WON_ON_DISCARD(
       "won-on-discard",
       "won on a discard",
       "won on a discard in",
       "winning on a discard in",
       "games in 100",
-      true),
+      "in 100 games"),
   ONE_AWAY_REACHED(
       "one-away-reached",
       "one away reached",
       "came to one away in",
       "coming to one away in",
       "games in 100",
-      true);
+      "in 100 games");
 
   private final String id;
   private final String heading;
   private final String past;
   private final String gerund;
   private final String unit;
-  private final boolean share;
+  private final String per;
 
-  MeasureWords(String id, String heading, String past, String gerund, String unit, boolean share) {
+  MeasureWords(String id, String heading, String past, String gerund, String unit, String per) {
     this.id = id;
     this.heading = heading;
     this.past = past;
     this.gerund = gerund;
     this.unit = unit;
-    this.share = share;
+    this.per = per;
   }
 
   /** The words for a measure as files name it, if it is one of these. */
@@ -69,7 +69,7 @@ enum MeasureWords {
 
   /** A heading for a measure, known or not. */
   static String heading(String id) {
-    return of(id).map(words -> words.heading + " " + words.per()).orElse(id);
+    return of(id).map(words -> words.heading + " " + words.per).orElse(id);
   }
 
   /** What happened, before "about 1.2 more games in 100". */
@@ -90,15 +90,5 @@ enum MeasureWords {
   /** The name without a number of games. */
   String heading() {
     return heading;
-  }
-
-  /** In how many games. */
-  String per() {
-    return share ? "in 100 games" : "per 100 games";
-  }
-
-  /** Whether it is a share of games; else points a game. */
-  boolean share() {
-    return share;
   }
 }

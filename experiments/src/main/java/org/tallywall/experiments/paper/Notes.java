@@ -2,8 +2,10 @@ package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.table.CellText;
@@ -17,8 +19,7 @@ final class Notes {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
     parts.addAll(brief(results));
-    parts.add(
-        new Part.Section("How sure", org.tallywall.reports.document.Fold.FIXED, howSure(results)));
+    parts.add(new Part.Section("How sure", Fold.FIXED, howSure(results)));
     return new Document(results.question(), parts);
   }
 
@@ -48,7 +49,8 @@ final class Notes {
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part.Paragraph(
-            deals(results) + " " + stop(results), List.of(new Provenance(results).footnote())));
+            deals(results) + " " + who(results) + stop(results),
+            List.of(new Provenance(results).footnote())));
     return parts;
   }
 
@@ -56,6 +58,24 @@ final class Notes {
     long games = results.manifest().whole("games").orElse(results.deals());
     return "%s deals were played, %s games in all, on %s."
         .formatted(grouped(results.deals()), grouped(games), results.manifest().text("card"));
+  }
+
+  /** Who sat where, and against whom. */
+  private static String who(Results results) {
+    if (!results.study().has("others")) {
+      return "";
+    }
+    Object others = results.study().all().get("others");
+    Object name = others instanceof Map<?, ?> player ? player.get("player") : others;
+    boolean changed = others instanceof Map<?, ?> player && player.size() > 1;
+    boolean one = results.study().number("seats").isPresent();
+    return "Each way of playing sat %s, and \u201c%s\u201d%s in the other three seats. "
+        .formatted(
+            one
+                ? "in the same seat of every deal"
+                : "in each of the four seats of every deal in turn",
+            name,
+            changed ? " with settings of its own" : "");
   }
 
   private static String stop(Results results) {

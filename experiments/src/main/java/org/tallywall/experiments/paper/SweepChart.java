@@ -20,6 +20,20 @@ import org.tallywall.reports.figure.Standing;
 final class SweepChart {
   private SweepChart() {}
 
+  /** A value of the setting with the last words of its name, such as "away at least 3". */
+  static String label(Results results, String value) {
+    return words(setting(results)) + " " + value;
+  }
+
+  private static String setting(Results results) {
+    Object setting = results.study().object("sweep").get("setting");
+    return setting instanceof String text ? text : "setting";
+  }
+
+  private static String words(String setting) {
+    return setting.substring(setting.lastIndexOf('.') + 1).replace('-', ' ');
+  }
+
   static Optional<BandCurve> of(Results results) {
     List<Sheet.Row> rows =
         results.rows("sweep").stream()
@@ -29,8 +43,7 @@ final class SweepChart {
     if (points.size() < 2) {
       return Optional.empty();
     }
-    Object sweep = results.study().object("sweep").get("setting");
-    String setting = sweep instanceof String text ? text : "setting";
+    String setting = setting(results);
     String measure = rows.get(0).text("measure");
     String unit = MeasureWords.of(measure).map(MeasureWords::unit).orElse("in 100");
     String baseline = rows.get(0).text("baseline");
@@ -45,13 +58,13 @@ final class SweepChart {
     Caption caption =
         new Caption(
             "setting",
-            "At how many? " + setting,
+            "At how many? " + words(setting),
             String.join(" ", sentences),
             Notes.under(results));
     return Optional.of(
         new BandCurve(
             caption,
-            new Axis(setting, ""),
+            new Axis(words(setting), setting.contains(".") ? setting : ""),
             new Axis("difference on the same deals", unit),
             Scale.DIFFERENCE,
             "the same as at " + baseline,

@@ -72,7 +72,11 @@ final class WinTables {
 
   private boolean isThere(Pick pick) {
     String name = pick.column().name();
-    return results.sheet("win-rates").orElseThrow().has(name) || name.startsWith("of-");
+    boolean never =
+        name.equals("void")
+            && results.rows("win-rates").stream().allMatch(row -> row.count(name) == 0);
+    boolean there = results.sheet("win-rates").orElseThrow().has(name);
+    return !never && (there || name.equals("of-decided"));
   }
 
   private String title() {

@@ -16,7 +16,7 @@ import org.tallywall.reports.table.Table;
  */
 final class GridWriter {
   /** From so many columns on, a table is printed across the paper's long side. */
-  private static final int WIDE = 8;
+  private static final int WIDE = 9;
 
   private final Table table;
   private final Handles handles;
@@ -29,7 +29,7 @@ final class GridWriter {
   }
 
   Element element() {
-    Element grid = Element.of("table").add(Element.of("caption", table.title()).with("id", id));
+    Element grid = Element.of("table").add(caption());
     Element scroll = Element.of("div").with("class", "scroll").with("tabindex", "0");
     scroll.with("role", "region").with("aria-labelledby", id).add(grid.add(head()).add(body()));
     boolean wide = table.columns().size() >= WIDE;
@@ -45,6 +45,11 @@ final class GridWriter {
       box.add(Element.of("p", note).with("class", "table-note"));
     }
     return handles == Handles.COPY ? box : box.add(meanings());
+  }
+
+  /** The title stays in sight and within the page while a wide table is moved below it. */
+  private Element caption() {
+    return Element.of("caption").with("id", id).add(Element.of("span", table.title()));
   }
 
   private Element head() {

@@ -1,0 +1,222 @@
+package org.tallywall.experiments.paper;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Invented results folders; their figures mean nothing and only look like results. */
+public final class SampleResults {
+  static final String VERSION = "0.1.0";
+
+  private static final String MANIFEST =
+      """
+      { "tallywall": "0.1.0", "stream-version": 1, "study": "STUDY",
+        "study-digest": "sha256:11", "card": "CARD", "card-digest": "sha256:22",
+        "rules-digest": "sha256:33", "seed": 7, "deals": 20000, "games": 100000, "faults": 0 }
+      """;
+
+  private static final String DIFFERENCES =
+      "arm,baseline,measure,role,level,baseline-level,difference,difference-low,difference-high,"
+          + "method,p,p-holm,correlation,gain,discordant,more,fewer,deals,detectable,stop\n";
+
+  private static final String WINS =
+      "arm,seat,player,deals,games,wins,win-rate,win-rate-low,win-rate-high,win-rate-method,points,"
+          + "points-low,points-high,points-method,won-on-own-draw,won-on-discard,"
+          + "threw-the-winning-tile,only-paid,wall-game,void,won-after-redeeming,won-jokerless,"
+          + "one-away-reached,wall-at-win,jokers-at-win,exposures,exchanges\n";
+
+  private SampleResults() {}
+
+  /** Two ways of playing against a baseline: one clearly better, one that could not be told. */
+  public static Path arms(Path folder) {
+    start(folder, "defence-switch", "Saltmarsh Quay practice card");
+    write(
+        folder,
+        "study.json",
+        """
+        { "study": "defence-switch",
+          "question": "Does holding back help once somebody shows two exposures?",
+          "card": "card.json", "rules": { "wall.cold": "NO_CLAIM" },
+          "arms": { "never": "reckoner", "hold-back": "watchful", "too-late": "watchful" },
+          "baseline": "never", "primary": "win-rate", "secondary": ["wall-games"],
+          "deals": 20000, "confidence": 0.95, "records": 0 }
+        """);
+    List<String> rows = new ArrayList<>();
+    rows.add(
+        difference(
+            "hold-back,never,win-rate,primary,0.235,0.225,0.0100630619,0.0040127832,"
+                + "0.0161221682,t over deals,0.0011,0.0022,0.71,3.4,5290,2750,2540"));
+    rows.add(
+        difference(
+            "too-late,never,win-rate,primary,0.226,0.225,0.0011,-0.0031,"
+                + "0.0052,t over deals,0.61,0.61,0.93,13.8,1290,650,640"));
+    rows.add(
+        difference(
+            "hold-back,never,wall-games,secondary,0.153,0.103,0.0502,0.0431,"
+                + "0.0573,t over deals,0.00001,0.00003,0.6,2.5,4000,2600,1400"));
+    rows.add(
+        difference(
+            "hold-back,never,threw-the-winning-tile,secondary,0.091,0.156,-0.065,-0.072,"
+                + "-0.058,t over deals,0.00001,0.00003,0.6,2.5,4000,1400,2600"));
+    rows.add(
+        difference(
+            "hold-back,never,one-away-reached,exploratory,0.41,0.45,-0.04,-0.047,-0.033,"
+                + "t over deals,,,0.6,2.5,4000,1400,2600"));
+    write(folder, "differences.csv", DIFFERENCES + String.join("", rows));
+    write(
+        folder,
+        "win-rates.csv",
+        WINS
+            + wins("never", 18000, 0.225, 6512, 11488, 12480, 41296, 8224)
+            + wins("hold-back", 18800, 0.235, 6320, 12480, 7280, 41680, 12240)
+            + wins("too-late", 18080, 0.226, 6500, 11580, 12400, 41200, 8320));
+    return folder;
+  }
+
+  /** Five values of a setting. */
+  public static Path sweep(Path folder) {
+    start(folder, "how-far", "Saltmarsh Quay practice card");
+    write(
+        folder,
+        "study.json",
+        """
+        { "study": "how-far", "question": "From how many tiles away is it time to hold back?",
+          "card": "card.json",
+          "sweep": { "player": "watchful", "setting": "defence.hold-back.away-at-least",
+                     "values": [1, 2, 3, 4, 5], "baseline": 3 },
+          "others": "reckoner", "primary": "points", "deals": 20000, "confidence": 0.95 }
+        """);
+    StringBuilder rows = new StringBuilder(DIFFERENCES.replace("arm,", "value,"));
+    double[] values = {-1.9, -0.4, 0, -0.12, -0.7};
+    for (int at = 0; at < values.length; at++) {
+      String row =
+          at == 2
+              ? "3,3,points,primary,0.4,0.4,,,,,,,,,,,"
+              : "%d,3,points,primary,%s,0.4,%s,%s,%s,t over deals,0.01,0.04,0.9,10,6000,3000,3000"
+                  .formatted(
+                      at + 1, 0.4 + values[at], values[at], values[at] - 0.35, values[at] + 0.35);
+      rows.append(row).append(",20000,0.58,n fixed in advance\n");
+    }
+    write(folder, "sweep.csv", rows.toString());
+    return folder;
+  }
+
+  /** A field of situations. */
+  public static Path branch(Path folder) {
+    start(folder, "when-to-hold", "Saltmarsh Quay practice card");
+    write(
+        folder,
+        "study.json",
+        """
+        { "study": "when-to-hold", "question": "Two exposures are seen: play on or hold back?",
+          "card": "card.json",
+          "branch": { "at": "discard",
+                      "when": { "exposures-on-one-rack": [2], "away": [2, 3, 4, 5],
+                                "wall": [60, 45, 30, 15] },
+                      "options": ["own-need", "safest"], "player": "watchful" },
+          "primary": "points", "deals": 20000, "confidence": 0.95 }
+        """);
+    double[][] middles = {
+      {8.1, 5.3, 2.2, -0.4}, {5.2, 2.4, 0.3, -2.5}, {2.1, -0.2, -2.6, -5.1}, {0.1, -2.8, -5.9, 0}
+    };
+    int[] walls = {60, 45, 30, 15};
+    StringBuilder rows =
+        new StringBuilder(
+            "exposures-on-one-rack,away,wall,deals,measure,difference,difference-low,"
+                + "difference-high,method\n");
+    for (int down = 0; down < 4; down++) {
+      for (int across = 0; across < 4; across++) {
+        double value = middles[down][across];
+        String numbers =
+            value == 0
+                ? "12,points,,,"
+                : "900,points,%s,%s,%s".formatted(value, value - 2, value + 2);
+        rows.append("2,%d,%d,%s,t over deals\n".formatted(across + 2, walls[down], numbers));
+      }
+    }
+    write(folder, "branch.csv", rows.toString());
+    return folder;
+  }
+
+  /** Names that a page has to protect itself from. */
+  public static Path hostile(Path folder) {
+    String bite = "<script>document.title='harmed'</script>";
+    start(folder, bite, "<img src=x onerror=alert(1)> \\\"quoted\\\" & 'single'");
+    write(
+        folder,
+        "study.json",
+        "{ \"study\": \"x\", \"question\": \""
+            + bite
+            + "\", \"arms\": {}, \"baseline\": \""
+            + bite
+            + "\", \"card\": \""
+            + bite
+            + "\", \"rules\": {\""
+            + bite
+            + "\": \""
+            + bite
+            + "\"} }");
+    String arm = "\"" + bite + " | `x` [y](z)\"";
+    write(
+        folder,
+        "differences.csv",
+        DIFFERENCES
+            + difference(
+                arm
+                    + ","
+                    + bite
+                    + ",points,primary,0.1,0.2,-0.1,-0.2,-0.05,"
+                    + "t over deals,0.01,0.01,0.5,2,10,4,6"));
+    write(folder, "win-rates.csv", WINS + wins(arm, 18000, 0.225, 6512, 11488, 12480, 41296, 8224));
+    write(
+        folder,
+        "hand-choice.csv",
+        "arm,line,family,nickname,value,concealed,ways,aimed-after-deal,aimed-after-passes,"
+            + "aimed-at-end,wins,share-of-wins,win-rate-when-aimed,win-rate-when-aimed-low,"
+            + "win-rate-when-aimed-high\n"
+            + "table,"
+            + bite
+            + ","
+            + bite
+            + ","
+            + bite
+            + ",25,no,1,10,10,10,5,0.5,0.5,0.4,0.6\n");
+    write(folder, "defence.csv", "arm,step,entries\n" + arm + "," + bite + ",7\n");
+    write(folder, "faults.csv", "deal,command\n3," + bite + "\n");
+    return folder;
+  }
+
+  private static String difference(String start) {
+    return start + ",20000,0.0099,n fixed in advance\n";
+  }
+
+  private static String wins(
+      String arm,
+      long wins,
+      double rate,
+      long draw,
+      long discard,
+      long threw,
+      long paid,
+      long wall) {
+    return "%s,all,reckoner,20000,80000,%d,%s,%s,%s,t over deals,0.31,0.1,0.52,t over deals,%d,%d,%d,%d,%d,0,5000,700,0.35,39,2.2,0.94,0.43\n"
+        .formatted(arm, wins, rate, rate - 0.003, rate + 0.003, draw, discard, threw, paid, wall);
+  }
+
+  private static void start(Path folder, String study, String card) {
+    write(folder, "manifest.json", MANIFEST.replace("STUDY", study).replace("CARD", card));
+  }
+
+  /** Writes a file of the folder, in place of an older one. */
+  public static void write(Path folder, String name, String text) {
+    try {
+      Files.createDirectories(folder);
+      Files.writeString(folder.resolve(name), text);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
