@@ -83,7 +83,7 @@ final class GameCommand implements Callable<Integer> {
     }
     if (html != null) {
       ConcreteHands hands = new ConcreteHands(game.card());
-      Commentary aims = Rehearsal.of(played, hands, Catalog.standard());
+      Commentary aims = Rehearsal.of(played, hands, seats, Catalog.standard());
       WholeFile.write(html, GamePage.text(played, hands, seats, aims));
     }
     console.say(

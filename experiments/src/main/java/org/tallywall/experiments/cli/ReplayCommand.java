@@ -95,7 +95,7 @@ final class ReplayCommand implements Callable<Integer> {
           return Program.FAILED;
         }
         if (html != null && game.header().game() == wanted()) {
-          Commentary aims = Rehearsal.of(game, hands, Catalog.standard());
+          Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, Catalog.standard());
           WholeFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
           shown = true;
         }

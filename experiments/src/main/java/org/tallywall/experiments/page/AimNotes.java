@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.tallywall.core.play.AimMoment;
 import org.tallywall.core.play.Deal;
@@ -24,7 +25,7 @@ import org.tallywall.core.tile.Exposure;
  * Notes what players say that they aim at, by playing the game of a record once more: the same
  * players on the same deal do the same, and if they do not, nothing is noted.
  */
-public final class AimNotes implements GameListener, Commentary {
+final class AimNotes implements GameListener {
   private final List<Map<Integer, Integer>> aims = new ArrayList<>();
   private final GameRecorder recorder = new GameRecorder();
   private int events;
@@ -41,17 +42,17 @@ public final class AimNotes implements GameListener, Commentary {
    * @param game the record
    * @param setup the card and the rules of the record
    * @param players the players who sat there
-   * @return what they aim at; nothing where the game took another course
+   * @return what they aim at; none where the game took another course
    */
-  public static Commentary of(GameRecord game, TableSetup setup, List<Player> players) {
+  static Optional<AimNotes> of(GameRecord game, TableSetup setup, List<Player> players) {
     AimNotes notes = new AimNotes();
     Deal deal = Deal.of(game.header().seed(), game.header().deal(), setup.rules().tiles());
     if (!sameWall(game, deal)) {
-      return Commentary.NONE;
+      return Optional.empty();
     }
     new Game(setup, players, notes).play(deal);
     boolean same = notes.recorder.record(game.header()).events().equals(game.events());
-    return same ? notes : Commentary.NONE;
+    return same ? Optional.of(notes) : Optional.empty();
   }
 
   private static boolean sameWall(GameRecord game, Deal deal) {
@@ -62,8 +63,8 @@ public final class AimNotes implements GameListener, Commentary {
     return same;
   }
 
-  @Override
-  public OptionalInt aim(int event, int seat) {
+  /** What a player aims at once an event has happened. */
+  OptionalInt aim(int event, int seat) {
     for (int at = event; at >= -1; at--) {
       Integer line = aims.get(seat).get(at);
       if (line != null) {

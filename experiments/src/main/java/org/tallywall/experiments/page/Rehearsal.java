@@ -11,11 +11,19 @@ import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
+import org.tallywall.experiments.story.Note;
+import org.tallywall.experiments.story.ReasonWords;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.reason.ExplainedPlayer;
 
-/** Brings the players of a record back to the table, so that they can say what they aim at. */
+/**
+ * Brings the players of a record back to the table, so that they say what they aim at, and why they
+ * choose as they do.
+ */
 public final class Rehearsal {
   private Rehearsal() {}
 
@@ -24,20 +32,33 @@ public final class Rehearsal {
    *
    * @param game the record
    * @param hands the card on which it was played
+   * @param seats what the seats are called
    * @param catalog the players that there are
    * @return what they say; nothing where a player is not known here, or the game would take another
    *     course today
    */
-  public static Commentary of(GameRecord game, ConcreteHands hands, Catalog catalog) {
+  public static Commentary of(
+      GameRecord game, ConcreteHands hands, SeatNames seats, Catalog catalog) {
     Optional<List<Player>> players = players(game, catalog);
     if (players.isEmpty()) {
       return Commentary.NONE;
     }
+    List<Note> notes = new ArrayList<>();
+    List<Player> heard = new ArrayList<>();
+    for (Player player : players.get()) {
+      heard.add(
+          new ExplainedPlayer(
+              player,
+              (view, move, why) -> notes.add(new Note(view.events(), view.seat(), move, why))));
+    }
+    ReasonWords words = new ReasonWords(hands.card(), seats, new TypedTiles());
     try {
       TableRules rules = TableRules.of(game.header().rules());
-      return AimNotes.of(game, new TableSetup(hands, rules), players.get());
+      Optional<AimNotes> aims = AimNotes.of(game, new TableSetup(hands, rules), heard);
+      return aims.isPresent() ? new Spoken(game, aims.get(), notes, words) : Commentary.NONE;
     } catch (RuntimeException otherVersion) {
-      // Rules or players of another version: the record is still good, only the aims are unknown.
+      // Rules or players of another version: the record is still good, only the reasons are
+      // unknown.
       return Commentary.NONE;
     }
   }

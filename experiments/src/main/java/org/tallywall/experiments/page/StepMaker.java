@@ -38,6 +38,9 @@ final class StepMaker {
   /** The place of the event in the record. */
   private int event = -1;
 
+  /** The last event whose reasons were told. */
+  private int told = -1;
+
   StepMaker(GameRecord game, SeatNames seats, AimWords aims, Commentary commentary) {
     this.game = game;
     this.seats = seats;
@@ -82,7 +85,7 @@ final class StepMaker {
       discards.thrown(discard.seat(), discard.tile());
       add(
           upper(seats.of(discard.seat())) + " throws " + words.tile(discard.tile()),
-          because(new Tableau(table).onTurn(discard.seat()), discard.seat()));
+          new Tableau(table).onTurn(discard.seat()));
     } else {
       rare(one);
     }
@@ -118,7 +121,6 @@ final class StepMaker {
         moment.did(
             part.from(), "passes " + words.tiles(all) + " to " + seats.of(part.to()) + unseen);
       }
-      moment.reasons(part.from(), commentary.reasons(event - 3 + part.from(), part.from()));
     }
     boolean moved = parts.stream().anyMatch(p -> !p.own().isEmpty() || !p.forwarded().isEmpty());
     String title = PASSES.getOrDefault(parts.get(0).step(), parts.get(0).step());
@@ -149,7 +151,7 @@ final class StepMaker {
         "Courtesy: %s offers %d, %s %d"
             .formatted(
                 seats.of(low), courtesy.asked().get(0), seats.of(high), courtesy.asked().get(1));
-    add(title, because(because(moment, low), high));
+    add(title, moment);
   }
 
   private void give(Tableau moment, int from, int to, List<Integer> tiles) {
@@ -169,7 +171,7 @@ final class StepMaker {
                 words.tile(claim.tile()),
                 words.exposure(laid),
                 also(claim.losers()));
-    add(title, because(new Tableau(table).onTurn(claim.seat()), claim.seat()));
+    add(title, new Tableau(table).onTurn(claim.seat()));
   }
 
   private String also(GameEvent.Losers losers) {
@@ -189,7 +191,7 @@ final class StepMaker {
                 words.tile(exchange.tile()),
                 own ? "the own" : seats.of(exchange.owner()) + "'s",
                 words.exposure(before));
-    add(title, because(new Tableau(table).onTurn(exchange.seat()), exchange.seat()));
+    add(title, new Tableau(table).onTurn(exchange.seat()));
   }
 
   private void mahjong(GameEvent.Mahjong mahjong) {
@@ -202,9 +204,7 @@ final class StepMaker {
       moment.arrived(mahjong.seat(), List.of(tile));
     }
     String on = claimed ? " on " + seats.of(mahjong.from()) + "'s discard" : "";
-    add(
-        upper(seats.of(mahjong.seat())) + " says mahjong" + on + also(mahjong.losers()),
-        because(moment, mahjong.seat()));
+    add(upper(seats.of(mahjong.seat())) + " says mahjong" + on + also(mahjong.losers()), moment);
   }
 
   private void end() {
@@ -227,15 +227,22 @@ final class StepMaker {
     add("The end: " + line + "; points: " + String.join(", ", points), moment);
   }
 
-  private Tableau because(Tableau moment, int seat) {
-    return moment.reasons(seat, commentary.reasons(event, seat));
+  /** What a player gave as reasons since the step before. */
+  private List<String> why(int seat) {
+    List<String> why = new ArrayList<>();
+    for (int at = told + 1; at <= event; at++) {
+      why.addAll(commentary.reasons(at, seat));
+    }
+    return why;
   }
 
   private void add(String title, Tableau moment) {
     List<String> after = new ArrayList<>();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       after.add(aims.of(table.rack(seat), table.exposures(seat), commentary.aim(event, seat)));
+      moment.reasons(seat, why(seat));
     }
+    told = event;
     steps.add(new Step(title, moment.values(discards, after)));
   }
 

@@ -61,7 +61,10 @@ final class GamePages {
       String name = "game-" + game.header().game() + ".html";
       String page =
           GamePage.text(
-              game, hands, SeatNames.FROM_EAST, Rehearsal.of(game, hands, Catalog.standard()));
+              game,
+              hands,
+              SeatNames.FROM_EAST,
+              Rehearsal.of(game, hands, SeatNames.FROM_EAST, Catalog.standard()));
       WholeFile.write(folder.resolve(name), page);
       links.add(new Link(words(game, hands.card()), FOLDER + "/" + name));
     }

@@ -58,7 +58,7 @@
     if (seat.did) { place.appendChild(make("p", "did", upper(seat.did))); }
     if (!talk) { return; }
     place.appendChild(make("p", "aim", upper(seat.aim)));
-    seat.why.forEach(function (reason) { place.appendChild(make("p", "why", reason)); });
+    seat.why.forEach(function (reason) { place.appendChild(make("p", "why", "Why: " + reason)); });
   }
 
   function player(moment, number) {
@@ -136,7 +136,7 @@
       refresh();
     });
     label.appendChild(check);
-    label.appendChild(document.createTextNode(" show what they aim at"));
+    label.appendChild(document.createTextNode(" show aims and reasons"));
     return label;
   }
 
