@@ -25,6 +25,11 @@ class SceneScoresTest {
           CardFile.read(FOLDER.resolve("heron-reach/card.json")).orThrow(),
           FOLDER.resolve("heron-reach"));
 
+  private static final Scenes QUAY =
+      Scenes.of(
+          CardFile.read(Path.of("cards/saltmarsh-quay.json")).orThrow(),
+          FOLDER.resolve("saltmarsh-quay"));
+
   private static Supplier<Player> player(String id) {
     return Catalog.standard().type(id).orElseThrow().maker();
   }
@@ -48,10 +53,28 @@ class SceneScoresTest {
     assertThat(failed(HERON, id)).isEqualTo(known == null ? List.of() : List.of(known.split(" ")));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "nearest, go-on-with-a-poor-rack keep-the-pair-from-the-exchange last-wall-gone-round"
+        + " last-wall-no-call leave-the-call-far-off the-very-last-discard throw-the-useless-joker"
+        + " to-the-wall-against-three what-has-just-gone-round",
+    "reckoner, go-on-with-seven-to-spare last-wall-no-call leave-the-call-far-off"
+        + " the-very-last-discard throw-the-useless-joker what-has-just-gone-round",
+    "watchful, go-on-with-seven-to-spare leave-the-call-far-off the-very-last-discard"
+        + " throw-the-useless-joker"
+  })
+  void saltmarshQuay_failsAreThoseKnown(String id, String known) {
+    assertThat(failed(QUAY, id)).isEqualTo(List.of(known.split(" ")));
+    assertThat(QUAY.score(player(id))).isEqualTo(QUAY.sheets().size() - known.split(" ").length);
+  }
+
   @Test
   void everyScene_isComplete() {
     assertThat(HERON.sheets()).hasSize(10);
-    for (PositionSheet sheet : HERON.sheets()) {
+    assertThat(QUAY.sheets()).hasSizeGreaterThanOrEqualTo(25);
+    List<PositionSheet> all = new ArrayList<>(HERON.sheets());
+    all.addAll(QUAY.sheets());
+    for (PositionSheet sheet : all) {
       assertThat(sheet.scene()).isNotEmpty();
       assertThat(sheet.players()).isSubsetOf("newcomer", "reckoner", "watchful").isNotEmpty();
       assertThat(sheet.expect()).isNotEmpty();
