@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Interval;
+import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.SeatTally;
 import org.tallywall.reports.table.Cell;
@@ -38,7 +39,7 @@ final class ArmsSummary {
     return new Summary(sentences, List.of(waysTable(), differencesTable()));
   }
 
-  private static String answer(Difference one) {
+  private String answer(Difference one) {
     StringBuilder text =
         new StringBuilder(LayWords.of(one.arm(), one.baseline(), one.measure(), one.estimate()));
     PairNumbers numbers = one.numbers();
@@ -63,6 +64,14 @@ final class ArmsSummary {
     return text.toString();
   }
 
+  /** A way of playing for readers: for a sweep the setting's last word and its value. */
+  private String label(String arm) {
+    if (answer.study().design() instanceof Design.Sweep sweep) {
+      return sweep.setting().substring(sweep.setting().lastIndexOf('.') + 1) + " " + arm;
+    }
+    return arm;
+  }
+
   private Table waysTable() {
     TableBuilder table =
         Table.builder("ways", "The ways of playing")
@@ -79,7 +88,7 @@ final class ArmsSummary {
     for (Way way : ways) {
       long games = way.seatGames();
       table.row(
-          Cell.text(way.name()),
+          Cell.text(label(way.name())),
           Cell.ratio(way.wins(), games),
           Cell.decimal(HUNDRED * way.tally().all().points().sum().value().doubleValue() / games),
           Cell.ratio(count(way, SeatTally.Count.THREW), games),
@@ -107,8 +116,8 @@ final class ArmsSummary {
     for (Difference one : differences) {
       if (one.role() != Difference.Role.EXPLORATORY) {
         table.row(
-            Cell.text(one.arm()),
-            Cell.text(one.baseline()),
+            Cell.text(label(one.arm())),
+            Cell.text(label(one.baseline())),
             Cell.text(one.measure().words()),
             hundredfold(one.estimate()),
             Cell.whole(one.numbers().more() + one.numbers().fewer()));

@@ -38,7 +38,7 @@ final class BranchSummary {
     columns.add(Column.integer("deals", "deals", "Deals with such a decision."));
     columns.add(
         Column.decimalInterval("gap", "in 100 games", "The difference in 100 games.")
-            .headed("more or fewer " + primary.words() + ", 100 times"));
+            .headed("more or fewer " + words(primary)));
     columns.add(Column.text("told", "Whether it can be told.").headed("clear?"));
     TableBuilder table =
         Table.builder("squares", "The options on the same tiles, square by square")
@@ -71,6 +71,10 @@ final class BranchSummary {
         .interval()
         .map(i -> i.low() > 0 ? "yes, more" : i.high() < 0 ? "yes, fewer" : "no")
         .orElse("no");
+  }
+
+  private static String words(Measure measure) {
+    return measure == Measure.POINTS ? "points in 100 games" : "in 100 games: " + measure.words();
   }
 
   private static String words(Feature feature) {

@@ -115,7 +115,7 @@ final class Effects {
         Column.integer("seat-games", GAMES, "Games of the studied player, whatever happened."),
         Column.integer(GAMES, GAMES, "Games in which " + when + "."),
         Column.integer("deals-reached", "deals", "Deals with such a game."),
-        Column.decimal("wall", "tiles", "Mean number of tiles left in the wall then."),
+        Column.decimal("mean-wall", "tiles", "Mean number of tiles left in the wall then."),
         Column.text("measure", "What is measured."),
         Column.text("unit", "\"share of games\", or \"per game\"."),
         Column.decimalInterval(

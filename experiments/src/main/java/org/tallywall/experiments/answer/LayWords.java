@@ -39,7 +39,7 @@ final class LayWords {
     if (interval.low() > 0 || interval.high() < 0) {
       return clear(arm, baseline, measure, shown);
     }
-    return "We could not tell %s and %s apart in %s: the gap could be anything from %s %s to %s %s in 100 games."
+    return "We could not tell %s and %s apart in %s: the gap could be anything from %s %s to %s %s."
         .formatted(
             arm,
             baseline,
@@ -47,7 +47,7 @@ final class LayWords {
             number(shown.low().abs()),
             shown.low().signum() < 0 ? "fewer" : "more",
             number(shown.high().abs()),
-            "more");
+            "more " + unit(measure));
   }
 
   private static String clear(String arm, String baseline, Measure measure, Rounded shown) {
@@ -91,6 +91,10 @@ final class LayWords {
       case EXCHANGES -> word + " jokers in 100 games";
       default -> word + " games in 100";
     };
+  }
+
+  private static String unit(Measure measure) {
+    return measure == Measure.POINTS ? "points in 100 games" : "in 100 games";
   }
 
   private static String number(BigDecimal number) {
