@@ -9,8 +9,8 @@ import org.tallywall.reports.figure.SquareMap.Square;
 
 /**
  * Finds the border that a map of squares is remembered by: in every row a place between columns,
- * moving to one side only from row to row, that parts plus from minus with the fewest clear squares
- * on the wrong side. Squares that are not clear only decide between borders that are as good.
+ * moving to one side only from row to row, with plus at its left and minus at its right. Squares
+ * that are not clear only decide between borders that are as good.
  */
 final class Border {
   private static final double CLEAR = 1;

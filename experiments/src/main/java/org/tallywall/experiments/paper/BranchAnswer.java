@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.reports.document.Part;
-import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
 
@@ -20,8 +19,8 @@ final class BranchAnswer {
   static Part.Answer of(Results results) {
     List<Part.Paragraph> paragraphs = new ArrayList<>();
     int[] counts = new int[4];
-    for (Figure figure : BranchChart.all(results)) {
-      SquareMap map = (SquareMap) figure;
+    List<SquareMap> maps = BranchChart.all(results);
+    for (SquareMap map : maps) {
       map.squares().forEach(row -> row.forEach(square -> counts[place(square)]++));
       map.border()
           .ifPresent(
@@ -29,13 +28,27 @@ final class BranchAnswer {
                   paragraphs.add(Part.Paragraph.of(rule(results, map, border.columnsBefore()))));
     }
     int all = counts[0] + counts[1] + counts[2] + counts[3];
-    List<String> options = BranchChart.options(results);
     String headline =
         "Of %d situations, it is clearly better in %d to %s and in %d to %s; in %d it could not be told, and %d came up too seldom to say anything."
             .formatted(
-                all, counts[1], options.get(0), counts[2], options.get(1), counts[0], counts[3]);
+                all, counts[1], first(results), counts[2], second(results), counts[0], counts[3]);
     paragraphs.add(Part.Paragraph.of(ONCE));
     return new Part.Answer(headline, paragraphs);
+  }
+
+  /** The choice that all squares speak of. */
+  private static String first(Results results) {
+    return BranchChart.words(results.rows("branch").get(0).text("compared-with"));
+  }
+
+  /** The choices that it is compared with. */
+  private static String second(Results results) {
+    List<String> others =
+        results.rows("branch").stream()
+            .map(row -> BranchChart.words(row.text("option")))
+            .distinct()
+            .toList();
+    return others.size() == 1 ? others.get(0) : "choose otherwise";
   }
 
   private static int place(Square square) {
@@ -48,7 +61,6 @@ final class BranchAnswer {
 
   /** The border in words: up to how many tiles away, for each part of the wall. */
   private static String rule(Results results, SquareMap map, List<Integer> columnsBefore) {
-    List<String> options = BranchChart.options(results);
     List<String> rows = new ArrayList<>();
     for (int row = 0; row < columnsBefore.size(); row++) {
       int columns = columnsBefore.get(row);
@@ -59,8 +71,8 @@ final class BranchAnswer {
     return "The rule to remember%s: %s %s; else %s."
         .formatted(
             map.caption().title().replaceFirst("^[^(]*", " ").stripTrailing(),
-            options.get(0),
+            first(results),
             String.join(", ", rows),
-            options.get(1));
+            second(results));
   }
 }

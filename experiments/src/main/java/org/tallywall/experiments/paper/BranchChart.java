@@ -10,13 +10,15 @@ import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.Sheet;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
-import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Side;
 import org.tallywall.reports.figure.SquareMap.Square;
 
-/** Play on or hold back? A square for every situation, with what the first option is worth. */
+/**
+ * Play on or hold back? A square for every situation, with what the first choice of the study is
+ * worth beside another. The file has it the other way round: the other choice less the first.
+ */
 final class BranchChart {
   private static final String ACROSS = "away";
   private static final String DOWN = "wall";
@@ -30,7 +32,7 @@ final class BranchChart {
   }
 
   /** A map for every value of what is neither across nor down, as the number of exposures. */
-  static List<Figure> all(Results results) {
+  static List<SquareMap> all(Results results) {
     Map<String, List<Sheet.Row>> groups = new LinkedHashMap<>();
     boolean there =
         results.sheet("branch").filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN)).isPresent();
@@ -41,7 +43,7 @@ final class BranchChart {
         }
       }
     }
-    List<Figure> figures = new ArrayList<>();
+    List<SquareMap> figures = new ArrayList<>();
     groups.forEach(
         (name, rows) -> {
           int number = groups.size() == 1 ? 0 : figures.size() + 1;
@@ -56,7 +58,7 @@ final class BranchChart {
     return measure.isEmpty() || primary.isEmpty() || measure.equals(primary);
   }
 
-  /** What else tells squares apart, in words. */
+  /** What else tells squares apart, in words; the choices themselves, where there are several. */
   private static String group(Results results, Sheet.Row row) {
     List<String> words = new ArrayList<>();
     Object when = results.study().object("branch").get("when");
@@ -69,21 +71,31 @@ final class BranchChart {
         }
       }
     }
-    if (!row.text("option").isEmpty()) {
-      words.add(row.text("option"));
+    boolean several =
+        results.rows("branch").stream().map(one -> one.text("option")).distinct().count() > 1;
+    if (several) {
+      words.add(words(row.text("option")));
     }
     return String.join(", ", words);
   }
 
-  private Figure figure(String group, int number) {
+  /** The choice that the squares speak of: plus means that it is better than the other. */
+  String choice() {
+    return words(rows.get(0).text("compared-with"));
+  }
+
+  /** The choice that it is compared with. */
+  String other() {
+    return words(rows.get(0).text("option"));
+  }
+
+  SquareMap figure(String group, int number) {
     List<String> columns = values(ACROSS, false);
     List<String> walls = values(DOWN, true);
     List<List<Square>> squares = new ArrayList<>();
     for (String wall : walls) {
       squares.add(columns.stream().map(away -> square(away, wall)).toList());
     }
-    String first = options(results).get(0);
-    String second = options(results).get(1);
     Optional<SquareMap.Border> border =
         Border.of(squares)
             .map(
@@ -91,7 +103,7 @@ final class BranchChart {
                     new SquareMap.Border(
                         places,
                         "the rule to remember: left of this line %s, right of it %s"
-                            .formatted(first, second)));
+                            .formatted(choice(), other())));
     String unit =
         MeasureWords.of(results.study().text("primary"))
             .map(MeasureWords::unit)
@@ -106,27 +118,19 @@ final class BranchChart {
     return new SquareMap(
         caption,
         new Axis(
-            "what %s gains over %s".formatted(Wording.quoted(first), Wording.quoted(second)), unit),
+            "what %s gains over %s".formatted(Wording.quoted(choice()), Wording.quoted(other())),
+            unit),
         new Side(new Axis("tiles away", ""), columns),
         new Side(new Axis("tiles left in the wall", ""), labels),
         squares,
         border);
   }
 
-  /** The two choices in words: the first and the last of the study. */
-  static List<String> options(Results results) {
-    if (results.study().object("branch").get("options") instanceof List<?> list
-        && list.size() > 1) {
-      String last = String.valueOf(list.get(list.size() - 1));
-      return List.of(words(String.valueOf(list.get(0))), words(last));
-    }
-    return List.of("the first choice", "the second choice");
-  }
-
-  private static String words(String option) {
+  static String words(String option) {
     return switch (option) {
       case "own-need" -> "play on by the own need";
       case "safest" -> "throw the safest tile";
+      case "" -> "the other choice";
       default -> option;
     };
   }
@@ -146,7 +150,7 @@ final class BranchChart {
         .filter(row -> row.text(ACROSS).equals(away) && row.text(DOWN).equals(wall))
         .findFirst()
         .flatMap(row -> row.ranged("difference"))
-        .map(ranged -> Square.of(ranged.inHundred().estimate()))
+        .map(ranged -> Square.of(ranged.inHundred().negated().estimate()))
         .orElse(Square.tooFew());
   }
 

@@ -9,7 +9,7 @@ import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.Sheet;
 
 /**
- * One comparison on the same deals: a line of {@code differences.csv} or {@code sweep.csv}.
+ * One comparison on the same deals: a line of {@code differences.csv}.
  *
  * @param arm the way of playing
  * @param baseline what it is compared with
@@ -28,15 +28,15 @@ record Difference(
 
   /** All comparisons of the folder, in the order of the file. */
   static List<Difference> all(Results results) {
+    boolean sweep = results.study().has("sweep");
     List<Difference> all = new ArrayList<>();
-    results
-        .rows("differences")
-        .forEach(row -> all.add(of(row, row.text("arm"), row.text("baseline"))));
-    if (all.isEmpty()) {
-      for (Sheet.Row row : results.rows("sweep")) {
-        String arm = SweepChart.label(results, row.text("value"));
-        all.add(of(row, arm, SweepChart.label(results, row.text("baseline"))));
-      }
+    for (Sheet.Row row : results.rows("differences")) {
+      String arm = row.text("arm");
+      String baseline = row.text("baseline");
+      all.add(
+          sweep
+              ? of(row, SweepChart.label(results, arm), SweepChart.label(results, baseline))
+              : of(row, arm, baseline));
     }
     return all.stream().filter(one -> !one.measure().isEmpty()).toList();
   }

@@ -38,6 +38,30 @@ enum MeasureWords {
       "winning on a discard in",
       "games in 100",
       "in 100 games"),
+  ONLY_PAID(
+      "only-paid", "only paid", "only paid in", "only paying in", "games in 100", "in 100 games"),
+  WON_AFTER_REDEEMING(
+      "won-after-redeeming",
+      "won after redeeming a joker",
+      "won after redeeming a joker in",
+      "winning after redeeming a joker in",
+      "games in 100",
+      "in 100 games"),
+  WON_JOKERLESS(
+      "won-jokerless",
+      "won without jokers",
+      "won without jokers in",
+      "winning without jokers in",
+      "games in 100",
+      "in 100 games"),
+  EXPOSURES("exposures", "exposures", "made", "making", "exposures in 100 games", "per 100 games"),
+  EXCHANGES(
+      "exchanges",
+      "jokers redeemed",
+      "redeemed",
+      "redeeming",
+      "jokers in 100 games",
+      "per 100 games"),
   ONE_AWAY_REACHED(
       "one-away-reached",
       "one away reached",

@@ -39,6 +39,9 @@ final class Notes {
     if (results.sheet("branch").isPresent()) {
       return List.of();
     }
+    if (!results.rows("ratings").isEmpty()) {
+      return List.of(RatingTable.of(results));
+    }
     return results.rows("win-rates").isEmpty()
         ? List.of()
         : List.of(new WinTables(results).brief());

@@ -16,13 +16,7 @@ import org.tallywall.reports.table.Table;
  * estimate with its limits in one cell.
  */
 final class OtherTables {
-  private static final Map<String, String> TITLES =
-      Map.of(
-          "defence", "How often each step of the defence came into play",
-          "ratings", "How strong the players are against each other",
-          "branch", "Play on or hold back: every square",
-          "sweep", "The setting, value by value",
-          "faults", "Games set aside");
+  private static final Map<String, String> TITLES = Map.of("faults", "Games set aside");
 
   private static final List<String> KNOWN =
       List.of(
@@ -33,7 +27,10 @@ final class OtherTables {
           "families",
           "endings",
           "passes",
-          "faults");
+          "faults",
+          "ratings",
+          "defence",
+          "branch");
 
   private OtherTables() {}
 

@@ -19,9 +19,10 @@ final class PartChart {
   private static final List<String> COUNTS =
       List.of("won-on-own-draw", "won-on-discard", "threw-the-winning-tile", "only-paid");
 
-  /** The measures whose differences belong to a part; those of a part without one are empty. */
+  /** The measures whose differences belong to the parts. */
   private static final List<String> MEASURES =
-      List.of("won-on-own-draw", "won-on-discard", "threw-the-winning-tile", "", "wall-games");
+      List.of(
+          "won-on-own-draw", "won-on-discard", "threw-the-winning-tile", "only-paid", "wall-games");
 
   private static final int CHANGES_SHOWN = 2;
 
@@ -89,7 +90,7 @@ final class PartChart {
     for (Difference difference : Difference.all(results)) {
       int part = MEASURES.indexOf(difference.measure());
       boolean clear = difference.clearSign(results.confidence()) != 0;
-      if (part >= 0 && !difference.measure().isEmpty() && clear && difference.arm().equals(arm)) {
+      if (part >= 0 && clear && difference.arm().equals(arm)) {
         Ranged hundred = difference.inHundred().orElseThrow();
         changes.add(new PartBars.Change(bar, part, hundred.estimate()));
       }

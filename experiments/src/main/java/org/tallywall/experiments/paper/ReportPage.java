@@ -39,6 +39,11 @@ final class ReportPage {
     section(parts, "Charts", Fold.FIXED, charts());
     section(parts, "Hand choice", Fold.OPEN, hands());
     section(parts, "The course of the games", Fold.OPEN, course());
+    section(
+        parts,
+        "Where it came into play",
+        Fold.OPEN,
+        grids(new EffectTables(results).all(), Handles.SORT_AND_FILTER));
     section(parts, "More figures", Fold.OPEN, grids(OtherTables.of(results), Handles.SORT));
     section(parts, "Games set aside", Fold.OPEN, faults());
     section(parts, "Games to look at", Fold.FIXED, games());
@@ -58,6 +63,9 @@ final class ReportPage {
     DifferenceTables differences = new DifferenceTables(results);
     if (differences.any()) {
       tables.add(differences.whole());
+    }
+    if (!results.rows("ratings").isEmpty()) {
+      tables.add(RatingTable.of(results));
     }
     if (!results.rows("win-rates").isEmpty()) {
       WinTables wins = new WinTables(results);

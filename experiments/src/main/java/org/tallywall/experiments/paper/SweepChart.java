@@ -3,6 +3,7 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import org.tallywall.experiments.results.Ranged;
 import org.tallywall.experiments.results.Results;
@@ -18,6 +19,8 @@ import org.tallywall.reports.figure.Standing;
 
 /** At how many? A curve over the values of a setting. */
 final class SweepChart {
+  private static final Pattern NUMBER = Pattern.compile("-?\\d{1,9}(\\.\\d{1,9})?");
+
   private SweepChart() {}
 
   /** A value of the setting with the last words of its name, such as "away at least 3". */
@@ -35,22 +38,21 @@ final class SweepChart {
   }
 
   static Optional<BandCurve> of(Results results) {
-    List<Sheet.Row> rows =
-        results.rows("sweep").stream()
-            .filter(row -> row.text("role").isEmpty() || row.text("role").equals("primary"))
-            .toList();
+    List<Sheet.Row> rows = results.rows("sweep");
     List<Point> points = points(rows);
     if (points.size() < 2) {
       return Optional.empty();
     }
     String setting = setting(results);
-    String measure = rows.get(0).text("measure");
+    String measure = first(rows, "measure");
     String unit = MeasureWords.of(measure).map(MeasureWords::unit).orElse("in 100");
-    String baseline = rows.get(0).text("baseline");
     List<String> sentences = new ArrayList<>();
+    String baseline = "";
     for (Point point : points) {
+      boolean itself = point.standing() == Standing.BASELINE;
+      baseline = itself ? point.label() : baseline;
       String size =
-          point.standing() == Standing.BASELINE
+          itself
               ? "what the others are compared with"
               : point.estimate().text(Sign.PLUS_AND_MINUS) + " " + unit;
       sentences.add("At " + point.label() + ": " + size + ".");
@@ -67,8 +69,16 @@ final class SweepChart {
             new Axis(words(setting), setting.contains(".") ? setting : ""),
             new Axis("difference on the same deals", unit),
             Scale.DIFFERENCE,
-            "the same as at " + baseline,
+            baseline.isEmpty() ? "the same" : "the same as at " + baseline,
             points));
+  }
+
+  private static String first(List<Sheet.Row> rows, String column) {
+    return rows.stream()
+        .map(row -> row.text(column))
+        .filter(text -> !text.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   /** Values that are numbers in order stand where they belong, others side by side. */
@@ -94,15 +104,15 @@ final class SweepChart {
   }
 
   private static boolean isBaseline(Sheet.Row row) {
-    return row.text("value").equals(row.text("baseline"));
+    return row.text("compared-with").equals("yes");
   }
 
   private static boolean inOrder(List<Sheet.Row> rows, int at) {
-    String text = rows.get(at).text("value");
-    boolean number = text.matches("-?\\d{1,9}(\\.\\d{1,9})?");
-    return number
-        && (at == 0
-            || rows.get(at - 1).text("value").matches("-?\\d{1,9}(\\.\\d{1,9})?")
-                && rows.get(at).need("value") > rows.get(at - 1).need("value"));
+    if (!NUMBER.matcher(rows.get(at).text("value")).matches()) {
+      return false;
+    }
+    return at == 0
+        || NUMBER.matcher(rows.get(at - 1).text("value")).matches()
+            && rows.get(at).need("value") > rows.get(at - 1).need("value");
   }
 }

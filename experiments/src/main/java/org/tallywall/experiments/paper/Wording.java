@@ -139,10 +139,16 @@ final class Wording {
     return p.isPresent() ? p(p.getAsDouble()) : "";
   }
 
-  /** An uncertainty: two significant digits, away from zero. */
+  /**
+   * A size that nothing smaller is promised for: two significant digits or all before the point.
+   */
   static String upTo(double size) {
+    if (!(size > 0)) {
+      return "0";
+    }
     BigDecimal whole = new BigDecimal(size).round(new MathContext(15));
-    return CellText.grouped(whole.round(new MathContext(2, RoundingMode.UP)).toPlainString());
+    int places = Math.max(0, Rounding.places(size));
+    return CellText.grouped(whole.setScale(places, RoundingMode.UP).toPlainString());
   }
 
   /** A number to so many significant digits. */

@@ -89,18 +89,27 @@ public final class SampleResults {
                      "values": [1, 2, 3, 4, 5], "baseline": 3 },
           "others": "reckoner", "primary": "points", "deals": 20000, "confidence": 0.95 }
         """);
-    StringBuilder rows = new StringBuilder(DIFFERENCES.replace("arm,", "value,"));
+    StringBuilder rows =
+        new StringBuilder(
+            "setting,value,compared-with,deals,win-rate,points,measure,difference,"
+                + "difference-low,difference-high,method\n");
+    StringBuilder differences = new StringBuilder(DIFFERENCES);
     double[] values = {-1.9, -0.4, 0, -0.12, -0.7};
     for (int at = 0; at < values.length; at++) {
-      String row =
-          at == 2
-              ? "3,3,points,primary,0.4,0.4,,,,,,,,,,,"
-              : "%d,3,points,primary,%s,0.4,%s,%s,%s,t over deals,0.01,0.04,0.9,10,6000,3000,3000"
-                  .formatted(
-                      at + 1, 0.4 + values[at], values[at], values[at] - 0.35, values[at] + 0.35);
-      rows.append(row).append(",20000,0.58,n fixed in advance\n");
+      String start = "defence.hold-back.away-at-least,%d,".formatted(at + 1);
+      if (at == 2) {
+        rows.append(start).append("yes,20000,0.25,0.4,,,,,\n");
+      } else {
+        String range = values[at] + "," + (values[at] - 0.35) + "," + (values[at] + 0.35);
+        rows.append(start + "no,20000,0.25,0.4,points," + range + ",t over deals\n");
+        differences.append(
+            difference(
+                "%d,3,points,primary,%s,0.4,%s,t over deals,0.01,0.04,0.9,10,6000,3000,3000"
+                    .formatted(at + 1, 0.4 + values[at], range)));
+      }
     }
     write(folder, "sweep.csv", rows.toString());
+    write(folder, "differences.csv", differences.toString());
     return folder;
   }
 
@@ -125,16 +134,18 @@ public final class SampleResults {
     int[] walls = {60, 45, 30, 15};
     StringBuilder rows =
         new StringBuilder(
-            "exposures-on-one-rack,away,wall,deals,measure,difference,difference-low,"
-                + "difference-high,method\n");
+            "exposures-on-one-rack,away,wall,option,compared-with,seat-games,games,deals-reached,"
+                + "measure,unit,difference,difference-low,difference-high,method\n");
     for (int down = 0; down < 4; down++) {
       for (int across = 0; across < 4; across++) {
-        double value = middles[down][across];
+        double value = -middles[down][across];
         String numbers =
             value == 0
-                ? "12,points,,,"
-                : "900,points,%s,%s,%s".formatted(value, value - 2, value + 2);
-        rows.append("2,%d,%d,%s,t over deals\n".formatted(across + 2, walls[down], numbers));
+                ? ",,,too few"
+                : "%s,%s,%s,t over deals".formatted(value, value - 2, value + 2);
+        rows.append(
+            "2,%d,%d,safest,own-need,80000,950,900,points,per game,%s\n"
+                .formatted(across + 2, walls[down], numbers));
       }
     }
     write(folder, "branch.csv", rows.toString());
