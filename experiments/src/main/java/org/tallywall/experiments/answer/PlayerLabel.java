@@ -11,6 +11,9 @@ final class PlayerLabel {
   private PlayerLabel() {}
 
   static String of(PlayerSpec player) {
+    if (player.type().seesEverything()) {
+      return player.type().id() + " (sees all tiles)";
+    }
     if (player.changed().isEmpty()) {
       return player.type().id();
     }

@@ -2,6 +2,7 @@ package org.tallywall.experiments.run;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.Seats;
@@ -40,12 +41,25 @@ final class BranchDeals implements DealPlayer {
     this.alike = StudyJson.digest(design.player()).equals(StudyJson.digest(design.others()));
     for (int seat : design.seats()) {
       players.add(
-          new BranchPlayer(tables.player(design.player(), seat), design.moment(), design.cells()));
+          new BranchPlayer(
+              tables.player(design.player(), seat), design.moment(), design.cells(), line()));
       options.add(design.options().stream().map(what -> Option.of(what, design.player())).toList());
     }
     for (int at = 0; at < players.size(); at++) {
       bySeat.add(alike && at > 0 ? bySeat.get(0) : table(at));
     }
+  }
+
+  private int line() {
+    if (design.line().isEmpty()) {
+      return -1;
+    }
+    ConcreteHands hands = tables.setup().hands();
+    int at = 0;
+    while (!hands.line(at).id().equals(design.line().get())) {
+      at++;
+    }
+    return at;
   }
 
   /** Refuses a study whose player knows nothing of an option. */

@@ -28,6 +28,7 @@ final class BranchPlayer implements Player {
   private final Rack rack = new Rack();
   private final int[] position = new int[Feature.values().length];
   private final int anyAway;
+  private final int line;
   private Option option;
   private int decisions;
   private int branchAt = NOT_NOW;
@@ -40,8 +41,10 @@ final class BranchPlayer implements Player {
    * @param inner decides everything else
    * @param moment the kind of decision
    * @param cells how positions are sorted
+   * @param line a line's place on the card, at which the player must aim, or -1 for any
    */
-  BranchPlayer(Player inner, Moment moment, Cells cells) {
+  BranchPlayer(Player inner, Moment moment, Cells cells, int line) {
+    this.line = line;
     this.inner = inner;
     this.moment = moment;
     this.cells = cells;
@@ -104,7 +107,7 @@ final class BranchPlayer implements Player {
     position[Feature.EXPOSURES.ordinal()] = most;
     position[Feature.WALL.ordinal()] = view.wallLeft();
     position[Feature.AWAY.ordinal()] = anyAway;
-    if (cells.of(position) == Cells.NONE) {
+    if (cells.of(position) == Cells.NONE || (line >= 0 && inner.aim(view) != line)) {
       return Cells.NONE;
     }
     view.copyRack(rack);

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.LongFunction;
+import java.util.stream.Collectors;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.GameListener;
@@ -33,6 +34,7 @@ final class Tables {
   private final StanceListener stances = new StanceListener();
   private final GameRecorder recorder = new GameRecorder();
   private final Map<String, Player> seated = new HashMap<>();
+  private final Map<String, Table> laid = new HashMap<>();
   private List<String> records;
   private boolean paused;
 
@@ -90,13 +92,20 @@ final class Tables {
     paused = false;
   }
 
-  /** The player of a seat. */
+  /** The player of a seat; one that is shown the table sits at one table only. */
   Player player(PlayerSpec spec, int seat) {
-    return seated.computeIfAbsent(seat + " " + StudyJson.digest(spec), key -> spec.make());
+    return spec.type().seesEverything()
+        ? spec.make()
+        : seated.computeIfAbsent(seat + " " + StudyJson.digest(spec), key -> spec.make());
   }
 
-  /** Four players at a table. */
+  /** Four players at a table, always the same for the same four. */
   Table table(List<PlayerSpec> specs) {
+    String key = specs.stream().map(StudyJson::digest).collect(Collectors.joining(" "));
+    return laid.computeIfAbsent(key, unused -> lay(specs));
+  }
+
+  private Table lay(List<PlayerSpec> specs) {
     List<Player> players = new ArrayList<>();
     for (int seat = 0; seat < specs.size(); seat++) {
       players.add(player(specs.get(seat), seat));

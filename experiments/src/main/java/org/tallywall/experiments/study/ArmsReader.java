@@ -78,12 +78,29 @@ final class ArmsReader {
                     .formatted(entry.getKey())
                 + " at most");
       }
-      PlayerSpec player = catalog.read(entry.getValue(), faults);
+      PlayerSpec player = field.equals("arms") ? honest(entry.getValue()) : read(entry.getValue());
       if (player != null) {
         arms.add(new Arm(entry.getKey(), player));
       }
     }
     return arms;
+  }
+
+  private PlayerSpec read(Node node) {
+    return catalog.read(node, faults);
+  }
+
+  /** A player that sees no more than its seat may; another is a fault. */
+  PlayerSpec honest(Node node) {
+    PlayerSpec player = read(node);
+    if (player != null && player.type().seesEverything()) {
+      faults.fault(
+          node.place(),
+          "the player \"%s\" sees all tiles; it may sit at a \"table\" or in a \"round-robin\" only"
+              .formatted(player.type().id()));
+      return null;
+    }
+    return player;
   }
 
   private int baseline(List<Arm> arms) {
@@ -105,7 +122,7 @@ final class ArmsReader {
   /** Who sits in the other seats, or null where that has a fault. */
   PlayerSpec others() {
     return fields.require("others", "who sits in the other seats, as in \"others\": \"reckoner\"")
-        ? catalog.read(fields.node("others"), faults)
+        ? honest(fields.node("others"))
         : null;
   }
 

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
@@ -15,7 +16,7 @@ import org.tallywall.strategies.catalog.PlayerSpec;
 
 /** Reads the design {@code branch}: each option of one decision, square by square. */
 final class BranchReader {
-  private static final List<String> KNOWN = List.of("at", "when", "options", "player");
+  private static final List<String> KNOWN = List.of("at", "when", "line", "options", "player");
 
   private final FieldReader study;
   private final FieldReader fields;
@@ -42,14 +43,18 @@ final class BranchReader {
     if (faults.count() > before) {
       return null;
     }
-    PlayerSpec player = catalog.read(fields.node("player"), faults);
+    PlayerSpec player = common.honest(fields.node("player"));
     Moment moment = moment();
     Cells cells = cells();
     List<BranchOption> options = options(moment);
     return faults.count() > before
         ? null
         : new Design.Branch(
-            moment, cells, options, player, others == null ? player : others, seats);
+            moment, cells, line(), options, player, others == null ? player : others, seats);
+  }
+
+  private Optional<String> line() {
+    return fields.has("line") ? Optional.of(fields.text("line", "")) : Optional.empty();
   }
 
   private Moment moment() {

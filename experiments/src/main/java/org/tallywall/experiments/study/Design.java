@@ -1,6 +1,7 @@
 package org.tallywall.experiments.study;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -99,6 +100,8 @@ public sealed interface Design {
    *
    * @param moment the kind of decision
    * @param cells how positions are sorted; the first decision that fits a square counts
+   * @param line the id of a line; where given, only decisions count at which the studied player
+   *     aims at it
    * @param options what is tried, two or more; the others are compared with the first
    * @param player the studied player
    * @param others who sits in the other seats
@@ -107,6 +110,7 @@ public sealed interface Design {
   record Branch(
       Moment moment,
       Cells cells,
+      Optional<String> line,
       List<BranchOption> options,
       PlayerSpec player,
       PlayerSpec others,
@@ -117,6 +121,7 @@ public sealed interface Design {
      *
      * @param moment the kind of decision
      * @param cells how positions are sorted
+     * @param line the id of a line
      * @param options what is tried
      * @param player the studied player
      * @param others who sits in the other seats

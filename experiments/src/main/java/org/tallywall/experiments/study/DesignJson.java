@@ -48,6 +48,7 @@ final class DesignJson {
     Map<String, Object> when = new LinkedHashMap<>();
     branch.cells().values().forEach((feature, values) -> when.put(feature.text(), values));
     written.put("when", when);
+    branch.line().ifPresent(line -> written.put("line", line));
     written.put("options", branch.options().stream().map(BranchOption::text).toList());
     written.put("player", player(branch.player()));
     fields.put("branch", written);

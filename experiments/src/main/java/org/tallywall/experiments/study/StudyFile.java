@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardFile;
 import org.tallywall.core.card.CardReading;
+import org.tallywall.core.card.Line;
 import org.tallywall.core.rules.RulesReader;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Fault;
@@ -14,6 +15,7 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.LocatedJson;
+import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.TextFile;
 import org.tallywall.strategies.catalog.Catalog;
@@ -86,9 +88,24 @@ public final class StudyFile {
       throw new FaultyFileException(file.toString(), faults.faults());
     }
     Card good = card.orThrow();
+    checkLine(design, good);
     TableRules rules = changes.rules().map(RulesFile::read).orElse(written);
     Source source = new Source(file, cardFile(), changes.card(), changes.rules());
     return new Study(question, good, rules, design, extent, source);
+  }
+
+  private void checkLine(Design design, Card card) {
+    if (design instanceof Design.Branch branch && branch.line().isPresent()) {
+      List<String> ids = card.lines().stream().map(Line::id).toList();
+      String id = branch.line().get();
+      if (!ids.contains(id)) {
+        fields.fault(
+            "branch",
+            "the card has no line \"%s\"; the nearest is \"%s\""
+                .formatted(id, Nearest.of(id, ids)));
+        throw new FaultyFileException(file.toString(), faults.faults());
+      }
+    }
   }
 
   private Extent extent(Optional<Measure> primary, Design design) {

@@ -44,7 +44,7 @@ final class SweepReader {
     if (faults.count() > before) {
       return null;
     }
-    PlayerSpec player = catalog.read(fields.node("player"), faults);
+    PlayerSpec player = common.honest(fields.node("player"));
     Optional<Setting> setting = player == null ? Optional.empty() : setting(player);
     if (setting.isEmpty()) {
       return null;

@@ -158,6 +158,7 @@ class BranchPositionsTest {
         new Design.Branch(
             Moment.DISCARD,
             new Cells(Map.of(Feature.WALL, List.of(wall))),
+            Optional.empty(),
             List.of(BranchOption.OWN_NEED, BranchOption.SAFEST),
             Robot.spec(choice),
             Robot.spec(choice),

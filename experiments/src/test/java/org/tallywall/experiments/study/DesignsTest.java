@@ -164,6 +164,8 @@ class DesignsTest {
         "\"away\": ! \"awya\": ! unknown field \"awya\" in \"when\"; the nearest known one is \"away\"",
         "[2, 3] ! [2, 15] ! \"away\" takes whole numbers from 0 to 14",
         "[2, 3] ! [2, 2] ! the value 2 stands twice",
+        "\"at\": \"discard\" ! \"at\": \"discard\", \"line\": \"L9\" ! the card has no line \"L9\"; the nearest is",
+        "\"player\": \"watchful\" ! \"player\": \"open-tiles\" ! the player \"open-tiles\" sees all tiles",
         "[2, 3] ! [] ! \"away\" takes one value or more"
       })
   void branch_slip_isNamedWithItsRemedy(String good, String bad, String words) {

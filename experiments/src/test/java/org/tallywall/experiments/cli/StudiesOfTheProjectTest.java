@@ -1,0 +1,61 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every study that comes with the project runs on the user's own card and table rules, unedited.
+ */
+class StudiesOfTheProjectTest {
+  private static final String CARD =
+      """
+      family;tiles;value;slide
+      Ladders;FF 11x 222x 333x 4444x;25;any
+      Ladders;22x 33y 444x 555y 6666x;30;any
+      Echoes;nnnx nnny nnnz FFF NN;25;
+      """;
+
+  @TempDir Path folder;
+
+  static List<Path> studies() throws IOException {
+    try (Stream<Path> files = Files.list(Path.of("studies"))) {
+      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("studies")
+  void study_onASpreadsheetsCardWithAColdWall_runs(Path study) throws IOException {
+    String card = Cards.write(folder, "Club, 2026.csv", CARD);
+    String rules = Cards.write(folder, "cold.json", "{ \"wall.cold\": \"NO_CLAIM\" }");
+    Path out = folder.resolve("out");
+
+    Typed typed =
+        Typed.run(
+            "run",
+            study.toString(),
+            "--card",
+            card,
+            "--rules",
+            rules,
+            "--deals",
+            "12",
+            "--out",
+            out.toString());
+
+    assertThat(typed.err()).isEmpty();
+    assertThat(typed.code()).isZero();
+    String manifest = Files.readString(out.resolve("manifest.json"));
+    assertThat(manifest).contains("\"derived\"").contains("Club, 2026.csv").contains("cold.json");
+    assertThat(Files.readString(out.resolve("study.json")))
+        .containsPattern("\"wall.cold\"\\s*:\\s*\"NO_CLAIM\"");
+  }
+}
