@@ -7,6 +7,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.paper.PaperOptions;
+import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.store.OnExisting;
 import org.tallywall.experiments.store.RunFolder;
@@ -70,6 +72,11 @@ final class RunCommand implements Callable<Integer> {
           "How many threads play; all processors unless given. The results do not change.")
   private Integer threads;
 
+  @Option(
+      names = "--without-report",
+      description = "Leaves notes, charts and pages out; the command report makes them afterwards.")
+  private boolean withoutReport;
+
   RunCommand(Console console) {
     this.console = console;
   }
@@ -98,6 +105,10 @@ final class RunCommand implements Callable<Integer> {
     StudyRunner runner = new StudyRunner(console, read, workers, command());
     if (!runner.run(folder)) {
       return Program.STOPPED;
+    }
+    if (!withoutReport) {
+      Papers.write(target, PaperOptions.everything(Version.text()))
+          .forEach(remark -> console.complain("tallywall: " + remark));
     }
     runner.summarise(target);
     return Program.DONE;

@@ -179,6 +179,9 @@ final class StudyRunner {
       console.out().print(TextTable.text(table, console.width(), Lettering.UNICODE));
       console.say("");
     }
-    console.say("Everything is in " + target + "; columns.md there explains every column.");
+    console.say(
+        "Everything is in "
+            + target
+            + "; open report.html there, or begin with notes.md; columns.md explains every column.");
   }
 }

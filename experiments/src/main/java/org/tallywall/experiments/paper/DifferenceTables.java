@@ -13,6 +13,10 @@ import org.tallywall.reports.table.TableBuilder;
 
 /** Comparisons on the same deals, in words for readers. */
 final class DifferenceTables {
+  private static final String BESIDES =
+      "In 100 games. Among so many figures some ranges leave out 0 by chance: whatever looks"
+          + " interesting here has to be declared and played again from another seed.";
+
   private final Results results;
   private final List<Difference> all;
 
@@ -55,26 +59,48 @@ final class DifferenceTables {
     return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 
-  /** Everything compared: declared first, then what was looked at besides. */
-  Table whole() {
+  /** Everything compared: what was declared before the run, then what was looked at besides. */
+  List<Table> whole() {
+    List<Difference> declared =
+        all.stream().filter(one -> !one.role().equals("exploratory")).toList();
+    List<Difference> besides =
+        all.stream().filter(one -> one.role().equals("exploratory")).toList();
+    List<Table> tables = new ArrayList<>();
+    if (!declared.isEmpty()) {
+      String title = "Declared before the run, on the same deals";
+      tables.add(table("declared", title, declared).note(explained()).build());
+    }
+    if (!besides.isEmpty()) {
+      String title = "Looked at besides, on the same deals";
+      tables.add(table("besides", title, besides).note(BESIDES).build());
+    }
+    return tables;
+  }
+
+  private TableBuilder table(String stem, String title, List<Difference> shown) {
+    boolean one = shown.stream().map(Difference::baseline).distinct().count() == 1;
+    String with = one ? ", compared with " + Wording.quoted(shown.get(0).baseline()) : "";
     TableBuilder table =
-        Table.builder("differences-in-full", "Every difference on the same deals")
+        Table.builder(stem, title + with)
             .columns(
                 Column.text("measure", "What was measured."),
-                Column.text("arm", "The way of playing.").headed("way of playing"),
-                Column.text("baseline", "What it is compared with.").headed("compared with"))
-            .columns(figures())
-            .columns(Column.text("role", "Whether it was declared before the run."));
-    for (Difference one : all) {
+                Column.text("arm", "The way of playing.").headed("way of playing"));
+    if (!one) {
+      table.columns(Column.text("baseline", "The other.").headed("compared with"));
+    }
+    table.columns(figures());
+    for (Difference difference : shown) {
       List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.text(MeasureWords.heading(one.measure())));
-      cells.add(Cell.text(one.arm()));
-      cells.add(Cell.text(one.baseline()));
-      cells.addAll(figures(one));
-      cells.add(Cell.text(role(one.role())));
+      String heading = MeasureWords.heading(difference.measure());
+      cells.add(Cell.text(difference.isPrimary() ? heading + " (the question)" : heading));
+      cells.add(Cell.text(difference.arm()));
+      if (!one) {
+        cells.add(Cell.text(difference.baseline()));
+      }
+      cells.addAll(figures(difference));
       table.row(cells);
     }
-    return table.note(explained()).build();
+    return table;
   }
 
   private static List<Column> figures() {
@@ -115,22 +141,14 @@ final class DifferenceTables {
   }
 
   private String clear(Difference one) {
-    if (one.isBaseline() || one.difference().isEmpty()) {
+    boolean besides = one.role().equals("exploratory");
+    if (one.isBaseline() || besides || one.difference().isEmpty()) {
       return "";
     }
     return switch (one.clearSign(results.confidence())) {
       case 1 -> "yes, more";
       case -1 -> "yes, less";
       default -> "could not be told";
-    };
-  }
-
-  private static String role(String role) {
-    return switch (role) {
-      case "primary" -> "the question";
-      case "secondary" -> "declared before the run";
-      case "exploratory" -> "looked at besides; only a new run could confirm it";
-      default -> role;
     };
   }
 

@@ -62,7 +62,7 @@ final class ReportPage {
     List<Table> tables = new ArrayList<>();
     DifferenceTables differences = new DifferenceTables(results);
     if (differences.any()) {
-      tables.add(differences.whole());
+      tables.addAll(differences.whole());
     }
     if (!results.rows("ratings").isEmpty()) {
       tables.add(RatingTable.of(results));

@@ -35,7 +35,7 @@ final class WinTables {
     picks.add(perGame("only-paid", "somebody else won and it only paid"));
     picks.add(perGame("wall-game", "wall game"));
     picks.add(perGame("void", "void, three hands dead"));
-    return table("parts", "Where 100 games go", picks).build();
+    return table("parts", "Where 100 games go", picks, Ways.rows(results)).build();
   }
 
   /** How hands are won. */
@@ -55,19 +55,20 @@ final class WinTables {
     picks.add(
         Pick.mean("exchanges", "per game", "Jokers redeemed a game, on average.")
             .headed("jokers redeemed a game"));
-    return table("how-hands-are-won", "How hands are made and won", picks).build();
+    return table("how-hands-are-won", "How hands are made and won", picks, Ways.rows(results))
+        .build();
   }
 
   /** The same as the brief one, with every row of the file. */
   Table whole() {
     List<Pick> picks = new ArrayList<>(who());
     picks.addAll(levels());
-    return table("wins-in-full", title(), picks).note(ranges()).build();
+    return table("wins-in-full", title(), picks, results.rows("win-rates")).note(ranges()).build();
   }
 
-  private TableBuilder table(String stem, String title, List<Pick> picks) {
+  private TableBuilder table(String stem, String title, List<Pick> picks, List<Sheet.Row> rows) {
     List<Pick> there = picks.stream().filter(this::isThere).toList();
-    return Pick.table(stem, title, there, results.rows("win-rates"));
+    return Pick.table(stem, title, there, rows);
   }
 
   private boolean isThere(Pick pick) {

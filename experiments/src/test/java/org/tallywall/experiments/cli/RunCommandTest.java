@@ -64,7 +64,7 @@ class RunCommandTest {
         .contains("right of East", "across from East", "left of East", "points per 100")
         .contains("Nobody won", "95 % of such runs", "Wilson", "Everything is in " + out)
         .doesNotContain("hypothes", "arm");
-    assertThat(files(Path.of(out)).keySet())
+    assertThat(files(Path.of(out)).keySet().stream().filter(name -> !name.startsWith("games/")))
         .containsExactlyInAnyOrder(
             "study.json",
             "manifest.json",
@@ -74,7 +74,20 @@ class RunCommandTest {
             "endings.csv",
             "passes.csv",
             "columns.md",
-            "records.jsonl.gz");
+            "records.jsonl.gz",
+            "notes.md",
+            "notes.html",
+            "report.html",
+            "charts/where-games-go.svg",
+            "charts/where-games-go.png",
+            "charts/aim-and-win.svg",
+            "charts/aim-and-win.png",
+            "charts/aim-and-win-lines.svg",
+            "charts/aim-and-win-lines.png");
+    assertThat(Path.of(out, "games"))
+        .isDirectoryContaining("glob:**/game-0.html")
+        .isDirectoryContaining("glob:**/game-19.html")
+        .isDirectoryNotContaining("glob:**/game-20.html");
     assertThat(Files.readString(Path.of(out, "manifest.json")))
         .contains("\"deals\" : 1100", "\"card\" : \"Little Harbour test card\"", "stream-version")
         .doesNotContain("derived");
@@ -252,18 +265,18 @@ class RunCommandTest {
     return new StudyRunner(silent, read, 2, List.of("tallywall"));
   }
 
-  /** All files of a folder as text, packed ones unpacked. */
+  /** All files of a folder and its folders as text, packed ones unpacked. */
   static Map<String, String> files(Path folder) throws IOException {
     Map<String, String> files = new TreeMap<>();
-    try (Stream<Path> all = Files.list(folder)) {
-      for (Path file : all.toList()) {
-        String name = file.getFileName().toString();
+    try (Stream<Path> all = Files.walk(folder)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        String name = folder.relativize(file).toString().replace('\\', '/');
         if (name.endsWith(".gz")) {
           try (GZIPInputStream in = new GZIPInputStream(Files.newInputStream(file))) {
             files.put(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));
           }
         } else {
-          files.put(name, Files.readString(file));
+          files.put(name, Files.readString(file, StandardCharsets.ISO_8859_1));
         }
       }
     }
