@@ -71,6 +71,9 @@ public final class DiscardHabit {
    * @return its kind
    */
   public int discard(SeatView view, RackJudge judge, OpponentReader reader, Stance stance) {
+    if (throwsJoker(view, judge, stance)) {
+      return Tile.JOKER;
+    }
     boolean oneAway = judge.least() <= 1;
     return switch (stance) {
       case OWN_HAND -> byNeed(view, judge, reader, kind -> true);
@@ -82,6 +85,22 @@ public final class DiscardHabit {
               ? byNeed(view, judge, reader, kind -> !reader.hers(kind, 1))
               : safe.next(view, judge, reader, 1);
     };
+  }
+
+  /**
+   * A joker goes where the hand has no use for it and needs everything else, and as the very last
+   * discard, since nobody can take it.
+   */
+  private static boolean throwsJoker(SeatView view, RackJudge judge, Stance stance) {
+    if (view.held(Tile.JOKER) == 0) {
+      return false;
+    }
+    if (stance == Stance.LAST_WALL && view.wallLeft() == 0) {
+      return true;
+    }
+    double enough = NOT_NEEDED * judge.worthWithout(Tile.JOKER);
+    boolean useless = enough > 0 && enough >= NOT_NEEDED * NOT_NEEDED * judge.worth();
+    return useless && judge.worthWithout(judge.leastMissed()) < enough;
   }
 
   /** The least missed of the allowed tiles, danger weighed in; any tile where none is allowed. */

@@ -206,7 +206,9 @@ public final class RackJudge {
   private double valueWithout(int at, int kind) {
     int hand = target[at];
     if (kind == Tile.JOKER) {
-      return value[at] * 0.25;
+      meter.lack(hand, lack);
+      boolean toSpare = lack.opens() < rack.jokers() - taken[kind];
+      return toSpare ? value[at] : value[at] * 0.25;
     }
     int natural = 0;
     int open = 0;
