@@ -1,7 +1,9 @@
 package org.tallywall.reports.html;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Link;
@@ -16,6 +18,7 @@ final class PartWriter {
 
   private final Document document;
   private final List<String> footnotes = new ArrayList<>();
+  private final Map<String, Integer> labels = new HashMap<>();
   private int sections;
   private int charts;
   private int grids;
@@ -86,7 +89,8 @@ final class PartWriter {
   }
 
   private Element answer(Part.Answer answer) {
-    Element box = Element.of("section").with("class", "answer").with("aria-label", "The answer");
+    Element box =
+        Element.of("section").with("class", "answer").with("aria-label", unlike("The answer"));
     box.add(Element.of("p", answer.headline()).with("class", "headline"));
     answer.paragraphs().forEach(paragraph -> box.add(paragraph(paragraph)));
     return box;
@@ -104,10 +108,16 @@ final class PartWriter {
     return element;
   }
 
+  /** A label that no other place on the page has: the second of a kind gets a number. */
+  private String unlike(String label) {
+    int number = labels.merge(label, 1, Integer::sum);
+    return number == 1 ? label : label + " (" + number + ")";
+  }
+
   private Element chart(Part.Chart chart) {
     String title = chart.figure().caption().title();
     Element scroll = Element.of("div").with("class", "scroll").with("tabindex", "0");
-    scroll.with("role", "region").with("aria-label", "Chart: " + title);
+    scroll.with("role", "region").with("aria-label", unlike("Chart: " + title));
     scroll.add(SvgWriter.element(chart.figure(), "chart-" + ++charts));
     return Element.of("figure").with("class", "chart").add(scroll);
   }

@@ -1,0 +1,229 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
+import org.tallywall.experiments.browser.Chromium;
+import org.tallywall.experiments.paper.SampleResults;
+
+/**
+ * The pages of a real run as a browser shows them. Without Chromium and its driver these tests are
+ * left out, and say so.
+ */
+@Tag("browser")
+class PagesBrowserTest {
+  private static final String LEFT_OUT =
+      "The browser tests of reports and games are left out: this machine has no chromium with"
+          + " chromedriver.";
+
+  @TempDir static Path folder;
+  private static Chromium browser;
+  private static Path table;
+  private static Path arms;
+  private static Path hostile;
+  private static Path pack;
+
+  /** One fixed table, two ways of playing, and names that bite. */
+  @BeforeAll
+  static void make() {
+    browser = Chromium.start().orElse(null);
+    if (browser == null) {
+      System.out.println(LEFT_OUT);
+    }
+    assumeTrue(browser != null, LEFT_OUT);
+    String card = Cards.small(folder);
+    table = run(card, "look", "\"table\": [\"nearest\", \"nearest\", \"nearest\", \"nearest\"]");
+    arms =
+        run(
+            card,
+            "duel",
+            "\"arms\": {\"a\": \"reckoner\", \"b\": \"nearest\"}, \"baseline\": \"a\","
+                + " \"others\": \"reckoner\", \"primary\": \"points\"");
+    hostile = SampleResults.hostile(folder.resolve("hostile"));
+    reported("report", hostile.toString());
+    pack = folder.resolve("pack.html");
+    reported("report", table.toString(), arms.toString(), "--out", pack.toString());
+  }
+
+  private static Path run(String card, String name, String design) {
+    String text =
+        "{ \"study\": \"%s\", \"card\": \"%s\", \"seed\": 7, %s, \"deals\": 60, \"records\": 2 }"
+            .formatted(name, Path.of(card).getFileName(), design);
+    Path out = folder.resolve(name);
+    reported(
+        "run",
+        Cards.write(folder, name + ".json", text),
+        "--out",
+        out.toString(),
+        "--threads",
+        "2");
+    return out;
+  }
+
+  private static void reported(String... words) {
+    Typed typed = Typed.run(words);
+    assertThat(typed.err()).isEmpty();
+    assertThat(typed.code()).isZero();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (browser != null) {
+      browser.close();
+    }
+  }
+
+  static Stream<Path> pages() {
+    return Stream.of(
+        table.resolve("report.html"),
+        arms.resolve("report.html"),
+        hostile.resolve("report.html"),
+        table.resolve("games/game-0.html"),
+        pack);
+  }
+
+  @ParameterizedTest
+  @MethodSource("pages")
+  void page_onAPhoneAndADesk_asksForNothingFitsAndCanBeReadByAll(Path page) throws IOException {
+    for (int width : List.of(360, 1280)) {
+      browser.open(page, width);
+      assertThat(browser.console()).isEmpty();
+      assertThat(browser.requests())
+          .isNotEmpty()
+          .allMatch(url -> url.startsWith(page.toUri().toString()) || url.equals("data:,"));
+      assertThat((Long) run("return document.documentElement.scrollWidth"))
+          .isLessThanOrEqualTo(width);
+      assertThat(findings()).isEmpty();
+    }
+  }
+
+  @Test
+  void names_withScripts_standAsText() {
+    browser.open(hostile.resolve("report.html"), 1280);
+    String name = "<script>document.title='harmed'</script>";
+    assertThat(browser.driver().getTitle()).isEqualTo(name);
+    assertThat(browser.driver().findElement(By.tagName("h1")).getText()).isEqualTo(name);
+    assertThat(run("return document.querySelectorAll('script').length")).isEqualTo(1L);
+    assertThat(run("return document.querySelectorAll('img').length")).isEqualTo(0L);
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {360, 1280})
+  void lines_ofTheCard_sortByWinsAndFilterBySection(int width) {
+    browser.open(table.resolve("report.html"), width);
+    WebElement grid =
+        browser
+            .driver()
+            .findElement(
+                By.xpath("//div[contains(@class,'grid')][.//caption[contains(.,'Which lines')]]"));
+    assertThat(first(grid)).containsExactly("L1", "L2", "V1", "V2", "C1");
+    grid.findElement(By.cssSelector("input[type=search]")).sendKeys("ladders");
+    assertThat(first(grid)).containsExactly("L1", "L2");
+    grid.findElement(By.cssSelector("input[type=search]"))
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), "pier");
+    assertThat(first(grid)).containsExactly("L1");
+    grid.findElement(By.cssSelector("input[type=search]"))
+        .sendKeys(Keys.chord(Keys.CONTROL, "a"), Keys.BACK_SPACE);
+    grid.findElement(By.xpath(".//thead//button[text()='value']")).sendKeys(Keys.ENTER);
+    assertThat(first(grid)).startsWith("L2").endsWith("C1");
+    assertThat(grid.getText()).doesNotContain("2222x");
+  }
+
+  /** From the report to a kept game and through it, forward and back, by keys and buttons. */
+  @ParameterizedTest
+  @ValueSource(ints = {360, 1280})
+  void game_fromTheReport_stepsForwardAndBack(int width) {
+    browser.open(table.resolve("report.html"), width);
+    browser.driver().findElement(By.partialLinkText("Deal 0:")).click();
+    WebElement steps = browser.driver().findElement(By.className("steps"));
+    assertThat(title(steps)).isEqualTo("The deal");
+    assertThat(seats(steps)).hasSize(4);
+    assertThat(tiles(seats(steps).get(0))).hasSize(14).doesNotContain("\u00a0");
+
+    browser.driver().findElement(By.tagName("body")).sendKeys(Keys.ARROW_RIGHT);
+    assertThat(title(steps)).isEqualTo("First right");
+    assertThat(seats(steps).get(1).findElements(By.cssSelector(".rack .fresh"))).hasSize(3);
+    assertThat(seats(steps).get(0).getText()).contains("Passes ", "Aims at ", "Why: ");
+    steps.findElement(By.xpath(".//button[text()='Back']")).click();
+    assertThat(title(steps)).isEqualTo("The deal");
+    browser.driver().findElement(By.tagName("body")).sendKeys(Keys.END);
+    assertThat(title(steps)).startsWith("The end");
+    assertThat(steps.findElements(By.cssSelector("li:not([hidden]) .discards li"))).isNotEmpty();
+    assertThat(browser.console()).isEmpty();
+  }
+
+  @Test
+  void game_withOneRackOpen_hidesTheOthersAndWhatTheyAimAt() {
+    browser.open(table.resolve("games/game-0.html"), 1280);
+    WebElement steps = browser.driver().findElement(By.className("steps"));
+    steps.findElement(By.xpath(".//button[text()='Forward']")).click();
+    steps.findElement(By.xpath(".//option[text()='only right of East']")).click();
+
+    assertThat(tiles(seats(steps).get(1))).hasSize(13).doesNotContain("");
+    for (int closed : List.of(0, 2, 3)) {
+      assertThat(tiles(seats(steps).get(closed))).containsOnly("");
+      assertThat(seats(steps).get(closed).getText()).doesNotContain("Passes", "Aims", "Why");
+    }
+    assertThat(seats(steps).get(1).getText()).contains("Passes", "Aims at");
+    steps.findElement(By.cssSelector("input[type=checkbox]")).click();
+    assertThat(seats(steps).get(1).getText()).contains("Passes").doesNotContain("Aims");
+  }
+
+  private static List<WebElement> seats(WebElement steps) {
+    return steps.findElements(By.cssSelector("li:not([hidden]) .seat"));
+  }
+
+  private static List<String> tiles(WebElement seat) {
+    return seat.findElements(By.cssSelector(".rack .tile")).stream()
+        .map(WebElement::getText)
+        .map(String::strip)
+        .toList();
+  }
+
+  private static String title(WebElement steps) {
+    return steps.findElement(By.cssSelector("li:not([hidden]) .step-title")).getText();
+  }
+
+  private static List<String> first(WebElement grid) {
+    return grid.findElements(By.cssSelector("tbody tr:not([hidden]) th")).stream()
+        .map(WebElement::getText)
+        .toList();
+  }
+
+  private static Object run(String script) {
+    return browser.driver().executeScript(script);
+  }
+
+  /** What the accessibility engine axe-core finds, of whatever weight. */
+  private static List<String> findings() throws IOException {
+    try (InputStream in = PagesBrowserTest.class.getResourceAsStream("/axe.min.js")) {
+      run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    Object found =
+        browser
+            .driver()
+            .executeAsyncScript(
+                "var done = arguments[arguments.length - 1];"
+                    + "axe.run().then(function (result) { done(result.violations.map("
+                    + "function (v) { return v.impact + ' ' + v.id + ' ' + v.help + ' '"
+                    + " + v.nodes.map(function (n) { return n.html; }).join(' | '); })); });");
+    return ((List<?>) found).stream().map(String::valueOf).toList();
+  }
+}

@@ -1,0 +1,193 @@
+package org.tallywall.experiments.paper;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.tallywall.experiments.error.WrongInputException;
+
+/** What stands in the papers of invented results. */
+class PapersTest {
+  private static final PaperOptions ALL = PaperOptions.everything(SampleResults.VERSION);
+
+  @TempDir private Path folder;
+
+  @Test
+  void notes_ofTwoWaysOfPlaying_answerFirstWithRangeAndCaution() throws IOException {
+    String notes = notes(SampleResults.arms(folder));
+
+    assertThat(notes.lines().limit(8))
+        .contains(
+            "# Does holding back help once somebody shows two exposures?",
+            "**Compared with “never” on the same deals, games won: clearly more with “hold-back”;"
+                + " could not be told apart from it: “too-late”.**",
+            "On the same deals, “hold-back” won about 1.01 more games in 100 than “never” (0.40 to"
+                + " 1.62 more).[^1]");
+    assertThat(notes)
+        .contains("from “never” winning 0.31 more to “too-late” winning 0.52 more games in 100")
+        .contains(Wording.CAUTION)
+        .contains("The number was fixed before the run.")
+        .contains("sha256:11", "sha256:22", "sha256:33", "seed 7")
+        .contains("(Holm) 0.0022", "worth as much as 3.4 times as many deals")
+        .contains("](<charts/where-games-go.png>)");
+  }
+
+  /** Statistical names stand in footnotes and notes below tables, not in the sentences. */
+  @Test
+  void notes_ofAnyKind_keepStatisticalNamesToFootnotes() throws IOException {
+    for (Path one :
+        List.of(
+            SampleResults.arms(folder.resolve("a")),
+            SampleResults.sweep(folder.resolve("s")),
+            SampleResults.branch(folder.resolve("b")))) {
+      String[] parts = notes(one).split("\n\\[\\^1\\]:");
+      assertThat(parts[0])
+          .doesNotContainIgnoringCase("hypothes", "interval", "correlation", "significan", " arm ");
+      assertThat(parts[0]).doesNotContain("proves", "optimal", "no difference", "percent");
+    }
+  }
+
+  @Test
+  void notes_ofASetting_nameItsValues() throws IOException {
+    assertThat(notes(SampleResults.sweep(folder)))
+        .contains("clearly less with “away at least 1”, “away at least 2”, “away at least 5”")
+        .contains("could not be told apart from it: “away at least 4”")
+        .contains("in each of the four seats of every deal in turn, and “reckoner” in the other");
+    assertThat(Files.readString(folder.resolve("charts/setting.svg"))).contains("the same as at 3");
+  }
+
+  /** The file has "safest less own-need"; a plus in the map means that own-need is better. */
+  @Test
+  void notes_ofSituations_turnTheFileRoundAndSayTheRule() throws IOException {
+    assertThat(notes(SampleResults.branch(folder)))
+        .contains("better in 6 to play on by the own need and in 5 to throw the safest tile")
+        .contains("in 4 it could not be told, and 1 came up too seldom")
+        .contains("with 60 to 46 tiles left up to 4 away", "with 15 to 0 tiles left up to 2 away");
+    assertThat(Files.readString(folder.resolve("charts/play-on-or-hold-back.svg")))
+        .contains("+810", "+610 to +1,010", "too few", "the rule to remember");
+  }
+
+  @Test
+  void chart_ofParts_labelsTheTwoThatChangedMost() throws IOException {
+    notes(SampleResults.arms(folder));
+    String svg = Files.readString(folder.resolve("charts/where-games-go.svg"));
+    assertThat(svg).contains("−6.50 (−7.20 to −5.80)", "+5.02 (+4.31 to +5.73)");
+  }
+
+  @Test
+  void names_thatBite_standAsTextInEveryFile() throws IOException {
+    Papers.write(SampleResults.hostile(folder), ALL);
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        String name = file.getFileName().toString();
+        if (name.endsWith(".html") || name.endsWith(".svg")) {
+          assertThat(Files.readString(file))
+              .as(name)
+              .doesNotContain("<script>document", "<img src=x")
+              .contains("&lt;script&gt;");
+        }
+      }
+    }
+    assertThat(Files.readString(folder.resolve("notes.md")))
+        .doesNotContainPattern("(?<!\\\\)<(script|img)");
+  }
+
+  @Test
+  void papers_ofAnUnfinishedOrForeignRun_saySoOnTop() throws IOException {
+    SampleResults.arms(folder);
+    String manifest = Files.readString(folder.resolve("manifest.json"));
+    SampleResults.write(
+        folder,
+        "manifest.json",
+        manifest
+            .replace("\"deals\": 20000", "\"deals\": 500")
+            .replace("\"0.1.0\"", "\"0.0.9\"")
+            .replace("\"faults\": 0", "\"faults\": 1, \"derived\": {\"card\": \"x.json\"}"));
+    String notes = notes(folder);
+    assertThat(notes.lines().skip(1).filter(line -> line.startsWith("> ")))
+        .hasSize(4)
+        .anyMatch(line -> line.contains("not finished: 500 of 20,000"))
+        .anyMatch(line -> line.contains("version 0.0.9"))
+        .anyMatch(line -> line.contains("1 game was set aside"));
+    assertThat(notes.lines().skip(2).findFirst().orElseThrow())
+        .isEqualTo("> Derived study: played on another card than the study file says.");
+    assertThat(Files.readString(folder.resolve("report.html")).indexOf("not finished"))
+        .isLessThan(Files.readString(folder.resolve("report.html")).indexOf("class=\"answer\""));
+  }
+
+  @Test
+  void formats_asked_areMadeAndNoOthers() throws IOException {
+    SampleResults.arms(folder);
+    Papers.write(folder, new PaperOptions(Set.of(PaperFormat.NOTES), false, SampleResults.VERSION));
+    assertThat(folder.resolve("notes.md")).exists();
+    assertThat(folder.resolve("report.html")).doesNotExist();
+    assertThat(folder.resolve("charts")).doesNotExist();
+    assertThat(Files.readString(folder.resolve("notes.md")))
+        .contains("Where 100 games go. Of 100 games of never")
+        .doesNotContain("](<charts");
+  }
+
+  @Test
+  void papers_madeTwice_areTheSameBytes() throws IOException {
+    String first = notes(SampleResults.arms(folder));
+    String page = Files.readString(folder.resolve("report.html"));
+    assertThat(notes(folder)).isEqualTo(first);
+    assertThat(Files.readString(folder.resolve("report.html"))).isEqualTo(page);
+  }
+
+  @Test
+  void lines_ofTheCard_arePrintedOnRequestAloneAndOnlyOfTheCardPlayed() throws IOException {
+    PaperOptions withCard = new PaperOptions(Set.of(PaperFormat.PAGE), true, SampleResults.VERSION);
+    SampleResults.arms(folder);
+    assertThatThrownBy(() -> Papers.write(folder, withCard))
+        .isInstanceOf(WrongInputException.class)
+        .hasMessageContaining("is not there any more");
+    SampleResults.write(
+        folder,
+        "card.json",
+        "{\"card\": \"Another\", \"families\": [{\"family\": \"F\", \"lines\":"
+            + " [{\"tiles\": \"NNNN EEEE WWWW SS\", \"value\": 25}]}]}");
+    assertThatThrownBy(() -> Papers.write(folder, withCard))
+        .hasMessageContaining("is not the one that was played");
+  }
+
+  @Test
+  void pack_ofSeveralStudies_holdsTheirAnswersAndContents() throws IOException {
+    Path arms = SampleResults.arms(folder.resolve("a"));
+    Path branch = SampleResults.branch(folder.resolve("b"));
+    Path page = folder.resolve("pack.html");
+    TeachingPack.write(List.of(arms, branch), page, SampleResults.VERSION);
+
+    assertThat(Files.readString(page))
+        .contains("<h1>Teaching pack: 2 studies</h1>", "<nav aria-label=\"Contents\">")
+        .contains("<h2>Does holding back help once somebody shows two exposures?</h2>")
+        .contains("<h2>Two exposures are seen: play on or hold back?</h2>");
+    assertThatThrownBy(() -> TeachingPack.write(List.of(arms, branch), page, SampleResults.VERSION))
+        .isInstanceOf(WrongInputException.class)
+        .hasMessageContaining("is there already");
+  }
+
+  /** The plain fragment shows the same numbers as the notes. */
+  @Test
+  void fragment_ofNotes_holdsTheSameNumbers() throws IOException {
+    notes(SampleResults.arms(folder));
+    String fragment = Files.readString(folder.resolve("notes.html"));
+    assertThat(fragment)
+        .contains("1.01 (0.40 to 1.62)", "0.11 (-0.31 to 0.52)", "<table border=\"1\"")
+        .contains("src=\"charts/where-games-go.png\"")
+        .doesNotContain("<style", "<script", "class=");
+    assertThat(fragment.chars().allMatch(letter -> letter < 127)).isTrue();
+  }
+
+  private static String notes(Path folder) throws IOException {
+    assertThat(Papers.write(folder, ALL)).isEmpty();
+    return Files.readString(folder.resolve("notes.md"));
+  }
+}
