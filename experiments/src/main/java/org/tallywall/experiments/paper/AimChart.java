@@ -2,7 +2,6 @@ package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +19,8 @@ import org.tallywall.reports.table.Rounding;
 final class AimChart {
   /** So many rows fill a slide. */
   private static final int ROWS = 12;
+
+  private static final int MOST_WAYS = 3;
 
   private final Results results;
   private final String file;
@@ -41,15 +42,16 @@ final class AimChart {
             .toList();
   }
 
-  /** A chart for every way of playing: of sections, and of lines. */
+  /** Charts of sections and of lines, for each of up to three ways of playing, else the first. */
   static List<Figure> all(Results results) {
     List<Figure> figures = new ArrayList<>();
     for (String file : List.of("families", "hand-choice")) {
-      LinkedHashSet<String> arms = new LinkedHashSet<>();
-      results.rows(file).forEach(row -> arms.add(row.text("arm")));
-      for (String arm : arms) {
-        AimChart chart = new AimChart(results, file, arm);
-        chart.figure(arms.size() > 1 ? figures.size() + 1 : 0).ifPresent(figures::add);
+      List<String> arms =
+          results.rows(file).stream().map(row -> row.text("arm")).distinct().toList();
+      boolean several = arms.size() > 1;
+      for (String arm : arms.size() > MOST_WAYS ? arms.subList(0, 1) : arms) {
+        int number = several ? arms.indexOf(arm) + 1 : 0;
+        new AimChart(results, file, arm).figure(number).ifPresent(figures::add);
       }
     }
     return figures;
@@ -71,7 +73,7 @@ final class AimChart {
     String title =
         "What you aim at, what wins"
             + (families ? "" : ": the lines won with most often")
-            + (number == 0 ? "" : " (" + arm + ")");
+            + (number == 0 ? "" : " (" + Ways.name(results, arm) + ")");
     Caption caption = new Caption(stem, title, described(pairs), Notes.under(results));
     return Optional.of(
         new PairedDots(

@@ -47,7 +47,7 @@ final class AimTables {
     return Pick.table("lines-in-play", "How each line is played", picks, rows).build();
   }
 
-  private static List<Pick> line(List<Sheet.Row> rows) {
+  private List<Pick> line(List<Sheet.Row> rows) {
     List<Pick> picks = new ArrayList<>();
     arm(picks, rows);
     picks.add(Pick.words("line", "The line, by section and number."));
@@ -76,16 +76,16 @@ final class AimTables {
     return Pick.table("sections-in-play", "How each section is played", picks, rows).build();
   }
 
-  private static List<Pick> family(List<Sheet.Row> rows) {
+  private List<Pick> family(List<Sheet.Row> rows) {
     List<Pick> picks = new ArrayList<>();
     arm(picks, rows);
     picks.add(Pick.words("family", "The section of the card.").headed("section"));
     return picks;
   }
 
-  private static void arm(List<Pick> picks, List<Sheet.Row> rows) {
+  private void arm(List<Pick> picks, List<Sheet.Row> rows) {
     if (Ways.several(rows)) {
-      picks.add(Pick.words("arm", "The way of playing.").headed("way of playing"));
+      picks.add(Pick.arm(results));
     }
   }
 

@@ -107,7 +107,9 @@ final class BranchChart {
     String unit =
         MeasureWords.of(results.study().text("primary"))
             .map(MeasureWords::unit)
-            .orElse("points in 100 games");
+            .orElse("points in 100 games")
+            .replace("100 games", "100 such games")
+            .replace("games in 100", "games in 100 such games");
     List<String> labels = ranges(walls);
     Caption caption =
         new Caption(

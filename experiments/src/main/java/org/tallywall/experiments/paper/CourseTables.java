@@ -63,7 +63,9 @@ final class CourseTables {
         .forEach(
             (arm, bins) -> {
               double games = bins.values().stream().mapToDouble(bin -> bin[0]).sum();
-              bins.forEach((wall, bin) -> table.row(row(several ? arm : "", wall, bin, games)));
+              bins.forEach(
+                  (wall, bin) ->
+                      table.row(row(several ? Ways.name(results, arm) : "", wall, bin, games)));
             });
     return table.build();
   }
@@ -105,7 +107,7 @@ final class CourseTables {
     List<Sheet.Row> rows = results.rows("passes");
     List<Pick> picks = new ArrayList<>();
     if (Ways.several(rows)) {
-      picks.add(Pick.words("arm", "The way of playing.").headed("way of playing"));
+      picks.add(Pick.arm(results));
     }
     picks.add(
         Pick.words(

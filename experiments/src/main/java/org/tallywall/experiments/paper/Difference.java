@@ -28,15 +28,10 @@ record Difference(
 
   /** All comparisons of the folder, in the order of the file. */
   static List<Difference> all(Results results) {
-    boolean sweep = results.study().has("sweep");
     List<Difference> all = new ArrayList<>();
     for (Sheet.Row row : results.rows("differences")) {
-      String arm = row.text("arm");
-      String baseline = row.text("baseline");
-      all.add(
-          sweep
-              ? of(row, SweepChart.label(results, arm), SweepChart.label(results, baseline))
-              : of(row, arm, baseline));
+      String arm = Ways.name(results, row.text("arm"));
+      all.add(of(row, arm, Ways.name(results, row.text("baseline"))));
     }
     return all.stream().filter(one -> !one.measure().isEmpty()).toList();
   }

@@ -35,8 +35,13 @@ final class EffectTables {
 
   private Table defence() {
     List<Pick> picks = new ArrayList<>();
-    picks.add(Pick.words("arm", "The way of playing.").headed("way of playing"));
-    picks.add(Pick.words("baseline", "What it is compared with.").headed("compared with"));
+    picks.add(Pick.arm(results));
+    picks.add(
+        Pick.words(
+                "baseline",
+                "What it is compared with.",
+                row -> Ways.name(results, row.text("baseline")))
+            .headed("compared with"));
     picks.add(
         Pick.words("step", "The step of the defence.", row -> row.text("step").replace('-', ' ')));
     picks.add(

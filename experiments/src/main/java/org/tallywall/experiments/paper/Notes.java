@@ -70,15 +70,17 @@ final class Notes {
     }
     Object others = results.study().all().get("others");
     Object name = others instanceof Map<?, ?> player ? player.get("player") : others;
-    boolean changed = others instanceof Map<?, ?> player && player.size() > 1;
     boolean one = results.study().number("seats").isPresent();
-    return "Each way of playing sat %s, and \u201c%s\u201d%s in the other three seats. "
-        .formatted(
-            one
-                ? "in the same seat of every deal"
-                : "in each of the four seats of every deal in turn",
-            name,
-            changed ? " with settings of its own" : "");
+    boolean branch = results.study().has("branch");
+    String subject = branch ? "The studied player" : "Each way of playing";
+    return subject
+        + " sat %s, and \u201c%s\u201d in the other three seats. "
+            .formatted(
+                one
+                    ? "in the same seat of every deal"
+                    : "in each of the four seats of every deal in turn",
+                name,
+                changed ? " with settings of its own" : "");
   }
 
   private static String stop(Results results) {

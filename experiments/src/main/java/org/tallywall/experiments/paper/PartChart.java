@@ -58,9 +58,10 @@ final class PartChart {
     List<PartBars.Bar> bars = new ArrayList<>();
     List<PartBars.Change> changes = new ArrayList<>();
     for (Sheet.Row row : rows) {
-      changes.addAll(changes(row.text("arm"), bars.size()));
-      Standing standing = row.text("arm").equals(baseline) ? Standing.BASELINE : Standing.COMPARED;
-      bars.add(new PartBars.Bar(Ways.label(results, row), standing, values(row)));
+      String name = Ways.label(results, row);
+      changes.addAll(changes(name, bars.size()));
+      Standing standing = name.equals(baseline) ? Standing.BASELINE : Standing.COMPARED;
+      bars.add(new PartBars.Bar(name, standing, values(row)));
     }
     Caption caption =
         new Caption(

@@ -3,6 +3,7 @@ package org.tallywall.experiments.paper;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.Sheet;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -23,6 +24,12 @@ record Pick(Column column, Function<Sheet.Row, Cell> cell) {
 
   static Pick words(String name, String meaning) {
     return words(name, meaning, row -> row.text(name));
+  }
+
+  /** The way of playing. */
+  static Pick arm(Results results) {
+    return words("arm", "The way of playing.", row -> Ways.name(results, row.text("arm")))
+        .headed("way of playing");
   }
 
   static Pick count(String name, String unit, String meaning) {

@@ -40,7 +40,14 @@ final class Ways {
 
   /** What a row is called. */
   static String label(Results results, Sheet.Row row) {
-    return oneTable(results) ? seat(row) + ", " + row.text("player") : row.text("arm");
+    return oneTable(results)
+        ? seat(row) + ", " + row.text("player")
+        : name(results, row.text("arm"));
+  }
+
+  /** What a way of playing is called: values of a setting stand behind the setting's name. */
+  static String name(Results results, String arm) {
+    return results.study().has("sweep") ? SweepChart.label(results, arm) : arm;
   }
 
   /** The seat as people say it. */

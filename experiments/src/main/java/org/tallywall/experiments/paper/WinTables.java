@@ -89,7 +89,7 @@ final class WinTables {
   private List<Pick> who() {
     List<Pick> picks = new ArrayList<>();
     if (!Ways.oneTable(results)) {
-      picks.add(Pick.words("arm", "The way of playing.").headed("way of playing"));
+      picks.add(Pick.arm(results));
     }
     picks.add(Pick.words("seat", "Where it sits; East deals and begins.", Ways::seat));
     if (Ways.oneTable(results)) {
