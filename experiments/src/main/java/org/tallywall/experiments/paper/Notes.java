@@ -79,8 +79,7 @@ final class Notes {
                 one
                     ? "in the same seat of every deal"
                     : "in each of the four seats of every deal in turn",
-                name,
-                changed ? " with settings of its own" : "");
+                name);
   }
 
   private static String stop(Results results) {

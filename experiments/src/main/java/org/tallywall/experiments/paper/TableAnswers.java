@@ -44,10 +44,12 @@ final class TableAnswers {
     Proportion somebody = new Proportion(games - nobody, games);
     Interval range = somebody.estimate(results.confidence()).interval().orElseThrow();
     Ranged share = new Ranged(somebody.share(), range.low(), range.high()).inHundred();
-    return "Somebody won %s of 100 games (%s); the others ended as wall games."
+    boolean voids = rows.get(0).count("void") > 0;
+    return "Somebody won %s of 100 games (%s); %s."
         .formatted(
             share.estimate().valueText(Sign.MINUS_ONLY),
-            share.estimate().rangeText(Sign.MINUS_ONLY));
+            share.estimate().rangeText(Sign.MINUS_ONLY),
+            voids ? "nobody won the others" : "the others ended as wall games");
   }
 
   /** Who won most; said with the others that the ranges do not tell apart from it. */

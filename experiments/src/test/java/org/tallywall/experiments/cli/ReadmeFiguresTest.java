@@ -1,0 +1,36 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The chart and the table that the README shows are those of the demo study, to the last digit. */
+@Tag("long")
+class ReadmeFiguresTest {
+  private static final Path STUDIES = Path.of("studies");
+
+  @TempDir private Path folder;
+
+  @Test
+  void readme_showsTheDemoStudy_asItComesOutToday() throws IOException {
+    Path out = folder.resolve("first-look");
+    Typed typed =
+        Typed.run("run", STUDIES.resolve("first-look.json").toString(), "--out", out.toString());
+    assertThat(typed.code()).isZero();
+
+    assertThat(STUDIES.resolve("first-look-where-games-go.svg"))
+        .hasSameTextualContentAs(out.resolve("charts/where-games-go.svg"));
+    List<String> table =
+        Files.readAllLines(out.resolve("notes.md")).stream()
+            .filter(line -> line.startsWith("| "))
+            .toList();
+    assertThat(table).hasSize(6);
+    assertThat(Files.readAllLines(Path.of("../README.md"))).containsSubsequence(table);
+  }
+}
