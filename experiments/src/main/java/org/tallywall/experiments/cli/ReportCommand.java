@@ -1,5 +1,6 @@
 package org.tallywall.experiments.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -71,11 +72,15 @@ final class ReportCommand implements Callable<Integer> {
     Set<PaperFormat> wanted = formats();
     Papers.write(folder, new PaperOptions(wanted, withCard, Version.text()))
         .forEach(remark -> console.complain("tallywall: " + remark));
-    console.say(
-        "Made in %s: %s"
-            .formatted(
-                folder, String.join(", ", wanted.stream().sorted().map(this::files).toList())));
+    List<String> made =
+        wanted.stream().sorted().map(this::files).filter(files -> isThere(folder, files)).toList();
+    console.say("Made in %s: %s".formatted(folder, String.join(", ", made)));
     return Program.DONE;
+  }
+
+  /** A run that kept no games has none to be shown. */
+  private static boolean isThere(Path folder, String files) {
+    return Files.exists(folder.resolve(files.split(",")[0]));
   }
 
   private String files(PaperFormat format) {

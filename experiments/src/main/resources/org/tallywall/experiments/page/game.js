@@ -145,6 +145,14 @@
   tools.appendChild(talking());
   box.insertBefore(tools, box.querySelector("ol"));
 
+  /* On paper stands what the reader has opened: a position can be handed out without its end. */
+  document.body.classList.add("stepping");
+  Array.prototype.slice.call(document.querySelectorAll("details > summary")).forEach(function (summary) {
+    summary.addEventListener("click", function () {
+      summary.parentElement.classList.toggle("opened", !summary.parentElement.open);
+    });
+  });
+
   var watcher = new MutationObserver(refresh);
   Array.prototype.slice.call(box.querySelector("ol").children).forEach(function (step) {
     watcher.observe(step, { attributes: true, attributeFilter: ["hidden"] });

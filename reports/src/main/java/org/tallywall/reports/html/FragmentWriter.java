@@ -126,7 +126,7 @@ public final class FragmentWriter {
     return row;
   }
 
-  /** The description stands in place of the picture, for those who cannot see it or have none. */
+  /** The description stands in place of the picture; the notes are part of the picture itself. */
   private void picture(Part.Chart chart) {
     Caption caption = chart.figure().caption();
     String words = caption.inPlaceOfThePicture();
@@ -138,8 +138,8 @@ public final class FragmentWriter {
       write(Element.of("p").add(image));
     } else {
       write(Element.of("p", words));
+      caption.notes().forEach(note -> write(Element.of("p", note)));
     }
-    caption.notes().forEach(note -> write(Element.of("p", note)));
   }
 
   private void write(Element element) {

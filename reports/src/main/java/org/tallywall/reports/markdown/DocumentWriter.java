@@ -127,7 +127,7 @@ public final class DocumentWriter {
     block(fence + "\n" + listing.text() + end + fence + "\n");
   }
 
-  /** The description stands in place of the picture, for those who cannot see it or have none. */
+  /** The description stands in place of the picture; the notes are part of the picture itself. */
   private void picture(Part.Chart chart) {
     Caption caption = chart.figure().caption();
     Optional<Link> file = pictures.of(chart.figure());
@@ -136,8 +136,8 @@ public final class DocumentWriter {
       block("![" + words + "](<" + file.get().target() + ">)\n");
     } else {
       block(MarkdownText.paragraph(caption.inPlaceOfThePicture()) + "\n");
+      caption.notes().forEach(note -> block(MarkdownText.paragraph(note) + "\n"));
     }
-    caption.notes().forEach(note -> block(MarkdownText.paragraph(note) + "\n"));
   }
 
   /** A link whose target may hold spaces and brackets (CommonMark 0.31, section 6.3). */

@@ -12,6 +12,10 @@ import org.tallywall.reports.figure.SquareMap.Square;
 final class MapDrawing {
   private static final double MOST_WIDTH = 240;
   private static final double HEIGHT = 92;
+
+  /** The height of rows where a range takes two lines. */
+  private static final double TALL = 124;
+
   private static final double PLAQUE = 10;
   private static final double LABELS = 300;
   private static final String TOO_FEW = "too few";
@@ -21,6 +25,7 @@ final class MapDrawing {
   private final SquareMap map;
   private final Sheet sheet;
   private final Sketch sketch;
+  private double height = HEIGHT;
 
   MapDrawing(SquareMap map, Sheet sheet) {
     this.map = map;
@@ -36,17 +41,18 @@ final class MapDrawing {
     double left = Math.max(labels.right(), Sheet.MARGIN + headingWidth() + RowLabels.GAP);
     double width = Math.min(MOST_WIDTH, (Sheet.RIGHT - left - 10) / map.across().labels().size());
     headings(left, width);
+    height = any(square -> sign(square) != 0 && range(square, width).size() > 1) ? TALL : HEIGHT;
     double top = sheet.used();
     for (int row = 0; row < map.squares().size(); row++) {
-      double y = top + row * HEIGHT;
-      double middle = y + HEIGHT / 2;
+      double y = top + row * height;
+      double middle = y + height / 2;
       sketch.block(left - 20, middle, Anchor.END, Face.PLAIN, labels.lines().get(row));
       for (int column = 0; column < map.across().labels().size(); column++) {
-        square(row, column, new Box(left + column * width, y, width, HEIGHT));
+        square(row, column, new Box(left + column * width, y, width, height));
       }
     }
     map.border().ifPresent(line -> border(line, left, top, width));
-    sheet.use(map.squares().size() * HEIGHT + 8);
+    sheet.use(map.squares().size() * height + 8);
   }
 
   private double headingWidth() {
@@ -113,27 +119,43 @@ final class MapDrawing {
     if (square.estimate().isEmpty()) {
       group.block(box.centre(), box.middle(), Anchor.MIDDLE, Face.FAINT, List.of(TOO_FEW));
     } else if (sign(square) != 0) {
-      numbers(group, box, square.estimate().get());
+      numbers(group, box, square);
     }
   }
 
-  /** The difference and, where there is room, its range. */
-  private void numbers(Sketch group, Box box, Estimate estimate) {
-    String value = estimate.valueText(Sign.PLUS_AND_MINUS);
-    String range = estimate.rangeText(Sign.PLUS_AND_MINUS);
-    boolean room = TextWidth.of(range, Face.SMALL) + 2 * PLAQUE <= box.width();
-    double width = TextWidth.of(value, Face.STRONG);
-    width = 2 * PLAQUE + (room ? Math.max(width, TextWidth.of(range, Face.SMALL)) : width);
-    double height = (room ? 2 : 1) * Face.STRONG.lineHeight() + 2;
-    if (estimate.clearSign() < 0) {
-      Box plaque = new Box(box.centre() - width / 2, box.middle() - height / 2, width, height);
-      group.box(plaque, Colour.WHITE.code());
+  /** The range of a square in one line, or in two where one is too long, or in none. */
+  private static List<String> range(Square square, double width) {
+    String range = square.estimate().map(e -> e.rangeText(Sign.PLUS_AND_MINUS)).orElse("");
+    if (fits(range, width)) {
+      return List.of(range);
     }
-    double half = room ? Face.STRONG.lineHeight() / 2 : 0;
+    int cut = range.indexOf(" to ") + 3;
+    List<String> lines = List.of(range.substring(0, cut), range.substring(cut + 1));
+    return lines.stream().allMatch(line -> fits(line, width)) ? lines : List.of();
+  }
+
+  private static boolean fits(String text, double width) {
+    return TextWidth.of(text, Face.SMALL) + 2 * PLAQUE <= width;
+  }
+
+  /** The difference and its range below. */
+  private void numbers(Sketch group, Box box, Square square) {
+    Estimate estimate = square.estimate().orElseThrow();
+    String value = estimate.valueText(Sign.PLUS_AND_MINUS);
+    List<String> range = range(square, box.width());
+    double high = Face.STRONG.lineHeight() + range.size() * Face.SMALL.lineHeight();
+    if (estimate.clearSign() < 0) {
+      double wide = Math.max(TextWidth.of(value, Face.STRONG), Sheet.widest(range, Face.SMALL));
+      double left = box.centre() - wide / 2 - PLAQUE;
+      double top = box.middle() - high / 2 - 1;
+      group.box(new Box(left, top, wide + 2 * PLAQUE, high + 2), Colour.WHITE.code());
+    }
+    double top = box.middle() - high / 2;
     double x = box.centre();
-    group.block(x, box.middle() - half, Anchor.MIDDLE, Face.STRONG, List.of(value));
-    if (room) {
-      group.block(x, box.middle() + half, Anchor.MIDDLE, Face.SMALL, List.of(range));
+    group.block(x, top + Face.STRONG.lineHeight() / 2, Anchor.MIDDLE, Face.STRONG, List.of(value));
+    if (!range.isEmpty()) {
+      double middle = top + (high + Face.STRONG.lineHeight()) / 2;
+      group.block(x, middle, Anchor.MIDDLE, Face.SMALL, range);
     }
   }
 
@@ -142,10 +164,10 @@ final class MapDrawing {
     Path path = Path.at(x, top - 6);
     for (int row = 0; row < line.columnsBefore().size(); row++) {
       double next = left + line.columnsBefore().get(row) * width;
-      path.to(x, top + row * HEIGHT).to(next, top + row * HEIGHT);
+      path.to(x, top + row * height).to(next, top + row * height);
       x = next;
     }
-    path.to(x, top + line.columnsBefore().size() * HEIGHT + 6);
+    path.to(x, top + line.columnsBefore().size() * height + 6);
     sketch.path(path.open(), Stroke.of(Colour.WHITE, 15));
     sketch.path(path.open(), BORDER);
   }

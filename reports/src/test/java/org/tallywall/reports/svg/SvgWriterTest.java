@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.StringReader;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,7 +17,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.tallywall.reports.Golden;
 import org.tallywall.reports.RandomFigures;
 import org.tallywall.reports.SampleFigures;
+import org.tallywall.reports.figure.Axis;
+import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.markup.Element;
 import org.w3c.dom.Document;
 import org.xml.sax.InputSource;
@@ -89,6 +93,29 @@ class SvgWriterTest {
     for (int i = 0; i < 1000; i++) {
       assertReadable(RandomFigures.next(random));
     }
+  }
+
+  /**
+   * No difference stands without its range: one that is too long for its square takes two lines.
+   */
+  @Test
+  void range_widerThanItsSquare_takesTwoLines() {
+    List<SquareMap.Square> squares = new ArrayList<>();
+    List<String> labels = new ArrayList<>();
+    for (int away = 1; away <= 5; away++) {
+      labels.add(away + " away");
+      squares.add(SquareMap.Square.of(new Estimate(-4200, -5700.5, -2600.5)));
+    }
+    SquareMap map =
+        new SquareMap(
+            SampleFigures.map().caption(),
+            SampleFigures.map().measure(),
+            new SquareMap.Side(new Axis("tiles away", ""), labels),
+            new SquareMap.Side(new Axis("tiles left in the wall", ""), List.of("75 to 61")),
+            List.of(squares),
+            Optional.empty());
+    assertThat(found(Pattern.compile(">(−5,800 to|−2,600)<"), SvgWriter.text(map))).hasSize(10);
+    assertReadable(map);
   }
 
   private static void assertReadable(Figure figure) {
