@@ -11,6 +11,7 @@ final class Commands {
     root.addSubcommand(card(console));
     root.addSubcommand(new RunCommand(console));
     root.addSubcommand(new ReportCommand(console));
+    root.addSubcommand(new VerifyCommand(console));
     root.addSubcommand(new GameCommand(console));
     root.addSubcommand(new ReplayCommand(console));
     root.addSubcommand(new PlayersCommand(console));

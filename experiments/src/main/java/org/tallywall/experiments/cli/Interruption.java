@@ -6,23 +6,33 @@ import org.tallywall.experiments.run.RunState;
 
 /**
  * While this is open, Ctrl-C asks the run to stop, and the process does not end before the run has
- * cleaned up behind itself.
+ * finished and stored the blocks that it was playing.
  */
 final class Interruption {
-  private static final long PATIENCE_SECONDS = 60;
+  private static final long PATIENCE_MINUTES = 30;
 
   private final CountDownLatch cleanedUp = new CountDownLatch(1);
   private final Thread hook;
 
-  Interruption(RunState state) {
-    this.hook = new Thread(() -> stop(state), "stop");
+  /**
+   * Begins to listen.
+   *
+   * @param state the run
+   * @param heard is told when the user wants to stop
+   */
+  Interruption(RunState state, Runnable heard) {
+    this.hook = new Thread(() -> stop(state, heard), "stop");
     Runtime.getRuntime().addShutdownHook(hook);
   }
 
-  private void stop(RunState state) {
+  private void stop(RunState state, Runnable heard) {
+    if (cleanedUp.getCount() == 0) {
+      return;
+    }
     state.stop();
+    heard.run();
     try {
-      cleanedUp.await(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      cleanedUp.await(PATIENCE_MINUTES, TimeUnit.MINUTES);
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
     }

@@ -34,10 +34,11 @@ final class ProgressPrinter {
     return thread;
   }
 
-  private void print() {
-    String text = text(state.played(), state.deals(), System.nanoTime() - start);
+  private synchronized void print() {
+    long done = state.done();
+    String text = text(done, state.played(), state.deals(), System.nanoTime() - start);
     if (console.terminal()) {
-      String line = bar(state.played(), state.deals()) + "  " + text;
+      String line = bar(done, state.deals()) + "  " + text;
       overwrite(line.substring(0, Math.min(line.length(), console.width() - 1)));
     } else {
       console.complain(text);
@@ -56,15 +57,15 @@ final class ProgressPrinter {
     return "[" + "#".repeat(full) + ".".repeat(BAR_LETTERS - full) + "]";
   }
 
-  /** How far, how fast, how long still. */
-  static String text(long played, long deals, long nanos) {
+  /** How far, how fast, how long still; the speed is that of what was played now. */
+  static String text(long done, long played, long deals, long nanos) {
     double seconds = nanos / 1e9;
     String far =
-        Words.grouped(played)
+        Words.grouped(done)
             + " of "
             + Words.grouped(deals)
             + " deals, "
-            + 100 * played / deals
+            + 100 * done / deals
             + " %";
     if (played == 0 || seconds <= 0) {
       return far;
@@ -74,7 +75,7 @@ final class ProgressPrinter {
         + ", "
         + Words.grouped(Math.round(speed))
         + " deals a second, "
-        + duration(Math.round((deals - played) / speed))
+        + duration(Math.round((deals - done) / speed))
         + " left";
   }
 
@@ -87,6 +88,12 @@ final class ProgressPrinter {
     return seconds / 3600 + " h " + seconds % 3600 / 60 + " min";
   }
 
+  /** Says something in between. */
+  synchronized void say(String line) {
+    clear();
+    console.complain(line);
+  }
+
   /** Says nothing more and clears the bar. */
   void end() {
     timer.shutdownNow();
@@ -95,6 +102,10 @@ final class ProgressPrinter {
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();
     }
+    clear();
+  }
+
+  private synchronized void clear() {
     if (written > 0) {
       overwrite("");
       console.err().print("\r");

@@ -11,7 +11,6 @@ import org.tallywall.experiments.paper.PaperOptions;
 import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.store.OnExisting;
-import org.tallywall.experiments.store.RunFolder;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Study;
@@ -24,7 +23,14 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
 /** Plays a study. */
-@Command(name = "run", description = "Plays a study and writes its results into a folder.")
+@Command(
+    name = "run",
+    description = "Plays a study and writes its results into a folder.",
+    footer = {
+      "Every block of deals is stored as soon as it is played. Ctrl-C, or a file named stop in the",
+      "folder, ends the run after the blocks being played; whatever ended it, --on-existing resume",
+      "goes on where it was. Exit codes: 0 done, 1 failed, 2 wrong input, 130 stopped."
+    })
 final class RunCommand implements Callable<Integer> {
   private static final int MOST_THREADS = 1_000;
 
@@ -62,8 +68,14 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--on-existing",
       paramLabel = "WHAT",
-      description = "What to do with results that are there already: fail (usual) or overwrite.")
+      description =
+          "What to do with results that are there already: fail (usual), resume or overwrite.")
   private String onExisting = "fail";
+
+  @Option(
+      names = "--dry-run",
+      description = "Says what would be done and how long it would take; writes nothing.")
+  private boolean dryRun;
 
   @Option(
       names = "--threads",
@@ -101,33 +113,27 @@ final class RunCommand implements Callable<Integer> {
     Study read = StudyFile.read(study, changes, Catalog.standard());
     StudyPlayer.check(read);
     Path target = out == null ? Path.of("results", read.question().name()) : out;
-    RunFolder folder = RunFolder.begin(target, policy);
     StudyRunner runner = new StudyRunner(console, read, workers, command());
-    if (!runner.run(folder)) {
-      return Program.STOPPED;
-    }
     if (!withoutReport) {
-      Papers.write(target, PaperOptions.everything(Version.text()))
-          .forEach(remark -> console.complain("tallywall: " + remark));
+      runner.whenComplete(this::report);
     }
-    runner.summarise(target);
-    return Program.DONE;
+    return dryRun ? runner.tryOut(target) : runner.run(target, policy);
+  }
+
+  private void report(Path target) {
+    Papers.write(target, PaperOptions.everything(Version.text()))
+        .forEach(remark -> console.complain("tallywall: " + remark));
   }
 
   private OnExisting policy() {
-    return switch (onExisting) {
-      case "fail" -> OnExisting.FAIL;
-      case "overwrite" -> OnExisting.OVERWRITE;
-      case "resume" ->
-          throw new WrongInputException(
-              "not yet: --on-existing resume is known but cannot be done yet; write overwrite to"
-                  + " play everything anew");
-      default ->
-          throw new WrongInputException(
-              "--on-existing is fail or overwrite, not \"%s\"; the nearest is \"%s\""
-                  .formatted(
-                      onExisting, Nearest.of(onExisting, List.of("fail", "overwrite", "resume"))));
-    };
+    List<String> names = OnExisting.names();
+    int at = names.indexOf(onExisting);
+    if (at < 0) {
+      throw new WrongInputException(
+          "--on-existing is fail, resume or overwrite, not \"%s\"; the nearest is \"%s\""
+              .formatted(onExisting, Nearest.of(onExisting, names)));
+    }
+    return OnExisting.values()[at];
   }
 
   private List<String> command() {

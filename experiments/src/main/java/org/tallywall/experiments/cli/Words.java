@@ -28,6 +28,25 @@ final class Words {
     return "\"" + name + "\"";
   }
 
+  /** A word as it must be typed, between quotes where it holds more than plain letters. */
+  static String typed(String word) {
+    return word.matches("[A-Za-z0-9_./:@%+=,~-]+") ? word : "\"" + word + "\"";
+  }
+
+  /** The command that goes on with the run that a command began. */
+  static String resuming(List<String> command) {
+    List<String> words = new ArrayList<>();
+    for (int at = 0; at < command.size(); at++) {
+      String word = command.get(at);
+      if (word.equals("--on-existing")) {
+        at++;
+      } else if (!word.startsWith("--on-existing=")) {
+        words.add(typed(word));
+      }
+    }
+    return String.join(" ", words) + " --on-existing resume";
+  }
+
   /** Breaks a text at its spaces into indented lines. */
   static List<String> wrapped(String text, String indent, int width) {
     List<String> lines = new ArrayList<>();

@@ -56,6 +56,12 @@ public final class ResultsFolder {
                 .formatted(folder.resolve("manifest.json"), field));
       }
     }
+    String state = manifest.text("state");
+    if (!state.isEmpty() && !state.equals("complete")) {
+      throw new WrongInputException(
+          "\"%s\" holds a run that is not complete; go on with it by --on-existing resume, and ask for the report when it is done"
+              .formatted(folder));
+    }
     Facts study = facts("study.json");
     return new Results(folder, manifest, study, sheets(), remarks(manifest, study));
   }

@@ -1,169 +1,118 @@
 package org.tallywall.experiments.run;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
-import java.util.function.Supplier;
 
 /**
- * Plays the blocks of a study with the threads of this machine and hands their results over in the
- * order of blocks, whatever the order in which they end. No more than a few results wait at a time,
- * so a run of any length needs little memory.
+ * Plays the blocks of a study with the threads of this machine. A result is kept as soon as its
+ * block is played, whatever the order in which blocks end, and handed over in the order of blocks.
+ * No more than a few results wait at a time, so a run of any length needs little memory.
  */
 public final class LocalRun {
-  private static final long LOOK_MILLIS = 100;
-
-  private final Supplier<? extends BlockPlayer> tables;
+  private final BlockQueue queue;
   private final RunState state;
-  private final int threads;
-  private final long blocks;
+  private final RunLimits limits;
+  private final BlockKeeper keeper;
+  private final List<Worker> workers = new ArrayList<>();
   private final Map<Long, BlockResult> waiting = new TreeMap<>();
   private long next;
-  private long merged;
-  private long failedBlock = Long.MAX_VALUE;
-  private Throwable failure;
+  private boolean keeperBroke;
 
   /**
    * A run.
    *
    * @param tables makes what plays the blocks, one for each thread
    * @param state hears of every deal played, and says when to stop
-   * @param threads how many threads, 1 or more
+   * @param limits how many threads, and how long a decision may take
+   * @param keeper keeps the results of blocks, and knows those of an earlier run
    */
-  public LocalRun(Supplier<? extends BlockPlayer> tables, RunState state, int threads) {
-    this.tables = tables;
+  public LocalRun(TableMaker tables, RunState state, RunLimits limits, BlockKeeper keeper) {
+    this.queue = new BlockQueue(state, limits.threads());
     this.state = state;
-    this.threads = threads;
-    this.blocks = Block.count(state.deals(), state.blockSize());
+    this.limits = limits;
+    this.keeper = keeper;
+    for (int worker = 0; worker < limits.threads(); worker++) {
+      workers.add(new Worker(tables, queue, state, keeper));
+    }
   }
 
   /**
-   * Plays everything.
+   * Plays until all is played, the reader wants no more, or the run is to stop; blocks that are
+   * being played then are played to their end and kept.
    *
-   * @param inOrder takes the results in the order of blocks, in this thread
-   * @return true when all was played, false where the run was stopped
-   * @throws PlayerFaultException if a player breaks down or answers illegally
+   * @param reader takes the results in the order of blocks, in this thread
+   * @return how it ended
+   * @throws PlayerFaultException if a player breaks down or answers illegally more often than borne
+   * @throws SlowPlayerException if a player takes too long for a decision
+   * @throws org.tallywall.experiments.error.FailedException if a result cannot be kept
    */
-  public boolean play(Consumer<BlockResult> inOrder) {
-    ExecutorService workers = Executors.newFixedThreadPool(threads, LocalRun::daemon);
-    for (int worker = 0; worker < threads; worker++) {
-      workers.execute(this::work);
-    }
-    try {
-      for (long block = 0; block < blocks; block++) {
-        BlockResult result = await(block);
-        if (result == null) {
-          return false;
-        }
-        inOrder.accept(result);
-        done();
-      }
-      return true;
+  public Ending play(BlockReader reader) {
+    try (Watchdog watchdog = new Watchdog(workers, queue, limits.decisionMillis())) {
+      workers.forEach(Worker::start);
+      watchdog.start();
+      return read(reader);
     } finally {
-      end(workers);
+      workers.forEach(Worker::leave);
     }
   }
 
-  private static Thread daemon(Runnable work) {
-    Thread thread = new Thread(work, "player of blocks");
-    thread.setDaemon(true);
-    return thread;
-  }
-
-  private void work() {
+  private Ending read(BlockReader reader) {
+    Ending ending = null;
     try {
-      BlockPlayer table = tables.get();
-      for (long block = take(); block < blocks; block = take()) {
-        BlockResult result = playOne(table, block);
-        if (result == null) {
-          return;
-        }
-        synchronized (this) {
-          waiting.put(block, result);
-          notifyAll();
+      while (ending == null) {
+        Finished finished = queue.awaitFinished();
+        if (finished == null) {
+          queue.throwFailure();
+          ending = Ending.STOPPED;
+        } else {
+          keep(finished);
+          ending = handOver(reader);
         }
       }
-    } catch (RuntimeException | Error broken) {
-      fail(-1, broken);
+      return ending;
+    } finally {
+      end(ending);
     }
   }
 
-  private BlockResult playOne(BlockPlayer table, long block) {
-    try {
-      return table.play(Block.of(block, state.deals(), state.blockSize()), state);
-    } catch (RuntimeException | Error broken) {
-      fail(block, broken);
-      return null;
-    }
-  }
-
-  /** The number of the next block to play, or one too large. */
-  private synchronized long take() {
-    while (next < blocks && next - merged >= 2L * threads + 2 && goesOn()) {
-      pause();
-    }
-    return goesOn() ? next++ : blocks;
-  }
-
-  private boolean goesOn() {
-    return failure == null && !state.stopped();
-  }
-
-  private synchronized void fail(long block, Throwable broken) {
-    if (block < failedBlock) {
-      failedBlock = block;
-      failure = broken;
-    }
-    notifyAll();
-  }
-
-  /** A block's result; null where the run was stopped. */
-  private synchronized BlockResult await(long block) {
-    while (!waiting.containsKey(block)) {
-      // The blocks before the one that failed have all been taken, and the first failure counts.
-      if (block >= failedBlock) {
-        throwFailure();
-      } else if (state.stopped()) {
-        return null;
+  /** Hands over what has its turn; null while more is to come. */
+  private Ending handOver(BlockReader reader) {
+    while (waiting.containsKey(next)) {
+      BlockResult result = waiting.remove(next++);
+      boolean more = reader.read(result);
+      queue.handedOver();
+      if (!more) {
+        return Ending.ENOUGH;
       }
-      pause();
     }
-    return waiting.remove(block);
+    return next == queue.blocks() ? Ending.ALL : null;
   }
 
-  private void throwFailure() {
-    if (failure instanceof Error error) {
-      throw error;
+  private void keep(Finished finished) {
+    waiting.put(finished.result().block().number(), finished.result());
+    if (!finished.kept()) {
+      keeperBroke = true;
+      keeper.keep(finished.result());
+      keeperBroke = false;
     }
-    throw (RuntimeException) failure;
   }
 
-  private synchronized void done() {
-    merged++;
-    notifyAll();
-  }
-
-  private void pause() {
-    try {
-      wait(LOOK_MILLIS);
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
+  /** Whatever ended the run: nothing that is still played to its end gets lost. */
+  private void end(Ending ending) {
+    boolean needless = ending == Ending.ALL || ending == Ending.ENOUGH;
+    if (keeperBroke || needless) {
+      state.abandon();
+    } else {
       state.stop();
     }
-  }
-
-  private void end(ExecutorService workers) {
-    if (merged < blocks) {
-      state.stop();
-    }
-    workers.shutdown();
-    try {
-      workers.awaitTermination(1, TimeUnit.MINUTES);
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
+    Finished finished = queue.awaitFinished();
+    while (finished != null) {
+      if (!keeperBroke && !needless) {
+        keep(finished);
+      }
+      finished = queue.awaitFinished();
     }
   }
 }

@@ -6,7 +6,13 @@ public final class PlayerFaultException extends RuntimeException {
 
   private final transient Fault fault;
 
-  PlayerFaultException(Fault fault, RuntimeException cause) {
+  /**
+   * A fault.
+   *
+   * @param fault what happened, and where
+   * @param cause what the player threw, or null where that is not known any more
+   */
+  public PlayerFaultException(Fault fault, RuntimeException cause) {
     super(fault.what(), cause);
     this.fault = fault;
   }

@@ -14,26 +14,37 @@ import org.tallywall.experiments.tally.TallyPlan;
 /** Plays the blocks of a study, whatever its design. */
 public final class StudyPlayer implements BlockPlayer {
   private final Study study;
+  private final TableSetup setup;
+  private final Pulse pulse;
   private final TallyPlan plan;
-  private final Tables tables;
-  private final DealPlayer deals;
+  private Tables tables;
+  private DealPlayer deals;
 
   /**
    * Tables for one thread.
    *
    * @param study the study
    * @param setup the card and the rules, shared by all threads
+   * @param pulse shows whether the players still answer
    */
-  public StudyPlayer(Study study, TableSetup setup) {
+  public StudyPlayer(Study study, TableSetup setup, Pulse pulse) {
     this.study = study;
+    this.setup = setup;
+    this.pulse = pulse;
     this.plan = Plans.of(study);
-    this.tables =
+    sitDown();
+  }
+
+  /** New players at new tables: whoever broke down once may remember half a game. */
+  private void sitDown() {
+    tables =
         new Tables(
             study,
             setup,
             Plans.compares(study.design()),
-            number -> Deal.of(study.extent().seed(), number, study.rules().tiles()));
-    this.deals = deals();
+            number -> Deal.of(study.extent().seed(), number, study.rules().tiles()),
+            pulse);
+    deals = deals();
   }
 
   private DealPlayer deals() {
@@ -62,61 +73,62 @@ public final class StudyPlayer implements BlockPlayer {
     }
   }
 
+  /**
+   * Plays a block. What was counted of a spoilt deal cannot be taken back, so a block with such
+   * deals is played once to find them all, and once more without them.
+   */
   @Override
   public BlockResult play(Block block, RunState state) {
-    Map<Long, Fault> faults = new TreeMap<>();
-    BlockResult result = null;
-    long reported = 0;
-    while (result == null) {
-      Pass pass = new Pass(block, state, faults, reported);
-      try {
-        result = pass.play();
-        if (result == null) {
-          return null;
-        }
-      } catch (PlayerFaultException fault) {
-        faults.put(fault.fault().deal(), fault.fault());
-        if (faults.size() > state.faultsBorne()) {
-          throw fault;
-        }
-        // What was counted of the spoilt deal cannot be taken back: the block is played again.
-        reported = Math.max(reported, pass.played);
-      }
+    Pass first = new Pass(block, state, Map.of());
+    BlockResult result = first.play();
+    if (result == null || first.found.isEmpty()) {
+      return result;
     }
-    return result;
+    return new Pass(block, state, first.found).play();
   }
 
   /** One attempt at a block. */
   private final class Pass {
     private final Block block;
     private final RunState state;
-    private final Map<Long, Fault> faults;
-    private final long reported;
-    private final StudyTally tally = new StudyTally(plan, tables.setup());
+    private final Map<Long, Fault> aside;
+    private final Map<Long, Fault> found = new TreeMap<>();
+    private final StudyTally tally = new StudyTally(plan, setup);
     private final List<String> records = new ArrayList<>();
-    private long played;
 
-    Pass(Block block, RunState state, Map<Long, Fault> faults, long reported) {
+    Pass(Block block, RunState state, Map<Long, Fault> aside) {
       this.block = block;
       this.state = state;
-      this.faults = faults;
-      this.reported = reported;
+      this.aside = aside;
     }
 
+    /** The result; null where the run was stopped. It is of no use if faults were found. */
     BlockResult play() {
       for (long deal = block.firstDeal(); deal < block.firstDeal() + block.deals(); deal++) {
-        if (state.stopped()) {
+        if (state.abandoned()) {
           return null;
         }
-        if (!faults.containsKey(deal)) {
-          tables.keep(deal < study.extent().recorded() ? records : null);
-          deals.play(deal, tally);
+        if (!aside.containsKey(deal)) {
+          play(deal);
         }
-        if (++played > reported) {
+        if (aside.isEmpty()) {
           state.dealPlayed();
         }
       }
-      return new BlockResult(block, tally, records, List.copyOf(faults.values()));
+      return new BlockResult(block, tally, records, List.copyOf(aside.values()));
+    }
+
+    private void play(long deal) {
+      tables.keep(deal < study.extent().recorded() ? records : null);
+      try {
+        deals.play(deal, tally);
+      } catch (PlayerFaultException fault) {
+        found.put(deal, fault.fault());
+        if (found.size() > state.faultsBorne()) {
+          throw fault;
+        }
+        sitDown();
+      }
     }
   }
 }

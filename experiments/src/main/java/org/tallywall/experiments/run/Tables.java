@@ -14,8 +14,10 @@ import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecorder;
 import org.tallywall.core.record.RecordJson;
+import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyJson;
+import org.tallywall.experiments.tally.ContestTally;
 import org.tallywall.experiments.tally.TallyListener;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -29,6 +31,7 @@ final class Tables {
   private final TableSetup setup;
   private final boolean compares;
   private final LongFunction<Deal> deals;
+  private final Pulse pulse;
   private final TallyListener tally = new TallyListener();
   private final CourseListener course = new CourseListener();
   private final StanceListener stances = new StanceListener();
@@ -45,8 +48,10 @@ final class Tables {
    * @param setup the card and the rules
    * @param compares whether courses of games will be asked for
    * @param deals the deals by their numbers
+   * @param pulse shows whether the players still answer
    */
-  Tables(Study study, TableSetup setup, boolean compares, LongFunction<Deal> deals) {
+  Tables(Study study, TableSetup setup, boolean compares, LongFunction<Deal> deals, Pulse pulse) {
+    this.pulse = pulse;
     this.study = study;
     this.deals = deals;
     this.setup = setup;
@@ -130,8 +135,9 @@ final class Tables {
       this.written = written;
       GameListener heard =
           compares ? new BothListeners(tally, new BothListeners(course, stances)) : tally;
-      this.counted = new Game(setup, players, heard);
-      this.recorded = new Game(setup, players, new BothListeners(heard, recorder));
+      List<Player> watched = pulse.watched(players);
+      this.counted = new Game(setup, watched, heard);
+      this.recorded = new Game(setup, watched, new BothListeners(heard, recorder));
     }
 
     /** Plays a game. */
@@ -139,6 +145,7 @@ final class Tables {
       boolean keeps = records != null && !paused;
       Game game = keeps ? recorded : counted;
       stances.sit(players);
+      pulse.begins(replayed(place));
       try {
         game.play(deal);
       } catch (IllegalMoveException illegal) {
@@ -155,8 +162,17 @@ final class Tables {
     private PlayerFaultException fault(GamePlace place, int seat, RuntimeException cause) {
       boolean illegal = cause instanceof IllegalMoveException;
       String what = illegal ? cause.getMessage() : "";
+      int studied = replayed(place).seat();
       return new PlayerFaultException(
-          new Fault(place.deal(), place.arm(), place.seat(), seat, illegal, what), cause);
+          new Fault(place.deal(), place.arm(), studied, seat, illegal, what), cause);
     }
+  }
+
+  /** The place as the command that plays one game wants it: a round-robin tells games by number. */
+  private GamePlace replayed(GamePlace place) {
+    return study.design() instanceof Design.RoundRobin
+        ? new GamePlace(
+            place.deal(), place.game(), place.arm(), (int) (place.game() % ContestTally.GAMES))
+        : place;
   }
 }

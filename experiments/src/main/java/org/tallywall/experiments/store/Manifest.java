@@ -1,50 +1,96 @@
 package org.tallywall.experiments.store;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.HexFormat;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.tallywall.core.random.StreamKey;
+import org.tallywall.core.text.Sha256;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyJson;
+import tools.jackson.core.JacksonException;
+import tools.jackson.databind.json.JsonMapper;
 
 /**
- * Where results came from: it alone holds what differs from one machine or hour to another.
- *
- * @param version the program's version
- * @param command the words typed
- * @param threads how many threads played
- * @param start when the run began
- * @param end when it ended
+ * How far a run is and where its results came from: it alone holds what differs from one machine or
+ * hour to another. Immutable.
  */
-public record Manifest(
-    String version, List<String> command, int threads, Instant start, Instant end) {
-  /**
-   * Copies the words.
-   *
-   * @param version the program's version
-   * @param command the words typed
-   * @param threads how many threads played
-   * @param start when the run began
-   * @param end when it ended
-   */
-  public Manifest {
-    command = List.copyOf(command);
+public final class Manifest {
+  /** The file's name. */
+  public static final String FILE = "manifest.json";
+
+  private static final JsonMapper MAPPER = JsonMapper.builder().build();
+  private static final String STATE = "state";
+  private static final String VERSION = "tallywall";
+  private static final List<String> IDENTITY =
+      List.of(VERSION, "stream-version", "study-digest", "card-digest", "rules-digest", "seed");
+
+  private final Map<String, Object> fields;
+
+  private Manifest(Map<String, Object> fields) {
+    this.fields = Collections.unmodifiableMap(fields);
+  }
+
+  /** How far a run is. */
+  public enum State {
+    /** It is going on, or its process died. */
+    RUNNING,
+    /** It was stopped and can be resumed. */
+    STOPPED,
+    /** All results are there. */
+    COMPLETE;
+
+    /**
+     * The word in the file.
+     *
+     * @return as in {@code running}
+     */
+    public String text() {
+      return switch (this) {
+        case RUNNING -> "running";
+        case STOPPED -> "stopped";
+        case COMPLETE -> "complete";
+      };
+    }
   }
 
   /**
-   * The manifest as a file.
+   * What was done.
+   *
+   * @param deals deals played, those set aside included
+   * @param games games counted
+   * @param faults deals set aside
+   */
+  public record Done(long deals, long games, long faults) {
+    /** Nothing yet. */
+    public static final Done NOTHING = new Done(0, 0, 0);
+  }
+
+  /**
+   * A run that begins.
    *
    * @param study the study
-   * @param deals deals played
-   * @param games games played
-   * @return lines of JSON
+   * @param version the program's version
+   * @param command the words typed
+   * @param threads how many threads play
+   * @param start when it began
+   * @return its manifest
    */
-  public String text(Study study, long deals, long games) {
+  public static Manifest begin(
+      Study study, String version, List<String> command, int threads, Instant start) {
     Map<String, Object> fields = new LinkedHashMap<>();
-    fields.put("tallywall", version);
+    fields.put(STATE, State.RUNNING.text());
+    fields.put(VERSION, version);
     fields.put("stream-version", StreamKey.STREAM_VERSION);
     fields.put("study", study.question().name());
     fields.put("study-file", study.source().study().toString());
@@ -57,16 +103,15 @@ public record Manifest(
       fields.put("derived", derived(study.source()));
     }
     fields.put("seed", study.extent().seed());
-    fields.put("deals", deals);
-    fields.put("games", games);
+    fields.put("deals", 0);
+    fields.put("games", 0);
     fields.put("faults", 0);
     fields.put("threads", threads);
-    fields.put("start", start.truncatedTo(ChronoUnit.SECONDS).toString());
-    fields.put("end", end.truncatedTo(ChronoUnit.SECONDS).toString());
+    fields.put("start", time(start));
     fields.put("java", System.getProperty("java.vendor") + " " + Runtime.version());
     fields.put("machine", machine());
-    fields.put("command", command);
-    return StudyJson.pretty(fields);
+    fields.put("command", List.copyOf(command));
+    return new Manifest(fields);
   }
 
   private static Map<String, Object> derived(Source source) {
@@ -85,5 +130,146 @@ public record Manifest(
         + ", "
         + Runtime.getRuntime().availableProcessors()
         + " processors";
+  }
+
+  private static String time(Instant moment) {
+    return moment.truncatedTo(ChronoUnit.SECONDS).toString();
+  }
+
+  /**
+   * Reads a manifest.
+   *
+   * @param folder the results folder
+   * @return the manifest; empty where there is none that can be read
+   */
+  public static Optional<Manifest> read(Path folder) {
+    try {
+      String text = Files.readString(folder.resolve(FILE), StandardCharsets.UTF_8);
+      Map<?, ?> read = MAPPER.readValue(text, Map.class);
+      Map<String, Object> fields = new LinkedHashMap<>();
+      read.forEach((name, value) -> fields.put((String) name, value));
+      return Optional.of(new Manifest(fields)).filter(manifest -> manifest.state() != null);
+    } catch (IOException | JacksonException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * The run as one that goes on after an earlier part.
+   *
+   * @param earlier the manifest of the earlier part
+   * @return this manifest with the start of the first part and one part more
+   */
+  public Manifest after(Manifest earlier) {
+    Map<String, Object> changed = new LinkedHashMap<>(fields);
+    changed.put("start", earlier.text("start"));
+    changed.put("resumed", earlier.number("resumed") + 1);
+    return new Manifest(changed);
+  }
+
+  /**
+   * The run at a later moment.
+   *
+   * @param state how far it is
+   * @param done what was done
+   * @param end the moment
+   * @return the manifest with these
+   */
+  public Manifest with(State state, Done done, Instant end) {
+    Map<String, Object> changed = new LinkedHashMap<>(fields);
+    changed.put(STATE, state.text());
+    changed.put("deals", done.deals());
+    changed.put("games", done.games());
+    changed.put("faults", done.faults());
+    changed.put("end", time(end));
+    return new Manifest(changed);
+  }
+
+  /**
+   * The run with the files of its results.
+   *
+   * @param files their names
+   * @return the manifest with these
+   */
+  public Manifest with(List<String> files) {
+    Map<String, Object> changed = new LinkedHashMap<>(fields);
+    changed.put("files", List.copyOf(files));
+    return new Manifest(changed);
+  }
+
+  /**
+   * How far the run is.
+   *
+   * @return null where the file does not say
+   */
+  public State state() {
+    return Arrays.stream(State.values())
+        .filter(state -> state.text().equals(fields.get(STATE)))
+        .findFirst()
+        .orElse(null);
+  }
+
+  /**
+   * The files of the results, as far as they have been announced.
+   *
+   * @return their names
+   */
+  public List<String> files() {
+    return fields.get("files") instanceof List<?> names
+        ? names.stream().map(Object::toString).toList()
+        : List.of();
+  }
+
+  /**
+   * A field as text.
+   *
+   * @param name its name
+   * @return its text, or "?" where it is missing
+   */
+  public String text(String name) {
+    Object value = fields.get(name);
+    return value == null ? "?" : value.toString();
+  }
+
+  /**
+   * A field as a number.
+   *
+   * @param name its name
+   * @return the number, or 0 where it is missing
+   */
+  public long number(String name) {
+    return fields.get(name) instanceof Number number ? number.longValue() : 0;
+  }
+
+  /**
+   * The fields that must agree for one run to be a part of another and do not.
+   *
+   * @param other the other run
+   * @return their names
+   */
+  List<String> differing(Manifest other) {
+    return IDENTITY.stream().filter(name -> !text(name).equals(other.text(name))).toList();
+  }
+
+  /**
+   * The digest of all that must agree for one run to be a part of another. It stands in the file of
+   * every block.
+   *
+   * @return 32 bytes
+   */
+  public byte[] digest() {
+    StringBuilder all = new StringBuilder();
+    IDENTITY.forEach(name -> all.append(name).append(' ').append(text(name)).append('\n'));
+    String digest = Sha256.of(all.toString().getBytes(StandardCharsets.UTF_8));
+    return HexFormat.of().parseHex(digest, digest.indexOf(':') + 1, digest.length());
+  }
+
+  /**
+   * The manifest as a file.
+   *
+   * @return lines of JSON
+   */
+  public String json() {
+    return StudyJson.pretty(fields);
   }
 }

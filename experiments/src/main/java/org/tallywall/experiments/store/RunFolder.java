@@ -1,109 +1,131 @@
 package org.tallywall.experiments.store;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
+import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Optional;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 
 /**
- * The folder of a run's results. It grows under another name beside its place and takes its own
- * name when it is complete, so nothing half-written is ever met under that name.
+ * The folder of a run's results. From the start it holds the study, a manifest that says how far
+ * the run is, and the blocks played so far; tables and pages appear when all is played, each whole,
+ * and the manifest calls them complete last of all. As long as this object is open no other run can
+ * use the folder.
  */
 public final class RunFolder implements AutoCloseable {
-  private final Path target;
-  private final Path growing;
-  private final boolean newParent;
-  private boolean complete;
+  /** The folder within, in which the blocks are kept. */
+  public static final String BLOCKS = "blocks";
 
-  private RunFolder(Path target, Path growing, boolean newParent) {
+  /** A file of this name in the folder stops the run. */
+  public static final String STOP = "stop";
+
+  static final String STUDY = "study.json";
+  static final String LOCK = "lock";
+
+  private final Path target;
+  private final RunLock lock;
+  private final FreshFolder fresh;
+  private final boolean resumed;
+  private Manifest manifest;
+  private boolean keeps;
+
+  private RunFolder(
+      Path target, RunLock lock, FreshFolder fresh, boolean resumed, Manifest manifest) {
     this.target = target;
-    this.growing = growing;
-    this.newParent = newParent;
+    this.lock = lock;
+    this.fresh = fresh;
+    this.resumed = resumed;
+    this.manifest = manifest;
   }
 
   /**
-   * Begins a folder. Nothing under its own name is touched yet.
+   * Opens a folder for a run.
    *
-   * @param target the folder's place
-   * @param onExisting what to do when there is one already; an empty one counts as new
+   * @param target the folder's place; an empty folder counts as new
+   * @param onExisting what to do when results are there already
+   * @param wanted the run that is to take place
+   * @param study its study as a file
    * @return the folder, to be closed
-   * @throws WrongInputException if it is there and may not be replaced
+   * @throws WrongInputException if the folder may not be used so
    * @throws FailedException if nothing can be written there
    */
-  public static RunFolder begin(Path target, OnExisting onExisting) {
-    check(target, onExisting);
-    Path whole = target.toAbsolutePath().normalize();
-    Path parent = whole.getParent();
-    boolean newParent = !Files.exists(parent);
-    String name = "." + whole.getFileName() + "-" + ProcessHandle.current().pid();
+  public static RunFolder open(Path target, OnExisting onExisting, Manifest wanted, String study) {
+    Standing standing = Standing.of(target);
+    standing.check(onExisting, wanted, study);
+    FreshFolder fresh = FreshFolder.make(target);
+    RunLock lock = null;
     try {
-      Files.createDirectories(parent);
-      Path growing = parent.resolve(name);
-      if (Files.exists(growing)) {
-        delete(growing);
+      lock = RunLock.take(target.resolve(BLOCKS).resolve(LOCK));
+      if (lock == null) {
+        throw Standing.busy(target);
       }
-      return new RunFolder(target, Files.createDirectory(growing), newParent);
+      // Another run may have come and gone since the first look.
+      standing = Standing.of(target);
+      standing.check(onExisting, wanted, study);
+      RunFolder folder = begin(lock, fresh, standing, onExisting, wanted, study);
+      lock = null;
+      return folder;
     } catch (IOException e) {
       throw WholeFile.unwritten(target, e);
+    } finally {
+      if (lock != null) {
+        release(lock);
+      }
     }
   }
 
-  private static void check(Path target, OnExisting onExisting) {
-    if (target.toAbsolutePath().normalize().getFileName() == null) {
-      throw new WrongInputException("\"" + target + "\" cannot be a results folder; name another");
+  private static RunFolder begin(
+      RunLock lock,
+      FreshFolder fresh,
+      Standing standing,
+      OnExisting onExisting,
+      Manifest wanted,
+      String study)
+      throws IOException {
+    Path target = standing.target();
+    Optional<Manifest> there = standing.manifest();
+    boolean resumed = onExisting == OnExisting.RESUME && there.isPresent();
+    if (resumed && there.get().state() == Manifest.State.COMPLETE) {
+      return new RunFolder(target, lock, fresh, true, there.get());
     }
-    if (!Files.exists(target)) {
-      return;
-    }
-    if (!Files.isDirectory(target)) {
-      throw new WrongInputException("\"" + target + "\" is a file; name a folder with --out");
-    }
-    if (isEmpty(target)) {
-      return;
-    }
-    boolean results =
-        Files.exists(target.resolve("study.json")) && Files.exists(target.resolve("manifest.json"));
-    if (!results) {
-      throw new WrongInputException(
-          "\""
-              + target
-              + "\" is there already and holds no results of a run; name another folder"
-              + " with --out");
-    }
-    if (onExisting == OnExisting.FAIL) {
-      throw new WrongInputException(
-          "\""
-              + target
-              + "\" is there already; name another folder with --out, or write"
-              + " --on-existing overwrite to replace it");
-    }
-  }
-
-  private static boolean isEmpty(Path folder) {
-    try (Stream<Path> inside = Files.list(folder)) {
-      return inside.findFirst().isEmpty();
-    } catch (IOException e) {
-      throw new WrongInputException("\"" + folder + "\" cannot be looked into");
-    }
+    Manifest manifest = resumed ? wanted.after(there.get()) : wanted;
+    List<String> old = there.map(Manifest::files).orElse(List.of());
+    WholeFile.write(target.resolve(Manifest.FILE), manifest.with(old).json());
+    Leftovers.clear(target, old, !resumed);
+    WholeFile.write(target.resolve(Manifest.FILE), manifest.json());
+    WholeFile.write(target.resolve(STUDY), study);
+    return new RunFolder(target, lock, fresh, resumed, manifest);
   }
 
   /**
-   * The place of a file while the folder grows.
+   * Refuses to compare with a run that is another one.
    *
-   * @param name the file's name
-   * @return its path
+   * @param target the folder
+   * @param now the run that would be played now
+   * @param study its study as a file
+   * @throws WrongInputException with what differs
    */
-  public Path file(String name) {
-    return growing.resolve(name);
+  public static void checkSame(Path target, Manifest now, String study) {
+    List<String> differences =
+        Manifest.read(target)
+            .map(there -> Differences.between(there, now, target.resolve(STUDY), study))
+            .orElse(List.of("there is no manifest that can be read"));
+    if (!differences.isEmpty()) {
+      throw new WrongInputException(
+          "\""
+              + target
+              + "\" cannot be played again as it was; different: "
+              + String.join("; ", differences));
+    }
   }
 
   /**
-   * The folder's own place.
+   * The folder's place.
    *
    * @return as given
    */
@@ -112,56 +134,107 @@ public final class RunFolder implements AutoCloseable {
   }
 
   /**
-   * Gives the folder its own name, in place of an older one.
+   * Whether a run in the folder goes on.
    *
-   * @throws FailedException if that cannot be done; the older folder then stays
+   * @return false for a new one
    */
-  public void complete() {
-    try {
-      Path old = null;
-      if (Files.exists(target)) {
-        old = growing.resolveSibling(growing.getFileName() + "-old");
-        Files.move(target, old);
-      }
-      try {
-        Files.move(growing, target);
-      } catch (IOException e) {
-        if (old != null) {
-          Files.move(old, target);
-        }
-        throw e;
-      }
-      complete = true;
-      if (old != null) {
-        delete(old);
-      }
-    } catch (IOException e) {
-      throw WholeFile.unwritten(target, e);
-    }
+  public boolean resumed() {
+    return resumed;
   }
 
-  /** Leaves nothing behind, unless the folder was completed. */
+  /**
+   * How far the run is and where it came from.
+   *
+   * @return as it stands in the folder
+   */
+  public Manifest manifest() {
+    return manifest;
+  }
+
+  /**
+   * Whether all results are there, so that nothing is to be done.
+   *
+   * @return true for a run that was complete when the folder was opened, or has become so
+   */
+  public boolean complete() {
+    return manifest.state() == Manifest.State.COMPLETE;
+  }
+
+  /**
+   * The folder of the blocks.
+   *
+   * @return its path
+   */
+  public Path blocks() {
+    return target.resolve(BLOCKS);
+  }
+
+  /**
+   * The place of a file that grows during the run.
+   *
+   * @param name the name that it will have when all is complete
+   * @return a path where nobody takes it for a result
+   */
+  public Path growing(String name) {
+    return blocks().resolve(name + WholeFile.PART);
+  }
+
+  /** From now on the folder stays even if no block was kept: there is something to look at. */
+  public void keep() {
+    keeps = true;
+  }
+
+  /**
+   * Notes that the run was stopped.
+   *
+   * @param done what was done
+   * @throws FailedException if that cannot be written
+   */
+  public void stopped(Manifest.Done done) {
+    write(manifest.with(Manifest.State.STOPPED, done, Instant.now()));
+  }
+
+  /**
+   * Writes the results, each file whole, and then calls the run complete.
+   *
+   * @param files what fills each file, by its name, in the order of writing
+   * @param done what was done
+   * @throws FailedException if a file cannot be written; the run can then be resumed
+   */
+  public void complete(Map<String, WholeFile.Filler> files, Manifest.Done done) {
+    List<String> names = new ArrayList<>(files.keySet());
+    write(manifest.with(names));
+    for (Map.Entry<String, WholeFile.Filler> file : files.entrySet()) {
+      Path path = target.resolve(file.getKey());
+      try {
+        Files.createDirectories(path.getParent());
+      } catch (IOException e) {
+        throw WholeFile.unwritten(path, e);
+      }
+      WholeFile.grow(path, file.getValue());
+    }
+    write(manifest.with(Manifest.State.COMPLETE, done, Instant.now()));
+  }
+
+  private void write(Manifest changed) {
+    WholeFile.write(target.resolve(Manifest.FILE), changed.json());
+    manifest = changed;
+  }
+
+  /** Lets other runs use the folder; a new one in which nothing was kept is taken away again. */
   @Override
   public void close() {
-    if (!complete) {
-      try {
-        delete(growing);
-        if (newParent && isEmpty(growing.getParent())) {
-          Files.delete(growing.getParent());
-        }
-      } catch (IOException e) {
-        throw new UncheckedIOException(e);
-      }
+    if (!complete() && !keeps) {
+      fresh.takeAwayIfEmpty();
     }
+    release(lock);
   }
 
-  private static void delete(Path folder) throws IOException {
-    List<Path> all;
-    try (Stream<Path> inside = Files.walk(folder)) {
-      all = inside.sorted(Comparator.reverseOrder()).toList();
-    }
-    for (Path path : all) {
-      Files.deleteIfExists(path);
+  private static void release(RunLock lock) {
+    try {
+      lock.close();
+    } catch (IOException e) {
+      throw new FailedException("the lock of the folder could not be given back", e);
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.store;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
@@ -8,13 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import org.tallywall.experiments.error.FailedException;
 
 /**
  * Writes files whole or not at all: a file grows under another name and takes its own at the end.
  */
 public final class WholeFile {
-  private static final String PART = ".part";
+  static final String PART = ".part";
 
   private WholeFile() {}
 
@@ -38,7 +40,18 @@ public final class WholeFile {
    * @throws FailedException if it cannot be written; nothing is left behind
    */
   public static void write(Path file, String text) {
-    grow(file, part -> Files.write(part, text.getBytes(StandardCharsets.UTF_8)));
+    write(file, text.getBytes(StandardCharsets.UTF_8));
+  }
+
+  /**
+   * Writes bytes, in place of an older file.
+   *
+   * @param file the file; its folder exists
+   * @param bytes its content
+   * @throws FailedException if it cannot be written; nothing is left behind
+   */
+  public static void write(Path file, byte[] bytes) {
+    grow(file, part -> Files.write(part, bytes));
   }
 
   /**
@@ -53,12 +66,20 @@ public final class WholeFile {
     try {
       try {
         filler.fill(part);
-        Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
+        force(part);
+        Files.move(part, file, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);
       } finally {
         Files.deleteIfExists(part);
       }
     } catch (IOException e) {
       throw unwritten(file, e);
+    }
+  }
+
+  /** Waits until the disk has it, so that no failing machine leaves a name without its content. */
+  private static void force(Path part) throws IOException {
+    try (FileChannel channel = FileChannel.open(part, StandardOpenOption.WRITE)) {
+      channel.force(true);
     }
   }
 
@@ -88,7 +109,7 @@ public final class WholeFile {
     return new FailedException("\"" + file + "\" could not be written: " + why(error), error);
   }
 
-  private static String why(IOException error) {
+  static String why(IOException error) {
     if (error instanceof NoSuchFileException) {
       return "its folder does not exist";
     } else if (error instanceof AccessDeniedException) {

@@ -21,7 +21,6 @@ final class DesignReader {
           "sweep", List.of("others", "seats", "streams"),
           "branch", List.of("others", "seats"));
   private static final List<String> OF_DESIGNS = List.of("baseline", "others", "seats", "streams");
-  private static final List<String> LATER = List.of("faults-borne", "decision-seconds");
 
   private final FieldReader fields;
   private final Faults faults;
@@ -35,11 +34,6 @@ final class DesignReader {
 
   /** The design, or null where it has a fault. */
   Design read() {
-    for (String later : LATER) {
-      if (fields.has(later)) {
-        fields.fault(later, "not yet: \"" + later + "\" is known but not played yet; take it out");
-      }
-    }
     List<String> written = DESIGNS.stream().filter(fields::has).toList();
     if (written.size() > 1) {
       fields.fault(

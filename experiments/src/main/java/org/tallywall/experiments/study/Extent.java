@@ -10,8 +10,10 @@ import java.util.Optional;
  * @param records how many of the first deals are written down
  * @param blockSize deals in a block
  * @param until when the study may stop before its last deal
+ * @param patience what the study bears of its players
  */
-public record Extent(long seed, long deals, long records, int blockSize, Optional<Until> until) {
+public record Extent(
+    long seed, long deals, long records, int blockSize, Optional<Until> until, Patience patience) {
   /** Deals in a block, unless the design asks for another number. */
   public static final int BLOCK = 500;
 
@@ -26,7 +28,7 @@ public record Extent(long seed, long deals, long records, int blockSize, Optiona
    * @param records how many of the first deals are written down
    */
   public Extent(long seed, long deals, long records) {
-    this(seed, deals, records, BLOCK, Optional.empty());
+    this(seed, deals, records, BLOCK, Optional.empty(), Patience.USUAL);
   }
 
   /**

@@ -123,9 +123,16 @@ public final class StudyFile {
     if (design instanceof Design.RoundRobin everyone) {
       long round = RoundRobinTables.round(everyone.players().size());
       long whole = (deals + round - 1) / round * round;
-      return new Extent(seed, whole, records, RoundRobinTables.BLOCK, until);
+      return new Extent(seed, whole, records, RoundRobinTables.BLOCK, until, patience());
     }
-    return new Extent(seed, deals, records, Extent.BLOCK, until);
+    return new Extent(seed, deals, records, Extent.BLOCK, until, patience());
+  }
+
+  private Patience patience() {
+    Patience usual = Patience.USUAL;
+    return new Patience(
+        fields.whole("faults-borne", usual.faultsBorne(), 0, Extent.MOST_DEALS),
+        fields.whole("decision-seconds", usual.decisionSeconds(), 1, Patience.MOST_SECONDS));
   }
 
   private Optional<Until> until(Optional<Measure> primary, Design design) {

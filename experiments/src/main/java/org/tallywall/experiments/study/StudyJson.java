@@ -26,7 +26,10 @@ public final class StudyJson {
    * @return lines of JSON, each ended by {@code \n}
    */
   public static String text(Study study, Path folder) {
-    return pretty(fields(study, pathFrom(folder, study.source().card())));
+    Map<String, Object> fields = fields(study, pathFrom(folder, study.source().card()));
+    fields.put("faults-borne", study.extent().patience().faultsBorne());
+    fields.put("decision-seconds", study.extent().patience().decisionSeconds());
+    return pretty(fields);
   }
 
   /**
@@ -75,6 +78,7 @@ public final class StudyJson {
     return Sha256.of(MAPPER.writeValueAsString(value).getBytes(StandardCharsets.UTF_8));
   }
 
+  /** All on which numbers depend. */
   private static Map<String, Object> fields(Study study, String card) {
     Question question = study.question();
     Map<String, Object> fields = new LinkedHashMap<>();

@@ -43,6 +43,11 @@ public final class AimTally {
   /** Nothing counted yet. */
   public AimTally() {}
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    counts.carry(carrier);
+  }
+
   /**
    * Adds the games of another tally.
    *

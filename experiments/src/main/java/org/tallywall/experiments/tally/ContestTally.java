@@ -34,6 +34,11 @@ public final class ContestTally {
     deals[pattern]++;
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    carrier.carry(deals);
+  }
+
   /**
    * Adds the deals of another tally.
    *

@@ -37,6 +37,11 @@ public final class Counts<E extends Enum<E>> {
     counts[what.ordinal()] = Math.addExact(counts[what.ordinal()], number);
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    carrier.carry(counts);
+  }
+
   /**
    * Adds other counts.
    *

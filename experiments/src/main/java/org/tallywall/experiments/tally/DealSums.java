@@ -18,6 +18,12 @@ public final class DealSums {
     squares.addSquare(number);
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    sum.carry(carrier);
+    squares.carry(carrier);
+  }
+
   /**
    * Adds the sums of other deals.
    *

@@ -31,6 +31,15 @@ public final class EffectTally {
     }
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    difference.carry(carrier);
+    games.carry(carrier);
+    differenceSquared.carry(carrier);
+    gamesSquared.carry(carrier);
+    product.carry(carrier);
+  }
+
   /**
    * Adds the deals of another tally.
    *

@@ -39,6 +39,13 @@ public final class EndTally {
     games[wall][end.ordinal()]++;
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    for (long[] byWall : games) {
+      carrier.carry(byWall);
+    }
+  }
+
   /**
    * Adds the games of another tally.
    *

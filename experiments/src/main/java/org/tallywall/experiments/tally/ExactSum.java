@@ -1,6 +1,7 @@
 package org.tallywall.experiments.tally;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 
 /** A sum of whole numbers that is exact however large it grows. */
 public final class ExactSum {
@@ -38,6 +39,17 @@ public final class ExactSum {
       BigInteger exact = BigInteger.valueOf(number);
       large = large.add(exact.multiply(exact));
     }
+  }
+
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    small = carrier.carry(small);
+    byte[] digits = large.signum() == 0 ? new byte[0] : large.toByteArray();
+    digits = Arrays.copyOf(digits, (int) carrier.carry(digits.length));
+    for (int at = 0; at < digits.length; at++) {
+      digits[at] = (byte) carrier.carry(digits[at]);
+    }
+    large = digits.length == 0 ? BigInteger.ZERO : new BigInteger(digits);
   }
 
   /**

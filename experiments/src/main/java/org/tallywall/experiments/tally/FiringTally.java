@@ -40,6 +40,18 @@ public final class FiringTally {
     }
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    for (EffectTally effect : effects) {
+      effect.carry(carrier);
+    }
+    deals = carrier.carry(deals);
+    seatGames = carrier.carry(seatGames);
+    games = carrier.carry(games);
+    wall = carrier.carry(wall);
+    reached = carrier.carry(reached);
+  }
+
   /**
    * Adds the deals of another tally.
    *

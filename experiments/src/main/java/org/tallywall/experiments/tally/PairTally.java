@@ -26,6 +26,14 @@ public final class PairTally {
       product.add(Math.multiplyExact(a, b));
     }
 
+    void carry(Carrier carrier) {
+      first.carry(carrier);
+      second.carry(carrier);
+      firstSquared.carry(carrier);
+      secondSquared.carry(carrier);
+      product.carry(carrier);
+    }
+
     void add(BySeat other) {
       first.add(other.first);
       second.add(other.second);
@@ -111,6 +119,17 @@ public final class PairTally {
     deals++;
     more += difference > 0 ? 1 : 0;
     fewer += difference < 0 ? 1 : 0;
+  }
+
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    differences.carry(carrier);
+    for (BySeat seat : seats) {
+      seat.carry(carrier);
+    }
+    deals = carrier.carry(deals);
+    more = carrier.carry(more);
+    fewer = carrier.carry(fewer);
   }
 
   /**

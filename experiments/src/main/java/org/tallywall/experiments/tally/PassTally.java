@@ -54,6 +54,19 @@ public final class PassTally {
     gave[given]++;
   }
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    for (long[] numbers : new long[][] {games, voids, asked, gave, racks, before, after}) {
+      carrier.carry(numbers);
+    }
+    for (long[] numbers : blind) {
+      carrier.carry(numbers);
+    }
+    stopAsked = carrier.carry(stopAsked);
+    stopped = carrier.carry(stopped);
+    stoppers = carrier.carry(stoppers);
+  }
+
   /**
    * Adds the games of another tally.
    *

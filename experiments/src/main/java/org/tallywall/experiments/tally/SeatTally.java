@@ -39,6 +39,13 @@ public final class SeatTally {
   /** No games yet. */
   public SeatTally() {}
 
+  /** Carries all numbers out or in. */
+  void carry(Carrier carrier) {
+    counts.carry(carrier);
+    wins.carry(carrier);
+    points.carry(carrier);
+  }
+
   /**
    * Adds the games of another tally.
    *

@@ -38,6 +38,20 @@ public final class StudyTally {
   }
 
   /**
+   * Carries all numbers out or in.
+   *
+   * @param carrier writes or reads them
+   */
+  public void carry(Carrier carrier) {
+    arms.forEach(arm -> arm.carry(carrier));
+    pairs.forEach(pair -> pair.carry(carrier));
+    firings.forEach(firing -> firing.carry(carrier));
+    contests.forEach(contest -> contest.carry(carrier));
+    deals = carrier.carry(deals);
+    games = carrier.carry(games);
+  }
+
+  /**
    * Adds what another tally of the same study counted.
    *
    * @param other the other tally

@@ -45,6 +45,20 @@ public final class TableTally {
     this.ends = new EndTally(setup.rules().tiles().size() - Deal.DEALT);
   }
 
+  /** Carries all numbers out or in, between two deals. */
+  void carry(Carrier carrier) {
+    for (SeatTally seat : seats) {
+      seat.carry(carrier);
+    }
+    all.carry(carrier);
+    lines.forEach(line -> line.carry(carrier));
+    byFamily.forEach(family -> family.carry(carrier));
+    ends.carry(carrier);
+    passes.carry(carrier);
+    games = carrier.carry(games);
+    deals = carrier.carry(deals);
+  }
+
   /**
    * Adds the games of another tally.
    *

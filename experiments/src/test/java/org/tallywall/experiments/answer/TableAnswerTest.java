@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.experiments.run.Block;
+import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunState;
 import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.stats.Proportion;
@@ -62,7 +63,8 @@ class TableAnswerTest {
     Played.study = StudyFile.read(file, Changes.NONE, Catalog.standard());
     Played.hands = new ConcreteHands(Played.study.card());
     StudyPlayer table =
-        new StudyPlayer(Played.study, new TableSetup(Played.hands, Played.study.rules()));
+        new StudyPlayer(
+            Played.study, new TableSetup(Played.hands, Played.study.rules()), new Pulse());
     Played.tally = table.play(Block.of(0, DEALS, 500), new RunState(DEALS, 500, 0)).tally();
     Played.answer = new StudyAnswer(Played.study, Played.hands, Played.tally, Optional.empty());
   }

@@ -5,67 +5,93 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
-import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
-/**
- * A run that is told to end cleans up behind itself. The signal sent is the one that also a shell
- * can send to a process in the background; Ctrl-C goes the same way through the program.
- */
+/** A run that is told to end finishes and keeps what it is playing, and says how to go on. */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there are no such signals")
 class InterruptionTest {
+  private static final String STUDY =
+      """
+      { "study": "long-look", "card": "small.json", "seed": 5, "deals": 100000000,
+        "table": ["nearest", "nearest", "nearest", "nearest"], "records": 1000 }
+      """;
+
   @TempDir Path folder;
 
-  @Test
-  void signal_inTheMiddleOfARun_leavesNothingBehind() throws Exception {
-    Cards.small(folder);
-    String study =
-        Cards.write(
-            folder,
-            "study.json",
-            """
-            { "study": "long-look", "card": "small.json", "seed": 5, "deals": 100000000,
-              "table": ["nearest", "nearest", "nearest", "nearest"], "records": 1000 }
-            """);
-    Path errors = folder.resolve("errors.txt");
-    Process process =
-        new ProcessBuilder(
-                ProcessHandle.current().info().command().orElseThrow(),
-                "-cp",
-                System.getProperty("java.class.path"),
-                Main.class.getName(),
-                "run",
-                study)
-            .directory(folder.toFile())
-            .redirectError(errors.toFile())
-            .redirectOutput(folder.resolve("output.txt").toFile())
-            .start();
-    try {
-      Path results = folder.resolve("results");
-      while (!Files.exists(results) || isEmpty(results)) {
-        assertThat(process.isAlive()).isTrue();
-        Thread.sleep(20);
-      }
-      Thread.sleep(500);
-      process.destroy();
+  private Path results;
 
-      assertThat(process.waitFor(60, TimeUnit.SECONDS)).isTrue();
-      assertThat(Files.readString(errors))
-          .startsWith("tallywall: stopped after ")
-          .endsWith(" of 100,000,000 deals; nothing was written\n");
-      assertThat(results).doesNotExist();
-    } finally {
-      process.destroyForcibly();
+  @BeforeEach
+  void write() {
+    Cards.small(folder);
+    Cards.write(folder, "look.json", STUDY);
+    results = folder.resolve("results/long-look");
+  }
+
+  private Child started() throws IOException, InterruptedException {
+    Child child = Child.start(folder, "run", "look.json");
+    child.awaitBlocks(results, 1);
+    assertThat(child.alive()).as(child.errors()).isTrue();
+    return child;
+  }
+
+  private void assertStopped(Child child) throws IOException {
+    assertThat(child.errors())
+        .containsPattern("tallywall: stopped after [0-9,]+ of 100,000,000 deals; they are kept")
+        .endsWith("go on with: tallywall run look.json --on-existing resume\n");
+    assertThat(Files.readString(results.resolve("manifest.json"))).contains("\"stopped\"");
+    assertThat(results.resolve("win-rates.csv")).doesNotExist();
+    assertThat(results.resolve("stop")).doesNotExist();
+    try (var files = Files.list(results.resolve("blocks"))) {
+      assertThat(files.filter(file -> file.toString().endsWith(".part"))).isEmpty();
     }
   }
 
-  private static boolean isEmpty(Path results) throws IOException {
-    try (Stream<Path> inside = Files.list(results)) {
-      return inside.findFirst().isEmpty();
+  @Test
+  void controlC_inTheMiddleOfARun_keepsTheBlocksAndSaysHowToGoOn() throws Exception {
+    try (Child child = started()) {
+      child.signal("INT");
+
+      assertThat(child.end()).isEqualTo(130);
+      assertThat(child.errors()).startsWith("tallywall: stopping as soon as the blocks");
+      assertStopped(child);
+    }
+  }
+
+  @Test
+  void stopFile_inTheMiddleOfARun_doesTheSame() throws Exception {
+    try (Child child = started()) {
+      Files.createFile(results.resolve("stop"));
+
+      assertThat(child.end()).isEqualTo(130);
+      assertStopped(child);
+    }
+  }
+
+  @Test
+  void secondRun_inTheSameFolder_isRefusedWhileTheFirstGoesOn() throws Exception {
+    try (Child child = started()) {
+      for (String policy : new String[] {"resume", "overwrite"}) {
+        Typed second =
+            Typed.run(
+                "run",
+                folder.resolve("look.json").toString(),
+                "--out",
+                results.toString(),
+                "--on-existing",
+                policy);
+
+        assertThat(second.code()).isEqualTo(2);
+        assertThat(second.err())
+            .isEqualTo(
+                "tallywall: another run is going on in \""
+                    + results
+                    + "\"; wait for its end, stop it, or name another folder with --out\n");
+      }
+      assertThat(child.alive()).isTrue();
     }
   }
 }

@@ -14,9 +14,17 @@ class ProgressPrinterTest {
 
   @Test
   void text_halfWay_namesSpeedAndTimeLeft() {
-    assertThat(ProgressPrinter.text(10_000, 20_000, 5 * SECOND))
+    assertThat(ProgressPrinter.text(10_000, 10_000, 20_000, 5 * SECOND))
         .isEqualTo("10,000 of 20,000 deals, 50 %, 2,000 deals a second, 5 s left");
-    assertThat(ProgressPrinter.text(0, 20_000, SECOND)).isEqualTo("0 of 20,000 deals, 0 %");
+    assertThat(ProgressPrinter.text(0, 0, 20_000, SECOND)).isEqualTo("0 of 20,000 deals, 0 %");
+  }
+
+  @Test
+  void text_afterAResume_takesTheSpeedFromWhatIsPlayedNow() {
+    assertThat(ProgressPrinter.text(15_000, 1_000, 20_000, 5 * SECOND))
+        .isEqualTo("15,000 of 20,000 deals, 75 %, 200 deals a second, 25 s left");
+    assertThat(ProgressPrinter.text(14_000, 0, 20_000, SECOND))
+        .isEqualTo("14,000 of 20,000 deals, 70 %");
   }
 
   @Test

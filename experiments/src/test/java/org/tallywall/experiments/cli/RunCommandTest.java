@@ -1,10 +1,8 @@
 package org.tallywall.experiments.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -14,23 +12,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
-import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tallywall.core.play.Player;
-import org.tallywall.core.play.SeatView;
-import org.tallywall.core.play.TurnChoice;
-import org.tallywall.core.tile.Tile;
-import org.tallywall.experiments.error.FailedException;
-import org.tallywall.experiments.store.OnExisting;
-import org.tallywall.experiments.store.RunFolder;
-import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
-import org.tallywall.strategies.catalog.Catalog;
-import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.player.NearestPlayer;
 
 /** Running a study from the command line, and what it leaves on the disk. */
 class RunCommandTest {
@@ -130,11 +114,9 @@ class RunCommandTest {
     String before = Files.readString(Path.of(out, "manifest.json"));
 
     Typed refused = Typed.run("run", study, "--out", out);
-    Typed resumed = Typed.run("run", study, "--out", out, "--on-existing", "resume");
     Typed misspelt = Typed.run("run", study, "--out", out, "--on-existing", "overwrit");
 
     assertComplains(refused, "is there already");
-    assertComplains(resumed, "not yet: --on-existing resume");
     assertComplains(misspelt, "the nearest is \"overwrite\"");
     assertThat(Files.readString(Path.of(out, "manifest.json"))).isEqualTo(before);
   }
@@ -193,84 +175,15 @@ class RunCommandTest {
     assertThat(typed.out()).isEmpty();
   }
 
-  @Test
-  void run_diskFullInTheMiddle_leavesNothingBehind() throws IOException {
-    Path full = Path.of("/dev/full");
-    Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
-    Study read = StudyFile.read(Path.of(study), Changes.NONE, Catalog.standard());
-    RunFolder results = RunFolder.begin(Path.of(out), OnExisting.FAIL);
-    Files.createSymbolicLink(results.file("records.jsonl.gz"), full);
-
-    assertThatThrownBy(() -> runner(read).run(results))
-        .isInstanceOf(FailedException.class)
-        .hasMessageContaining("could not be written")
-        .hasMessageContaining("No space left on device");
-    try (Stream<Path> left = Files.list(folder)) {
-      assertThat(left.map(path -> path.getFileName().toString()))
-          .containsExactlyInAnyOrder("small.json", "study.json");
-    }
-  }
-
-  @Test
-  void run_playerThatBreaksDown_namesTheCommandThatShowsIt() {
-    assertFault(
-        view -> {
-          throw new IllegalStateException("out of ideas");
-        },
-        "the player \"clumsy\" at seat 2 broke down in deal 0",
-        "tallywall game --study " + study + " --deal 0");
-  }
-
-  @Test
-  void run_playerThatAnswersIllegally_saysWhatWasWrong() {
-    assertFault(
-        view -> TurnChoice.discard(view.held(Tile.JOKER) == 0 ? Tile.JOKER : -1),
-        "the player \"clumsy\" at seat 2 answered illegally in deal",
-        "--deal");
-  }
-
-  private void assertFault(
-      java.util.function.Function<SeatView, TurnChoice> turn, String... words) {
-    Catalog catalog =
-        new Catalog(
-            List.of(
-                new PlayerType("nearest", "nearest", List.of(), NearestPlayer::new),
-                new PlayerType("clumsy", "clumsy", List.of(), () -> clumsy(turn))));
-    Cards.write(folder, "study.json", STUDY.replace("random-legal", "clumsy"));
-    Study read = StudyFile.read(Path.of(study), Changes.NONE, catalog);
-    RunFolder results = RunFolder.begin(Path.of(out), OnExisting.FAIL);
-
-    assertThatThrownBy(() -> runner(read).run(results))
-        .isInstanceOf(FailedException.class)
-        .hasMessageContainingAll(words)
-        .hasMessageNotContaining("Exception");
-    assertThat(Path.of(out)).doesNotExist();
-  }
-
-  private static Player clumsy(java.util.function.Function<SeatView, TurnChoice> turn) {
-    NearestPlayer sound = new NearestPlayer();
-    return (Player)
-        java.lang.reflect.Proxy.newProxyInstance(
-            Player.class.getClassLoader(),
-            new Class<?>[] {Player.class},
-            (proxy, method, args) ->
-                method.getName().equals("turn")
-                    ? turn.apply((SeatView) args[0])
-                    : method.invoke(sound, args));
-  }
-
-  private StudyRunner runner(Study read) {
-    Console silent =
-        new Console(OutputStream.nullOutputStream(), OutputStream.nullOutputStream(), 100, false);
-    return new StudyRunner(silent, read, 2, List.of("tallywall"));
-  }
-
-  /** All files of a folder and its folders as text, packed ones unpacked. */
+  /** All files of a folder and its folders as text, packed ones unpacked; not the blocks. */
   static Map<String, String> files(Path folder) throws IOException {
     Map<String, String> files = new TreeMap<>();
     try (Stream<Path> all = Files.walk(folder)) {
       for (Path file : all.filter(Files::isRegularFile).toList()) {
         String name = folder.relativize(file).toString().replace('\\', '/');
+        if (name.startsWith("blocks/")) {
+          continue;
+        }
         if (name.endsWith(".gz")) {
           try (GZIPInputStream in = new GZIPInputStream(Files.newInputStream(file))) {
             files.put(name, new String(in.readAllBytes(), StandardCharsets.UTF_8));

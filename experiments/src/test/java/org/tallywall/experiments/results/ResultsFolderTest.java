@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -123,6 +124,17 @@ class ResultsFolderTest {
   void folder_withoutNumbers_isDamaged() throws IOException {
     Files.delete(folder.resolve("some.csv"));
     refused("holds no file of numbers");
+  }
+
+  @Test
+  void run_thatIsNotComplete_isRefused() throws IOException {
+    for (String state : List.of("running", "stopped")) {
+      write("manifest.json", MANIFEST.replaceFirst("\\{", "{ \"state\": \"" + state + "\","));
+      assertThatThrownBy(() -> ResultsFolder.read(folder, "0.1.0"))
+          .isInstanceOf(WrongInputException.class)
+          .hasMessageContaining("holds a run that is not complete")
+          .hasMessageContaining("--on-existing resume");
+    }
   }
 
   @Test

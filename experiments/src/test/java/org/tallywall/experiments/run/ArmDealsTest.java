@@ -60,7 +60,7 @@ class ArmDealsTest {
 
   private static StudyTally play(Study study) {
     TableSetup setup = new TableSetup(new ConcreteHands(study.card()), study.rules());
-    return new StudyPlayer(study, setup)
+    return new StudyPlayer(study, setup, new Pulse())
         .play(new Block(0, 0, DEALS), new RunState(DEALS, DEALS, 0))
         .tally();
   }
@@ -149,7 +149,7 @@ class ArmDealsTest {
               new Extent(seed, 20, 0),
               pattern.source());
       PairTally points =
-          new StudyPlayer(study, setup)
+          new StudyPlayer(study, setup, new Pulse())
               .play(new Block(0, 0, 20), new RunState(20, 20, 0))
               .tally()
               .pair(0, 0);

@@ -171,7 +171,8 @@ class BranchPositionsTest {
             design,
             new Extent(16, source.size(), 0),
             new Source(Path.of("s"), Path.of("c"), Optional.empty(), Optional.empty()));
-    Tables tables = new Tables(study, setup, false, number -> source.get((int) number));
+    Tables tables =
+        new Tables(study, setup, false, number -> source.get((int) number), new Pulse());
     BranchDeals branches = new BranchDeals(study, design, tables);
     StudyTally tally = new StudyTally(Plans.of(study), setup);
     for (long number = 0; number < source.size(); number++) {

@@ -19,7 +19,11 @@ class LocalRunTest {
   /** Plays blocks in next to no time, the early ones slower than the late ones. */
   private static BlockResult uneven(Block block, RunState state) {
     pause(block.number() % 3 == 0 ? 8 : 1);
-    return state.stopped() ? null : new BlockResult(block, null, List.of(), List.of());
+    return state.abandoned() ? null : new BlockResult(block, null, List.of(), List.of());
+  }
+
+  private static LocalRun run(BlockPlayer player, RunState state, int threads) {
+    return new LocalRun(pulse -> player, state, RunLimits.of(threads), BlockKeeper.NONE);
   }
 
   private static void pause(long millis) {
@@ -37,15 +41,16 @@ class LocalRunTest {
     List<Long> order = new ArrayList<>();
     AtomicLong deals = new AtomicLong();
 
-    boolean complete =
-        new LocalRun(() -> LocalRunTest::uneven, state, threads)
+    Ending ending =
+        run(LocalRunTest::uneven, state, threads)
             .play(
                 result -> {
                   order.add(result.block().number());
                   deals.addAndGet(result.block().deals());
+                  return true;
                 });
 
-    assertThat(complete).isTrue();
+    assertThat(ending).isEqualTo(Ending.ALL);
     assertThat(order).hasSize(41).isSorted();
     assertThat(deals).hasValue(20_250);
   }
@@ -56,18 +61,18 @@ class LocalRunTest {
     AtomicInteger most = new AtomicInteger();
     int[] taken = {0};
 
-    new LocalRun(
-            () ->
-                (block, state) -> {
-                  begun.incrementAndGet();
-                  return new BlockResult(block, null, List.of(), List.of());
-                },
+    run(
+            (block, state) -> {
+              begun.incrementAndGet();
+              return new BlockResult(block, null, List.of(), List.of());
+            },
             new RunState(50_000, 500, 0),
             3)
         .play(
             result -> {
               pause(2);
               most.accumulateAndGet(begun.get() - taken[0]++, Math::max);
+              return true;
             });
 
     assertThat(taken[0]).isEqualTo(100);
@@ -79,16 +84,17 @@ class LocalRunTest {
     RunState state = new RunState(500_000, 500, 0);
     AtomicInteger results = new AtomicInteger();
 
-    boolean complete =
-        new LocalRun(() -> LocalRunTest::uneven, state, 2)
+    Ending ending =
+        run(LocalRunTest::uneven, state, 2)
             .play(
                 result -> {
                   if (results.incrementAndGet() == 5) {
                     state.stop();
                   }
+                  return true;
                 });
 
-    assertThat(complete).isFalse();
+    assertThat(ending).isEqualTo(Ending.STOPPED);
     assertThat(results.get()).isBetween(5, 11);
   }
 
@@ -97,15 +103,14 @@ class LocalRunTest {
   void faults_inSeveralBlocks_theFirstInTheirOrderCounts(int threads) {
     List<Long> handedOver = new ArrayList<>();
     LocalRun run =
-        new LocalRun(
-            () ->
-                (block, state) -> {
-                  pause(block.number() == 4 ? 30 : 1);
-                  if (block.number() >= 4) {
-                    throw new IllegalStateException("block " + block.number());
-                  }
-                  return new BlockResult(block, null, List.of(), List.of());
-                },
+        run(
+            (block, state) -> {
+              pause(block.number() == 4 ? 30 : 1);
+              if (block.number() >= 4) {
+                throw new IllegalStateException("block " + block.number());
+              }
+              return new BlockResult(block, null, List.of(), List.of());
+            },
             new RunState(10_000, 500, 0),
             threads);
 
@@ -118,19 +123,20 @@ class LocalRunTest {
   void fault_beforeTheFirstBlock_isNotWaitedFor() {
     LocalRun run =
         new LocalRun(
-            () -> {
+            pulse -> {
               throw new IllegalStateException("no table");
             },
             new RunState(1_000, 500, 0),
-            2);
+            RunLimits.of(2),
+            BlockKeeper.NONE);
 
-    assertThatThrownBy(() -> run.play(result -> {})).hasMessage("no table");
+    assertThatThrownBy(() -> run.play(result -> true)).hasMessage("no table");
   }
 
   @Test
   void readerThatFails_stopsTheRun() {
     RunState state = new RunState(500_000, 500, 0);
-    LocalRun run = new LocalRun(() -> LocalRunTest::uneven, state, 2);
+    LocalRun run = run(LocalRunTest::uneven, state, 2);
 
     assertThatThrownBy(
             () ->

@@ -6,129 +6,318 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.experiments.study.StudyJson;
+import org.tallywall.strategies.catalog.Catalog;
 
-/** Results appear whole under their name, or not at all. */
+/** What may be done with a folder, and what lies in it at every moment. */
 class RunFolderTest {
+  private static final String CARD =
+      """
+      { "card": "Little Harbour test card",
+        "families": [ { "family": "Vanes", "lines": [
+          { "tiles": "NNNN EEE WWWW RRR", "value": 30 } ] } ] }
+      """;
+  private static final String STUDY =
+      """
+      { "study": "look", "card": "card.json", "seed": 5, "deals": 40,
+        "table": ["nearest", "nearest", "nearest", "nearest"] }
+      """;
+
   @TempDir Path folder;
 
-  private void fill(RunFolder results, String text) throws IOException {
-    Files.writeString(results.file("study.json"), text);
-    Files.writeString(results.file("manifest.json"), text);
+  private Path target;
+
+  @BeforeEach
+  void write() throws IOException {
+    Files.writeString(folder.resolve("card.json"), CARD);
+    target = folder.resolve("deep/er/look");
+  }
+
+  private RunFolder open(OnExisting onExisting) {
+    return open(onExisting, STUDY, "1.0");
+  }
+
+  private RunFolder open(OnExisting onExisting, String text, String version) {
+    try {
+      Path file = Files.writeString(folder.resolve("study.json"), text);
+      Study study = StudyFile.read(file, Changes.NONE, Catalog.standard());
+      Manifest wanted =
+          Manifest.begin(study, version, List.of("tallywall", "run"), 1, Instant.EPOCH);
+      return RunFolder.open(target, onExisting, wanted, StudyJson.text(study, target));
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  private static void block(RunFolder run, String content) throws IOException {
+    Files.writeString(run.blocks().resolve("0000000.block"), content);
+  }
+
+  private static Map<String, WholeFile.Filler> table(String text) {
+    Map<String, WholeFile.Filler> files = new LinkedHashMap<>();
+    files.put("win-rates.csv", part -> Files.writeString(part, text));
+    return files;
+  }
+
+  private void runToItsEnd(String text) throws IOException {
+    try (RunFolder run = open(OnExisting.OVERWRITE)) {
+      block(run, text);
+      run.complete(table(text), new Manifest.Done(40, 40, 0));
+    }
   }
 
   private List<String> inside() throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.map(file -> file.getFileName().toString()).sorted().toList();
+    try (Stream<Path> files = Files.walk(target)) {
+      return files
+          .filter(Files::isRegularFile)
+          .map(file -> target.relativize(file).toString())
+          .sorted()
+          .toList();
     }
   }
 
   @Test
-  void complete_newFolder_appearsAtTheEndOnly() throws IOException {
-    Path target = folder.resolve("deep/er/look");
-    try (RunFolder results = RunFolder.begin(target, OnExisting.FAIL)) {
-      fill(results, "new");
-      assertThat(target).doesNotExist();
-      results.complete();
+  void newRun_hasItsOwnNameAndSaysThatItIsRunning() throws IOException {
+    try (RunFolder run = open(OnExisting.FAIL)) {
+      assertThat(run.resumed()).isFalse();
+      assertThat(inside()).containsExactly("blocks/lock", "manifest.json", "study.json");
+      assertThat(Manifest.read(target).orElseThrow().state()).isEqualTo(Manifest.State.RUNNING);
+      block(run, "x");
     }
-
-    assertThat(target.resolve("study.json")).hasContent("new");
-    try (Stream<Path> files = Files.list(target.getParent())) {
-      assertThat(files).containsExactly(target);
-    }
+    assertThat(Manifest.read(target).orElseThrow().state()).isEqualTo(Manifest.State.RUNNING);
   }
 
   @Test
-  void close_notComplete_leavesNothingBehind() throws IOException {
-    Path target = folder.resolve("results/look");
-    try (RunFolder results = RunFolder.begin(target, OnExisting.FAIL)) {
-      fill(results, "half");
+  void complete_manifestIsLast() throws IOException {
+    try (RunFolder run = open(OnExisting.FAIL)) {
+      Map<String, WholeFile.Filler> files = table("a");
+      files.put(
+          "columns.md",
+          part -> {
+            assertThat(target.resolve("win-rates.csv")).hasContent("a");
+            Manifest soFar = Manifest.read(target).orElseThrow();
+            assertThat(soFar.state()).isEqualTo(Manifest.State.RUNNING);
+            assertThat(soFar.files()).containsExactly("win-rates.csv", "columns.md");
+            Files.writeString(part, "b");
+          });
+      run.complete(files, new Manifest.Done(40, 40, 0));
+      assertThat(run.complete()).isTrue();
     }
-
-    assertThat(inside()).isEmpty();
+    Manifest manifest = Manifest.read(target).orElseThrow();
+    assertThat(manifest.state()).isEqualTo(Manifest.State.COMPLETE);
+    assertThat(manifest.number("deals")).isEqualTo(40);
   }
 
   @Test
-  void begin_emptyFolder_countsAsNew() throws IOException {
-    Path target = Files.createDirectory(folder.resolve("look"));
-    try (RunFolder results = RunFolder.begin(target, OnExisting.FAIL)) {
-      fill(results, "new");
-      results.complete();
-    }
+  void close_nothingKept_leavesNothingBehind() throws IOException {
+    open(OnExisting.FAIL).close();
+    assertThat(folder.resolve("deep")).doesNotExist();
 
-    assertThat(inside()).containsExactly("look");
-    assertThat(target.resolve("study.json")).hasContent("new");
+    Files.createDirectories(target);
+    open(OnExisting.RESUME).close();
+    assertThat(target).isEmptyDirectory();
   }
 
   @Test
-  void begin_resultsThere_areRefusedOrReplacedWhenComplete() throws IOException {
-    Path target = folder.resolve("look");
-    for (String text : List.of("old", "new")) {
-      try (RunFolder results = RunFolder.begin(target, OnExisting.OVERWRITE)) {
-        fill(results, text);
-        if (text.equals("new")) {
-          assertThat(target.resolve("study.json")).hasContent("old");
-        }
-        results.complete();
+  void emptyFolderOrOneOfARunThatDiedAtOnce_countsAsNew() throws IOException {
+    for (OnExisting policy : OnExisting.values()) {
+      Files.createDirectories(target.resolve("blocks"));
+      Files.deleteIfExists(target.resolve("blocks/lock"));
+      Files.createFile(target.resolve("blocks/lock"));
+      try (RunFolder run = open(policy)) {
+        assertThat(run.resumed()).isFalse();
       }
     }
+  }
 
-    assertThat(target.resolve("study.json")).hasContent("new");
-    assertThat(inside()).containsExactly("look");
-    assertThatThrownBy(() -> RunFolder.begin(target, OnExisting.FAIL))
+  @Test
+  void existingRun_isRefusedWithWhatToWriteInstead() throws IOException {
+    try (RunFolder run = open(OnExisting.FAIL)) {
+      block(run, "x");
+      run.stopped(new Manifest.Done(20, 20, 0));
+    }
+    assertThatThrownBy(() -> open(OnExisting.FAIL))
+        .isInstanceOf(WrongInputException.class)
+        .hasMessageContaining("holds a run that is not complete")
+        .hasMessageContaining("--on-existing resume to go on with it");
+
+    runToItsEnd("old");
+    assertThatThrownBy(() -> open(OnExisting.FAIL))
         .isInstanceOf(WrongInputException.class)
         .hasMessageContaining("is there already")
-        .hasMessageContaining("--on-existing overwrite");
+        .hasMessageContaining("--on-existing overwrite to replace it");
+    assertThat(target.resolve("win-rates.csv")).hasContent("old");
   }
 
   @Test
-  void begin_folderOfSomethingElse_isNeverReplaced() throws IOException {
-    Path target = Files.createDirectory(folder.resolve("letters"));
-    Files.writeString(target.resolve("to-mother.txt"), "Dear");
+  void overwrite_takesAwayResultsAndBlocksButNothingElse() throws IOException {
+    runToItsEnd("old");
+    Files.writeString(target.resolve("my-notes.txt"), "mine");
 
-    assertThatThrownBy(() -> RunFolder.begin(target, OnExisting.OVERWRITE))
+    try (RunFolder run = open(OnExisting.OVERWRITE)) {
+      assertThat(inside())
+          .containsExactly("blocks/lock", "manifest.json", "my-notes.txt", "study.json");
+      assertThat(run.manifest().files()).isEmpty();
+    }
+  }
+
+  @Test
+  void resume_keepsBlocksAndTakesHalfTheResultsAway() throws IOException {
+    try (RunFolder run = open(OnExisting.FAIL)) {
+      block(run, "x");
+      Map<String, WholeFile.Filler> files = table("whole");
+      files.put(
+          "columns.md",
+          part -> {
+            throw new IOException("No space left on device");
+          });
+      assertThatThrownBy(() -> run.complete(files, new Manifest.Done(40, 40, 0)))
+          .isInstanceOf(FailedException.class)
+          .hasMessageContaining("columns.md\" could not be written: No space left on device");
+    }
+    Files.writeString(target.resolve("blocks/0000001.block.part"), "half");
+    Files.createFile(target.resolve("stop"));
+
+    try (RunFolder run = open(OnExisting.RESUME)) {
+      assertThat(run.resumed()).isTrue();
+      assertThat(run.manifest().number("resumed")).isEqualTo(1);
+      assertThat(inside())
+          .containsExactly("blocks/0000000.block", "blocks/lock", "manifest.json", "study.json");
+    }
+  }
+
+  @Test
+  void resume_ofACompleteRun_changesNothing() throws IOException {
+    runToItsEnd("whole");
+    String manifest = Files.readString(target.resolve("manifest.json"));
+
+    try (RunFolder run = open(OnExisting.RESUME)) {
+      assertThat(run.complete()).isTrue();
+    }
+
+    assertThat(target.resolve("manifest.json")).hasContent(manifest);
+    assertThat(target.resolve("win-rates.csv")).hasContent("whole");
+  }
+
+  @Test
+  void resume_ofAnotherRun_saysWhatDiffers() throws IOException {
+    runToItsEnd("whole");
+
+    assertDiffers(STUDY.replace("\"seed\": 5", "\"seed\": 6"), "1.0", "\"seed\" (there 5, now 6)");
+    assertDiffers(STUDY.replace("40", "50"), "1.0", "\"deals\" (there 40, now 50)");
+    assertDiffers(STUDY.replace("[\"nearest\"", "[\"random-legal\""), "1.0", "\"table\"");
+    assertDiffers(
+        STUDY.replace("\"seed\"", "\"rules\": {\"wall.cold\": \"NO_CLAIM\"}, \"seed\""),
+        "1.0",
+        "\"rules\"");
+    assertDiffers(STUDY, "1.1", "the program's version (there 1.0, now 1.1)");
+    Files.writeString(folder.resolve("card.json"), CARD.replace("30", "35"));
+    assertDiffers(STUDY, "1.0", "the card \"Little Harbour test card\" has been changed");
+  }
+
+  private void assertDiffers(String study, String version, String words) {
+    assertThatThrownBy(() -> open(OnExisting.RESUME, study, version))
         .isInstanceOf(WrongInputException.class)
-        .hasMessageContaining("holds no results of a run");
-    assertThatThrownBy(() -> RunFolder.begin(target.resolve("to-mother.txt"), OnExisting.OVERWRITE))
+        .hasMessageContaining("holds another run, which cannot go on as this one; different: ")
+        .hasMessageContaining(words);
+  }
+
+  /** What a study bears of its players changes no number, so a run may go on with more patience. */
+  @Test
+  void resume_withMorePatience_isTheSameRun() throws IOException {
+    try (RunFolder run = open(OnExisting.FAIL)) {
+      block(run, "x");
+    }
+    String patient = STUDY.replace("\"seed\"", "\"faults-borne\": 9, \"seed\"");
+
+    try (RunFolder run = open(OnExisting.RESUME, patient, "1.0")) {
+      assertThat(run.resumed()).isTrue();
+      assertThat(Files.readString(target.resolve("study.json"))).contains("\"faults-borne\" : 9");
+    }
+  }
+
+  @Test
+  void folderInUse_isRefusedWhateverIsWanted() throws IOException {
+    try (RunFolder run = open(OnExisting.FAIL)) {
+      block(run, "x");
+      for (OnExisting policy : List.of(OnExisting.RESUME, OnExisting.OVERWRITE)) {
+        assertThatThrownBy(() -> open(policy))
+            .isInstanceOf(WrongInputException.class)
+            .hasMessageContaining("another run is going on in \"" + target);
+      }
+      assertThat(inside()).contains("blocks/0000000.block");
+    }
+    open(OnExisting.RESUME).close();
+  }
+
+  @Test
+  void folderOfSomethingElse_isNeverUsed() throws IOException {
+    Files.createDirectories(target);
+    Files.writeString(target.resolve("to-mother.txt"), "Dear");
+    for (OnExisting policy : OnExisting.values()) {
+      assertThatThrownBy(() -> open(policy))
+          .isInstanceOf(WrongInputException.class)
+          .hasMessageContaining("holds no results of a run");
+    }
+    target = target.resolve("to-mother.txt");
+    assertThatThrownBy(() -> open(OnExisting.OVERWRITE))
         .isInstanceOf(WrongInputException.class)
         .hasMessageContaining("is a file");
-    assertThatThrownBy(() -> RunFolder.begin(target.resolve("to-mother.txt/look"), OnExisting.FAIL))
+    target = target.resolve("look");
+    assertThatThrownBy(() -> open(OnExisting.FAIL))
         .isInstanceOf(FailedException.class)
         .hasMessageContaining("could not be written");
   }
 
   @Test
-  void file_thatCannotBeFilled_leavesTheOlderOne() throws IOException {
-    Path file = Files.writeString(folder.resolve("card.json"), "old");
+  void unreadableManifest_canOnlyBeReplaced() throws IOException {
+    runToItsEnd("whole");
+    Files.writeString(target.resolve("manifest.json"), "{ \"state\": \"comp");
 
-    assertThatThrownBy(
-            () ->
-                WholeFile.grow(
-                    file,
-                    part -> {
-                      Files.writeString(part, "ha");
-                      throw new IOException("No space left on device");
-                    }))
-        .isInstanceOf(FailedException.class)
-        .hasMessageContaining("card.json")
-        .hasMessageContaining("No space left on device");
-    assertThat(file).hasContent("old");
-    assertThat(inside()).containsExactly("card.json");
+    assertThatThrownBy(() -> open(OnExisting.RESUME))
+        .isInstanceOf(WrongInputException.class)
+        .hasMessageContaining("has a manifest.json that cannot be read");
+    open(OnExisting.OVERWRITE).close();
   }
 
+  /** No file of a manifest that somebody wrote by hand leads out of the folder. */
   @Test
-  void records_fullDisk_areReported() {
-    Path full = Path.of("/dev/full");
-    Assumptions.assumeTrue(Files.exists(full), "a device that is always full");
+  void overwrite_manifestThatNamesFilesElsewhere_leavesThemAlone() throws IOException {
+    runToItsEnd("whole");
+    Path manifest = target.resolve("manifest.json");
+    Path precious = Files.writeString(folder.resolve("precious.csv"), "mine");
+    Files.writeString(
+        manifest, Files.readString(manifest).replace("win-rates.csv", "../../../precious.csv"));
 
-    assertThatThrownBy(() -> RecordWriter.write(full, false, List.of("{}")))
+    open(OnExisting.OVERWRITE).close();
+
+    assertThat(precious).hasContent("mine");
+  }
+
+  /** On Linux nobody, root included, can make a folder there. */
+  @Test
+  void folderThatMayNotBeWrittenTo_isReportedInPlainWords() {
+    target = Path.of("/sys/look");
+    Assumptions.assumeTrue(Files.isDirectory(target.getParent()), "a file system for reading only");
+
+    assertThatThrownBy(() -> open(OnExisting.FAIL))
         .isInstanceOf(FailedException.class)
-        .hasMessageContaining("could not be written");
+        .hasMessageMatching(
+            "\"/sys/look\" could not be written: (Operation not permitted"
+                + "|this folder may not be written to|Read-only file system)");
   }
 }

@@ -1,0 +1,61 @@
+package org.tallywall.experiments.run;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.Executors;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Looks a few times a second whether the players at all tables still answer. Nobody waits any more
+ * for a table whose player does not: its block fails.
+ */
+final class Watchdog implements AutoCloseable {
+  private static final long LOOK_MILLIS = 250;
+
+  private final Map<Worker, SlowWatch> watches = new LinkedHashMap<>();
+  private final BlockQueue queue;
+  private final long pauseMillis;
+  private final ScheduledExecutorService timer =
+      Executors.newSingleThreadScheduledExecutor(Watchdog::daemon);
+  private long lastLook;
+
+  Watchdog(List<Worker> workers, BlockQueue queue, long limitMillis) {
+    this.queue = queue;
+    this.pauseMillis = Math.max(1, Math.min(LOOK_MILLIS, limitMillis / 4));
+    for (Worker worker : workers) {
+      watches.put(worker, new SlowWatch(worker.pulse(), limitMillis, 2 * pauseMillis));
+    }
+  }
+
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "watchdog");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  void start() {
+    lastLook = System.nanoTime();
+    timer.scheduleWithFixedDelay(this::look, pauseMillis, pauseMillis, TimeUnit.MILLISECONDS);
+  }
+
+  private void look() {
+    long now = System.nanoTime();
+    long millis = TimeUnit.NANOSECONDS.toMillis(now - lastLook);
+    lastLook = now;
+    for (Map.Entry<Worker, SlowWatch> watch : watches.entrySet()) {
+      Worker worker = watch.getKey();
+      SlowPlayerException slow = worker.left() ? null : watch.getValue().look(millis);
+      if (slow != null) {
+        queue.fail(worker.block(), slow);
+        worker.leave();
+      }
+    }
+  }
+
+  @Override
+  public void close() {
+    timer.shutdownNow();
+  }
+}

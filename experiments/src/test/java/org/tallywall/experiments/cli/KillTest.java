@@ -1,0 +1,108 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Random;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * Runs that are killed at random moments and go on give the same bytes as one that was left in
+ * peace: in the tables, the records and the stored blocks. The moments depend on the clock, so they
+ * are other ones each time; what must come out does not.
+ */
+class KillTest {
+  private static final String STUDY =
+      """
+      { "study": "look", "card": "small.json", "seed": 5, "deals": %d,
+        "arms": { "near": { "player": "nearest" }, "lot": { "player": "random-legal" } },
+        "baseline": "near", "others": { "player": "nearest" },
+        "primary": "points", "records": 700 }
+      """;
+
+  @TempDir Path folder;
+
+  private Path peace;
+  private Path killed;
+
+  @BeforeEach
+  void write() {
+    Cards.small(folder);
+    peace = folder.resolve("peace");
+    killed = folder.resolve("killed");
+  }
+
+  @Test
+  void threeKills_resumed_giveTheBytesOfAnUndisturbedRun() throws Exception {
+    killAndResume(3, 4_000, 900);
+  }
+
+  @Test
+  @Tag("long")
+  void fiftyKills_resumed_giveTheBytesOfAnUndisturbedRun() throws Exception {
+    killAndResume(50, 60_000, 2_500);
+  }
+
+  private void killAndResume(int kills, int deals, int mostMillis) throws Exception {
+    String study = Cards.write(folder, "look.json", STUDY.formatted(deals));
+    assertThat(Typed.run("run", study, "--out", peace.toString()).code()).isZero();
+    Random moments = new Random();
+    int effective = 0;
+    for (int kill = 0; kill < kills; kill++) {
+      try (Child child = resumed()) {
+        if (kill % 2 == 0) {
+          child.awaitBlocks(killed, 1);
+        }
+        Thread.sleep(moments.nextInt(mostMillis));
+        effective += child.alive() ? 1 : 0;
+        child.kill();
+      }
+      assertNothingHalfIsTaken();
+    }
+    try (Child child = resumed()) {
+      assertThat(child.end()).as(child.errors()).isZero();
+    }
+    assertThat(effective).as("kills before the end").isGreaterThanOrEqualTo(kills / 2);
+    assertThat(bytes(killed)).isEqualTo(bytes(peace));
+  }
+
+  private Child resumed() throws IOException {
+    return Child.start(
+        folder, "run", "look.json", "--out", killed.toString(), "--on-existing", "resume");
+  }
+
+  /** Tables lie there whole or not at all, and the manifest is complete last. */
+  private void assertNothingHalfIsTaken() throws IOException {
+    Path manifest = killed.resolve("manifest.json");
+    if (!Files.exists(manifest) || !Files.readString(manifest).contains("\"complete\"")) {
+      return;
+    }
+    assertThat(bytes(killed)).isEqualTo(bytes(peace));
+  }
+
+  /** Every file but the manifest and the lock; packed records are unpacked. */
+  private static Map<String, String> bytes(Path results) throws IOException {
+    Map<String, String> files = new TreeMap<>(RunCommandTest.files(results));
+    files.remove("manifest.json");
+    try (Stream<Path> blocks = Files.list(results.resolve("blocks"))) {
+      for (Path block : blocks.toList()) {
+        if (block.toString().endsWith(".block")) {
+          files.put(block.getFileName().toString(), digest(block));
+        }
+      }
+    }
+    return files;
+  }
+
+  private static String digest(Path file) throws IOException {
+    return org.tallywall.core.text.Sha256.of(Files.readAllBytes(file));
+  }
+}
