@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.tallywall.core.card.CardFile;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Choice;
@@ -83,6 +84,11 @@ final class AskCommand implements Callable<Integer> {
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
     PlayerSpec spec = PlayerWord.read(player);
+    if (spec.make() instanceof SeesOpenTable) {
+      throw new WrongInputException(
+          "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"
+              .formatted(spec.type().id()));
+    }
     List<PositionSheet> read =
         sheets.stream().map(sheet -> PositionSheet.read(sheet, setup)).toList();
     words = new ReasonWords(setup.hands().card(), SEATS, new TypedTiles());

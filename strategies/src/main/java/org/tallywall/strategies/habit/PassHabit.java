@@ -13,6 +13,7 @@ import org.tallywall.strategies.hand.RackJudge;
 public final class PassHabit {
   private static final String NAME = "passes.";
   private static final int PASSED = 3;
+  private static final int HAND = 14;
   private static final int SLACK = 2;
 
   /** A tile is a stranger if the rack without it keeps this share of its worth. */
@@ -90,11 +91,13 @@ public final class PassHabit {
     judge.look(view, SLACK, passesAfter(step));
     int most = blind ? LegalMoves.blindMost(view.table().rules(), step) : 0;
     double whole = judge.worth();
+    int beside = beside(view);
     int[] own = new int[PASSED];
     int count = 0;
     while (count < PASSED) {
       int kind = next(view);
-      if (count >= PASSED - most && !stranger(kind, whole)) {
+      boolean needed = kind == Tile.JOKER || (count >= beside && !stranger(kind, whole));
+      if (count >= PASSED - most && needed) {
         break;
       }
       own[count++] = kind;
@@ -125,6 +128,11 @@ public final class PassHabit {
     return kind != Tile.JOKER && judge.worthWithout(kind) >= STRANGER * whole;
   }
 
+  /** Tiles that stand beside the nearest hand, however well they would do for another. */
+  private int beside(SeatView view) {
+    return view.rackSize() - HAND + judge.least();
+  }
+
   /** Tiles to spare, counted up to a number. */
   private int strangers(SeatView view, int most) {
     judge.look(view, SLACK, 0);
@@ -148,8 +156,10 @@ public final class PassHabit {
    * @return true to stop
    */
   public boolean stops(SeatView view) {
-    boolean jokers = view.held(Tile.JOKER) >= stopJokers;
-    return jokers || strangers(view, stopStrangers + 1) <= stopStrangers;
+    if (view.held(Tile.JOKER) >= stopJokers) {
+      return true;
+    }
+    return strangers(view, stopStrangers + 1) <= stopStrangers && beside(view) <= stopStrangers;
   }
 
   /**

@@ -7,13 +7,14 @@ import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.sheet.Move;
 import org.tallywall.core.tile.Tile;
 
 /** A player whose every choice is told with its reasons; it chooses as it does without. */
-public final class ExplainedPlayer implements Player {
+public final class ExplainedPlayer implements SeesOpenTable {
   private final Player player;
   private final Listener listener;
   private final Explainer explainer = new Explainer();

@@ -213,7 +213,7 @@ class ReasonsAgreeTest {
     TableSetup setup = new TableSetup(TestTable.HANDS, TableRules.STANDARD);
     List<Player> alone = new ArrayList<>();
     List<Player> heard = new ArrayList<>();
-    for (String id : List.of("watchful", "reckoner", "nearest", "random-legal")) {
+    for (String id : List.of("watchful", "open-tiles", "nearest", "random-legal")) {
       var maker = Catalog.standard().type(id).orElseThrow().maker();
       alone.add(maker.get());
       heard.add(new ExplainedPlayer(maker.get(), (view, move, reasons) -> {}));
