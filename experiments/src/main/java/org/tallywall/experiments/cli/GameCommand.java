@@ -107,9 +107,9 @@ final class GameCommand implements Callable<Integer> {
   private void say(String line) {
     String text = line.stripLeading();
     String indent = " ".repeat(line.length() - text.length());
-    List<String> lines = Words.wrapped(text, indent, console.width());
-    console.say(lines.get(0).stripTrailing());
     String further = indent.length() > 4 ? "  " : "    ";
+    List<String> lines = Words.wrapped(text, indent, console.width() - further.length());
+    console.say(lines.get(0).stripTrailing());
     lines.subList(1, lines.size()).forEach(rest -> console.say(further + rest));
   }
 

@@ -3,6 +3,7 @@ package org.tallywall.strategies.reason;
 import java.util.List;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.LegalMoves;
+import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
@@ -41,6 +42,14 @@ public final class ExplainedPlayer implements SeesOpenTable {
   public ExplainedPlayer(Player player, Listener listener) {
     this.player = player;
     this.listener = listener;
+  }
+
+  /** Hands the table on, where the player is one that sees it. */
+  @Override
+  public void sitAt(OpenTable table) {
+    if (player instanceof SeesOpenTable yardstick) {
+      yardstick.sitAt(table);
+    }
   }
 
   private void tell(SeatView view, Move move) {
