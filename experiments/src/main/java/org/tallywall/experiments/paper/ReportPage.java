@@ -1,8 +1,11 @@
 package org.tallywall.experiments.paper;
 
+import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
@@ -34,9 +37,10 @@ final class ReportPage {
   Document document() {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
     parts.add(new Part.Contents());
     section(parts, "Wins and points", Fold.FIXED, wins());
-    section(parts, "Charts", Fold.FIXED, charts());
+    section(parts, "More charts", Fold.FIXED, charts());
     section(parts, "Hand choice", Fold.OPEN, hands());
     section(parts, "The course of the games", Fold.OPEN, course());
     section(
@@ -74,10 +78,14 @@ final class ReportPage {
     return grids(tables, Handles.SORT);
   }
 
+  /** All charts but the one that stands beside the answer. */
   private List<Part> charts() {
+    Optional<Figure> first = Charts.first(results);
     List<Part> parts = new ArrayList<>();
     for (Figure figure : Charts.of(results)) {
-      parts.add(new Part.Chart(figure));
+      if (!figure.equals(first.orElse(null))) {
+        parts.add(new Part.Chart(figure));
+      }
     }
     return parts;
   }
@@ -132,7 +140,23 @@ final class ReportPage {
     List<Part> parts = new ArrayList<>(Notes.howSure(results));
     parts.set(0, Part.Paragraph.of(((Part.Paragraph) parts.get(0)).text()));
     parts.add(new Part.Facts(new Provenance(results).facts()));
+    parts.add(Part.Paragraph.of("The figures in full, to be opened in a spreadsheet:"));
+    parts.add(new Part.Links(files()));
     return parts;
+  }
+
+  /** The files that lie beside the page. */
+  private List<Link> files() {
+    List<Link> files = new ArrayList<>();
+    for (String name : new TreeSet<>(results.sheets().keySet())) {
+      files.add(new Link(name + ".csv", name + ".csv"));
+    }
+    for (String name : List.of("columns.md", "records.jsonl.gz", "study.json", "manifest.json")) {
+      if (Files.isRegularFile(results.folder().resolve(name))) {
+        files.add(new Link(name, name));
+      }
+    }
+    return files;
   }
 
   private List<Part> study() {

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalLong;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.text.Faults;
@@ -23,6 +24,10 @@ import org.tallywall.reports.table.CellText;
  */
 public final class ResultsFolder {
   private static final String ENDING = ".csv";
+
+  /** Names as the program gives them; what a person puts beside them is left alone. */
+  private static final Pattern OWN = Pattern.compile("[a-z0-9-]+\\.csv");
+
   private static final List<String> NEEDED = List.of("tallywall", "study", "card", "card-digest");
 
   private final Path folder;
@@ -111,7 +116,7 @@ public final class ResultsFolder {
     TreeMap<String, Sheet> sheets = new TreeMap<>();
     List<Path> files;
     try (Stream<Path> inside = Files.list(folder)) {
-      files = inside.filter(file -> file.getFileName().toString().endsWith(ENDING)).toList();
+      files = inside.filter(file -> OWN.matcher(file.getFileName().toString()).matches()).toList();
     } catch (IOException e) {
       throw new WrongInputException("\"" + folder + "\" cannot be looked into");
     }

@@ -169,6 +169,12 @@ class ResultsFolderTest {
   }
 
   @Test
+  void file_ofAPerson_isLeftAlone() throws IOException {
+    write("Copy of some (2).csv", "a;b\n1;2,3\n");
+    assertThat(ResultsFolder.read(folder, VERSION).sheets()).containsOnlyKeys("some");
+  }
+
+  @Test
   void sheet_thatIsEmpty_isRefused() throws IOException {
     write("some.csv", "");
     refused("is empty");
