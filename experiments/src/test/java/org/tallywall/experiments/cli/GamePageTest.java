@@ -115,6 +115,34 @@ class GamePageTest {
         .anyMatch(reason -> reason.contains("heads for"));
   }
 
+  /** Who lets a discard lie is heard when it is thrown, not later. */
+  @Test
+  void reasons_toLetADiscardLie_standBesideThatDiscard() throws IOException {
+    play(3, "nearest,reckoner,watchful,nearest");
+    List<String> titles = titles();
+    List<JsonNode> moments = moments();
+    int heard = 0;
+    for (int step = 0; step < moments.size(); step++) {
+      if (moments.get(step).get("seats").toString().contains("lets it lie: ")) {
+        assertThat(titles.get(step)).contains(" throws ");
+        heard++;
+      }
+    }
+    assertThat(heard).isPositive();
+  }
+
+  /** Players who would play otherwise today are not asked what they aimed at then. */
+  @Test
+  void page_ofAGameThatWouldGoOtherwise_doesNotSayWhatWasAimedAt() throws IOException {
+    play(5, "nearest,nearest,nearest,nearest");
+    String other = Files.readString(record).replace("\"nearest\",", "\"random-legal\",");
+    assertThat(other).contains("random-legal");
+    Files.writeString(record, other);
+    Path shown = folder.resolve("shown.html");
+    Typed.run("replay", record.toString(), "--card", card, "--html", shown.toString());
+    assertThat(Files.readString(shown)).contains("nearest: ").doesNotContain("aims at");
+  }
+
   @Test
   void page_ofARecord_isThatOfTheGameItself() throws IOException {
     play(5, "nearest,reckoner,watchful,nearest");

@@ -81,6 +81,46 @@ class PapersTest {
     assertThat(svg).contains("−6.50 (−7.20 to −5.80)", "+5.02 (+4.31 to +5.73)");
   }
 
+  /** Clear by itself (0.05 to 0.75), not among all that was declared (adjusted p 0.12). */
+  @Test
+  void difference_thatIsClearOnlyAlone_isNotCalledClear() throws IOException {
+    notes(SampleResults.arms(folder));
+    String page = Files.readString(folder.resolve("report.html"));
+    assertThat(row(page, "0.40 (0.05 to 0.75)")).contains(">could not be told<");
+    assertThat(row(page, "5.02 (4.31 to 5.73)")).contains(">yes, more<");
+    assertThat(row(page, "-6.50 (-7.20 to -5.80)")).contains(">yes, less<");
+    assertThat(row(page, "-4.00 (-4.70 to -3.30)")).doesNotContain("yes");
+  }
+
+  /** 100 games: 20 won, 15 wall games, 5 void; 30 of 100 aim at Ladders, which win 60 of 80. */
+  @Test
+  void figures_ofASmallTable_areThoseWorkedOutByHand() throws IOException {
+    String notes = notes(SampleResults.table(folder));
+    assertThat(notes)
+        .contains("Somebody won 80", "nobody won the others")
+        .contains("Ladders: 75 of 100 wins. Most aimed at after the passes: Vanes, by 70 of 100")
+        .contains("Half of all games were over with 15 or more tiles left")
+        .contains("| East | nearest | 20.0 (13.3 to 28.9) | 25.0 | 50 (-200 to 300) | 40.0 |");
+    assertThat(Files.readString(folder.resolve("charts/aim-and-win.svg")))
+        .contains("Ladders: aimed at by 30.0 of 100 players, 75.0 of 100 wins")
+        .contains("Vanes: aimed at by 70.0 of 100 players, 25.0 of 100 wins");
+    String page = Files.readString(folder.resolve("report.html"));
+    assertThat(row(page, ">31 to 45<")).contains("data-value=\"10\"");
+    assertThat(row(page, ">16 to 30<")).contains("data-value=\"25\"");
+    assertThat(row(page, ">1 to 15<")).contains("data-value=\"45\"", "data-value=\"20\"");
+    assertThat(row(page, ">none<")).contains("data-value=\"20\"", "data-value=\"5\"");
+    assertThat(page).doesNotContain("East complete before play");
+    assertThat(Files.readString(folder.resolve("charts/where-games-go.svg")))
+        .contains("won on the own draw 8.0, won on a discard 12.0, threw the winning tile 10.0")
+        .contains("nobody won 20.0");
+  }
+
+  /** The row of a table in which a text stands. */
+  private static String row(String page, String text) {
+    int at = page.indexOf(text);
+    return at < 0 ? "" : page.substring(page.lastIndexOf("<tr>", at), page.indexOf("</tr>", at));
+  }
+
   @Test
   void names_thatBite_standAsTextInEveryFile() throws IOException {
     Papers.write(SampleResults.hostile(folder), ALL);

@@ -65,6 +65,10 @@ public final class SampleResults {
         difference(
             "hold-back,never,one-away-reached,exploratory,0.41,0.45,-0.04,-0.047,-0.033,"
                 + "t over deals,,,0.6,2.5,4000,1400,2600"));
+    rows.add(
+        difference(
+            "too-late,never,threw-the-winning-tile,secondary,0.16,0.156,0.004,0.0005,0.0075,"
+                + "t over deals,0.03,0.12,0.9,10,900,500,400"));
     write(folder, "differences.csv", DIFFERENCES + String.join("", rows));
     write(
         folder,
@@ -149,6 +153,37 @@ public final class SampleResults {
       }
     }
     write(folder, "branch.csv", rows.toString());
+    return folder;
+  }
+
+  /** One fixed table of few games, so that every figure can be worked out by hand. */
+  public static Path table(Path folder) {
+    start(folder, "by-hand", "Saltmarsh Quay practice card");
+    write(
+        folder,
+        "study.json",
+        "{ \"study\": \"by-hand\", \"card\": \"card.json\", \"table\": [\"nearest\"], \"deals\": 100 }");
+    write(
+        folder,
+        "win-rates.csv",
+        WINS
+            + "table,0,nearest,100,100,20,0.2,0.133,0.289,Wilson,0.5,-2,3,t over deals,"
+            + "8,12,10,50,15,5,3,1,0.4,40,2,1,0.5\n");
+    String columns =
+        "aimed-after-deal,aimed-after-passes,aimed-at-end,wins,share-of-wins,win-rate-when-aimed,"
+            + "win-rate-when-aimed-low,win-rate-when-aimed-high,points-when-won\n";
+    write(
+        folder,
+        "families.csv",
+        ("arm,family,lines,ways," + columns)
+            + "table,Ladders,1,6,10,30,20,60,0.75,0.5,0.4,0.6,120\n"
+            + "table,Vanes,1,4,90,70,80,20,0.25,0.1,0.05,0.2,150\n");
+    write(
+        folder,
+        "endings.csv",
+        "arm,wall,games,won-by-draw,won-by-exchange,won-on-discard,won-before-play,wall-games,void-games\n"
+            + "table,31,10,10,0,0,0,0,0\ntable,30,20,0,0,20,0,0,0\ntable,16,5,0,0,5,0,0,0\n"
+            + "table,15,40,20,0,20,0,0,0\ntable,1,5,5,0,0,0,0,0\ntable,0,20,0,0,0,0,15,5\n");
     return folder;
   }
 
