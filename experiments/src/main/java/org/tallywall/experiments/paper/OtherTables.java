@@ -16,7 +16,7 @@ import org.tallywall.reports.table.Table;
  * estimate with its limits in one cell.
  */
 final class OtherTables {
-  private static final Map<String, String> TITLES = Map.of("faults", "Games set aside");
+  private static final Map<String, String> TITLES = Map.of("faults", "Deals set aside");
 
   private static final List<String> KNOWN =
       List.of(

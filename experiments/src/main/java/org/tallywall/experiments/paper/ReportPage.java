@@ -49,7 +49,7 @@ final class ReportPage {
         Fold.OPEN,
         grids(new EffectTables(results).all(), Handles.SORT_AND_FILTER));
     section(parts, "More figures", Fold.OPEN, grids(OtherTables.of(results), Handles.SORT));
-    section(parts, "Games set aside", Fold.OPEN, faults());
+    section(parts, "Deals set aside", Fold.OPEN, faults());
     section(parts, "Games to look at", Fold.FIXED, games());
     section(parts, "How sure, and where it comes from", Fold.FIXED, sources());
     section(parts, "The study and the rules in full", Fold.CLOSED, study());

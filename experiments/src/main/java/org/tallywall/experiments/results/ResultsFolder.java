@@ -61,14 +61,16 @@ public final class ResultsFolder {
                 .formatted(folder.resolve("manifest.json"), field));
       }
     }
-    String state = manifest.text("state");
-    if (!state.isEmpty() && !state.equals("complete")) {
-      throw new WrongInputException(
-          "\"%s\" holds a run that is not complete; go on with it by --on-existing resume, and ask for the report when it is done"
-              .formatted(folder));
-    }
     Facts study = facts("study.json");
-    return new Results(folder, manifest, study, sheets(), remarks(manifest, study));
+    if (!isComplete(manifest)) {
+      throw notComplete(manifest, study);
+    }
+    TreeMap<String, Sheet> sheets = sheets();
+    if (sheets.isEmpty()) {
+      throw new WrongInputException(
+          "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
+    }
+    return new Results(folder, manifest, study, sheets, remarks(manifest, study));
   }
 
   private void check() {
@@ -124,11 +126,23 @@ public final class ResultsFolder {
       String name = file.getFileName().toString();
       sheets.put(name.substring(0, name.length() - ENDING.length()), SheetReader.read(file));
     }
-    if (sheets.isEmpty()) {
-      throw new WrongInputException(
-          "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
-    }
     return sheets;
+  }
+
+  /** A run that goes on or was stopped has played deals and written no figures yet. */
+  private WrongInputException notComplete(Facts manifest, Facts study) {
+    OptionalLong wanted = study.whole("deals");
+    return new WrongInputException(
+        "\"%s\" holds a run that is not complete (%s%s deals); go on with it by --on-existing resume, and ask for the report when it is done"
+            .formatted(
+                folder,
+                grouped(manifest.whole("deals").orElse(0)),
+                wanted.isPresent() ? " of " + grouped(wanted.getAsLong()) : ""));
+  }
+
+  private static boolean isComplete(Facts manifest) {
+    String state = manifest.text("state");
+    return state.isEmpty() || state.equals("complete");
   }
 
   private List<String> remarks(Facts manifest, Facts study) {
@@ -152,15 +166,26 @@ public final class ResultsFolder {
           "This run is not finished: %s of %s deals were played. The figures speak of those alone."
               .formatted(grouped(done.getAsLong()), grouped(wanted.getAsLong())));
     }
+    for (Object file : manifest.list("files")) {
+      if (file instanceof String name && isMissing(name)) {
+        remarks.add(
+            "The file %s, which this run wrote, is missing here; what it held is left out."
+                .formatted(name));
+      }
+    }
     long faults = manifest.whole("faults").orElse(0);
     if (faults > 0) {
       remarks.add(
           grouped(faults)
-              + (faults == 1 ? " game was" : " games were")
-              + " set aside, because a player broke down or answered illegally; they count nowhere"
-              + " in the figures.");
+              + (faults == 1 ? " deal was" : " deals were")
+              + " set aside, because a player broke down or answered illegally; none of their games"
+              + " is counted.");
     }
     return remarks;
+  }
+
+  private boolean isMissing(String name) {
+    return OWN.matcher(name).matches() && !Files.exists(folder.resolve(name));
   }
 
   private static String grouped(long number) {

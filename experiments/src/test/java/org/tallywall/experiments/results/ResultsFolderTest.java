@@ -94,7 +94,7 @@ class ResultsFolderTest {
     assertThat(ResultsFolder.read(folder, VERSION).remarks())
         .singleElement()
         .asString()
-        .contains("2 games were set aside");
+        .contains("2 deals were set aside");
   }
 
   @Test
@@ -104,6 +104,28 @@ class ResultsFolderTest {
     Files.delete(folder.resolve("study.json"));
     Files.createDirectory(folder.resolve("blocks"));
     refused("was not finished");
+  }
+
+  @Test
+  void folder_ofARunThatWasStopped_saysHowFarItIs() throws IOException {
+    Files.delete(folder.resolve("some.csv"));
+    write(
+        "manifest.json",
+        MANIFEST.replace("\"deals\": 20", "\"state\": \"stopped\", \"deals\": 12"));
+    refused("a run that is not complete (12 of 20 deals); go on with it by --on-existing resume");
+  }
+
+  @Test
+  void folder_thatLostAFile_saysWhich() throws IOException {
+    write(
+        "manifest.json",
+        MANIFEST.replace(
+            "\"faults\": 0",
+            "\"faults\": 0, \"state\": \"complete\", \"files\": [\"some.csv\", \"gone.csv\"]"));
+    assertThat(ResultsFolder.read(folder, VERSION).remarks())
+        .singleElement()
+        .asString()
+        .startsWith("The file gone.csv, which this run wrote, is missing");
   }
 
   @Test
