@@ -1,7 +1,9 @@
 package org.tallywall.core.sheet;
 
 import java.util.List;
+import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.Seats;
+import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
@@ -12,16 +14,37 @@ final class ChoiceCheck {
   private static final int PASSED = 3;
 
   private final SheetDraft draft;
+  private final TableRules rules;
   private final Faults faults;
 
-  ChoiceCheck(SheetDraft draft, Faults faults) {
+  ChoiceCheck(SheetDraft draft, TableRules rules, Faults faults) {
     this.draft = draft;
+    this.rules = rules;
     this.faults = faults;
   }
 
   void check() {
     draft.expect.forEach(this::check);
+    draft.expect.forEach(this::checkPass);
     draft.never.forEach(this::check);
+  }
+
+  /** A pass that is expected must be one that the rules allow. */
+  private void checkPass(ChoiceReader.Written written) {
+    if (written.moves().get(0) instanceof MovePattern.Pass wanted) {
+      Move.Pass pass = wanted.pass();
+      int blindMost =
+          draft.moment instanceof Moment.Pass asked ? LegalMoves.blindMost(rules, asked.step()) : 0;
+      if (pass.blind() > blindMost) {
+        fault(written, "at most %d may go on blind here".formatted(blindMost));
+      } else if (pass.own().contains(Tile.JOKER) && !rules.charleston().jokersMayPass()) {
+        fault(written, "a joker may not be passed");
+      }
+    }
+  }
+
+  private void fault(ChoiceReader.Written written, String why) {
+    faults.fault(written.line().place(), "\"%s\": %s".formatted(written.choice().text(), why));
   }
 
   private void check(ChoiceReader.Written written) {
@@ -34,8 +57,7 @@ final class ChoiceCheck {
         fault = impossible(move, rack);
       }
       if (fault != null) {
-        faults.fault(
-            written.line().place(), "\"%s\": %s".formatted(written.choice().text(), fault));
+        fault(written, fault);
         return;
       }
       if (move instanceof MovePattern.Exchange) {

@@ -37,7 +37,7 @@ final class SheetCheck {
     question();
     if (!faults.any()) {
       table();
-      new ChoiceCheck(draft, faults).check();
+      new ChoiceCheck(draft, setup.rules(), faults).check();
     }
   }
 

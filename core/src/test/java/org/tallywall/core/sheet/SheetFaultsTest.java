@@ -92,6 +92,7 @@ class SheetFaultsTest {
           moment pass right-1    | expect pass 2b E        | these are 2 tiles; 3 go over
           moment pass left-1     | expect pass 2b E blind 1| ok
           moment pass right-1    | expect pass E E S       | the rack holds 1 of E
+          moment pass right-1    | expect pass 2b E blind 1| at most 0 may go on blind here
           moment pass right-1    | expect pass with any 2b 9d | ok
           moment pass right-1    | expect pass with 2b     | write "pass with any" and the tiles
           moment pass right-1    | expect discard 2b       | a pass is answered by "pass" and tiles
@@ -109,6 +110,13 @@ class SheetFaultsTest {
     } else {
       Sheets.assertFaulty(text).hasMessageContaining(message);
     }
+  }
+
+  @Test
+  void expectedPass_ofAJoker_isRefused() {
+    Sheets.assertFaulty(
+            "seat 1\nmoment pass left-1\nrack 222b 66c 888c 66d FF J\nexpect pass J blind 2")
+        .hasMessage("harbour.txt:4:1: \"pass J blind 2\": a joker may not be passed");
   }
 
   @Test

@@ -40,7 +40,8 @@ import picocli.CommandLine.Parameters;
       "  expect discard E",
       "With \"expect\" and \"never\" lines the command ends with 1 where they do not hold for every"
           + " seed.",
-      "Scenes to try: experiments/scenes"
+      "Scenes to try: scenes/heron-reach, with its card beside them, and scenes/saltmarsh-quay for"
+          + " the card of the demo."
     })
 final class AskCommand implements Callable<Integer> {
   private static final SeatNames SEATS =

@@ -107,8 +107,8 @@ class DistributionZipTest {
   }
 
   @Test
-  void zip_cardsAndStudies_areThoseOfTheSourceTree() throws IOException {
-    for (String folder : new String[] {"cards", "studies"}) {
+  void zip_cardsScenesAndStudies_areThoseOfTheSourceTree() throws IOException {
+    for (String folder : new String[] {"cards", "scenes", "studies"}) {
       assertThat(names(unpacked.home().resolve(folder))).isEqualTo(names(Path.of(folder)));
     }
   }
