@@ -21,6 +21,7 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.Commentary;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
+import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.strategies.catalog.Catalog;
@@ -70,6 +71,7 @@ final class ReplayCommand implements Callable<Integer> {
               ? "\"" + file + "\" is a folder; name a file of records in it"
               : "there is no file \"" + file + "\"; check its name and folder");
     }
+    refuseIncompleteRun();
     if (html == null && number != null) {
       throw new WrongInputException("--game says which game --html shows; write --html PAGE too");
     }
@@ -143,6 +145,19 @@ final class ReplayCommand implements Callable<Integer> {
     return new WrongInputException(
         "\"%s\": %s; %s before that agree with the rules"
             .formatted(file, why, Words.count(agreed, "game", "games")));
+  }
+
+  /** Records beside the manifest of a run that has not come to its end are no results yet. */
+  private void refuseIncompleteRun() {
+    Path folder = file.toAbsolutePath().getParent();
+    boolean incomplete =
+        Manifest.read(folder)
+            .filter(manifest -> manifest.state() != Manifest.State.COMPLETE)
+            .isPresent();
+    if (incomplete) {
+      throw new WrongInputException(
+          "the run in \"" + folder + "\" is not complete; go on with it by --on-existing resume");
+    }
   }
 
   private Path cardOfStudy() {

@@ -111,6 +111,22 @@ class DamageTest {
     assertPlayedAgain("block 0 (deals 0 to 499) belongs to another run and is played again");
   }
 
+  /** A run that was killed between its last file and its manifest. */
+  @Test
+  void recordsOfARunThatIsNotComplete_areNotTakenForResults() throws IOException {
+    copyUnfinished();
+    Files.copy(whole.resolve("records.jsonl.gz"), out.resolve("records.jsonl.gz"));
+    Typed replayed = Typed.run("replay", out.resolve("records.jsonl.gz").toString());
+    Typed reported = Typed.run("report", out.toString());
+
+    assertThat(replayed.code()).isEqualTo(2);
+    assertThat(replayed.err()).contains("is not complete; go on with it by --on-existing resume");
+    assertThat(reported.code()).isEqualTo(2);
+    assertThat(reported.err()).contains("holds a run that is not complete");
+    assertThat(resume().code()).isZero();
+    assertAsUndisturbed();
+  }
+
   @Test
   void missingBlock_isPlayedAgainWithoutWords() throws IOException {
     copyUnfinished();
