@@ -2,6 +2,8 @@ package org.tallywall.strategies.reason;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
@@ -16,6 +18,7 @@ final class PlainFacts {
 
   private final ConcreteHands hands;
   private final TileSet set;
+  private final Map<Integer, Integer> leasts = new TreeMap<>();
   final int[] held = new int[Tile.KINDS];
   final int[] out = new int[Tile.KINDS];
   final List<Exposure> own;
@@ -31,20 +34,31 @@ final class PlainFacts {
     }
   }
 
+  /** The least distance to a line, or to any where it is negative; worked out once for each. */
   int least(int line) {
+    return leasts.computeIfAbsent(line, this::work);
+  }
+
+  private int work(int line) {
     int least = NONE;
     for (int hand = 0; hand < hands.size(); hand++) {
-      if ((line < 0 || hands.lineOf(hand) == line) && possible(hand, own) && !dead(hand)) {
-        least = Math.min(least, away(hand));
+      if ((line < 0 || hands.lineOf(hand) == line) && possible(hand, own)) {
+        int away = away(hand);
+        if (away < least && !dead(hand)) {
+          least = away;
+        }
       }
     }
     return least;
   }
 
   boolean possible(int hand, List<Exposure> exposures) {
+    if (exposures.isEmpty()) {
+      return true;
+    }
     Line line = hands.line(hands.lineOf(hand));
     boolean joker = exposures.stream().anyMatch(exposure -> exposure.jokers() > 0);
-    if ((line.concealed() && !exposures.isEmpty()) || (joker && !line.terms().jokers())) {
+    if (line.concealed() || (joker && !line.terms().jokers())) {
       return false;
     }
     List<String> groups = new ArrayList<>();

@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
@@ -36,9 +38,12 @@ class ReasonsAgreeTest {
     if (player.aim(view) != Player.NO_AIM) {
       assertThat(reasons).isNotEmpty();
     }
+    PlainFacts before = new PlainFacts(view);
+    PlainFacts after = new PlainFacts(view);
+    move(after, view, move);
     for (Reason reason : reasons) {
       seen.merge(reason.getClass().getSimpleName(), 1, Integer::sum);
-      assertThat(agrees(view, move, reason, player))
+      assertThat(agrees(view, move, reason, player, before, after))
           .as("%s for %s with %s", reason, move.text(), rack(view))
           .isTrue();
     }
@@ -50,19 +55,18 @@ class ReasonsAgreeTest {
     return rack + " " + view.exposures(view.seat());
   }
 
-  private static boolean agrees(SeatView view, Move move, Reason reason, Player player) {
-    PlainFacts before = new PlainFacts(view);
-    PlainFacts after = new PlainFacts(view);
-    move(after, view, move);
+  private static boolean agrees(
+      SeatView view, Move move, Reason reason, Player player, PlainFacts before, PlainFacts after) {
     if (reason instanceof Reason.Aim aim) {
       return aim.line() == player.aim(view) && aim.away() == before.least(aim.line());
     } else if (reason instanceof Reason.Complete complete) {
       Line line = view.table().hands().line(complete.line());
+      PlainFacts whole = new PlainFacts(view);
       if (view.offered() >= 0) {
-        before.held[view.offered()]++;
-        before.out[view.offered()]--;
+        whole.held[view.offered()]++;
+        whole.out[view.offered()]--;
       }
-      return line.value() == complete.value() && before.least(complete.line()) == 0;
+      return line.value() == complete.value() && whole.least(complete.line()) == 0;
     } else if (reason instanceof Reason.Unneeded unneeded) {
       return unneeded.away() == before.least(-1) && unneeded.away() == after.least(-1);
     } else if (reason instanceof Reason.Costs costs) {
@@ -208,17 +212,21 @@ class ReasonsAgreeTest {
                 .toList());
   }
 
-  @Test
-  void aPlayerThatIsListenedTo_playsTheSame() {
+  @ParameterizedTest
+  @CsvSource({
+    "20, watchful reckoner nearest random-legal",
+    "1, open-tiles nearest nearest nearest"
+  })
+  void playersThatAreListenedTo_playTheSame(int deals, String players) {
     TableSetup setup = new TableSetup(TestTable.HANDS, TableRules.STANDARD);
     List<Player> alone = new ArrayList<>();
     List<Player> heard = new ArrayList<>();
-    for (String id : List.of("watchful", "open-tiles", "nearest", "random-legal")) {
+    for (String id : players.split(" ")) {
       var maker = Catalog.standard().type(id).orElseThrow().maker();
       alone.add(maker.get());
       heard.add(new ExplainedPlayer(maker.get(), (view, move, reasons) -> {}));
     }
-    for (int deal = 0; deal < 20; deal++) {
+    for (int deal = 0; deal < deals; deal++) {
       Deal same = Deal.of(TestTable.SEED, deal, setup.rules().tiles());
       assertThat(new Game(setup, heard, new GameListener() {}).play(same))
           .isEqualTo(new Game(setup, alone, new GameListener() {}).play(same));
