@@ -23,9 +23,8 @@ public final class HandMeter {
 
   private final TileBits rack = new TileBits();
   private final TileBits obtainable = new TileBits();
-  private final int[] obtainableCounts = new int[Tile.NATURALS];
+  private final int[] obtainableCounts = new int[Tile.KINDS];
   private int jokers;
-  private int obtainableJokers;
 
   /** A meter set to an empty rack, with every tile obtainable. */
   public HandMeter() {
@@ -48,7 +47,7 @@ public final class HandMeter {
       obtainableCounts[kind] = TileBits.width(kind);
       obtainable.replace(kind, TileBits.width(kind));
     }
-    obtainableJokers = NONE;
+    obtainableCounts[Tile.JOKER] = NONE;
   }
 
   /**
@@ -58,13 +57,13 @@ public final class HandMeter {
    *     also those in exposures, which can be redeemed
    */
   public void obtainable(int[] counts) {
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      if (counts[kind] != obtainableCounts[kind]) {
-        obtainableCounts[kind] = counts[kind];
-        obtainable.replace(kind, counts[kind]);
-      }
+    int kind = Arrays.mismatch(counts, obtainableCounts);
+    while (kind >= 0 && kind < Tile.NATURALS) {
+      obtainableCounts[kind] = counts[kind];
+      obtainable.replace(kind, counts[kind]);
+      kind = Arrays.mismatch(counts, obtainableCounts);
     }
-    obtainableJokers = counts[Tile.JOKER];
+    obtainableCounts[Tile.JOKER] = counts[Tile.JOKER];
   }
 
   /**
@@ -129,7 +128,7 @@ public final class HandMeter {
             + Long.bitCount(all[0] & ~obtainable.w0)
             + Long.bitCount(all[1] & ~obtainable.w1)
             + Long.bitCount(all[2] & ~obtainable.w2);
-    return loose != 0 || jokersWanted > obtainableJokers;
+    return loose != 0 || jokersWanted > obtainableCounts[Tile.JOKER];
   }
 
   /**
@@ -155,7 +154,7 @@ public final class HandMeter {
             + Long.bitCount(rows[row] & ~obtainable.w0)
             + Long.bitCount(rows[row + 1] & ~obtainable.w1)
             + Long.bitCount(rows[row + 2] & ~obtainable.w2);
-    return jokersWanted > obtainableJokers;
+    return jokersWanted > obtainableCounts[Tile.JOKER];
   }
 
   /**
@@ -238,10 +237,12 @@ public final class HandMeter {
    * Keeps of the nearest hands found before those that are alive and as near for the rack.
    *
    * @param reach the hands that stay possible
-   * @param found the hands found; takes the result
+   * @param found what {@link #nearest} found for the same reach, when the rack held these tiles and
+   *     perhaps more, and no less of any kind could be had; takes the result, which is that of
+   *     {@link #nearest} with slack 0 if any hand is left
    * @return whether any is left
    */
-  boolean narrow(Reach reach, NearHands found) {
+  public boolean narrow(Reach reach, NearHands found) {
     boolean mayBeDead = mayBeDead(reach);
     int least = found.least();
     int count = found.count();

@@ -152,21 +152,6 @@ public final class RackMeter {
   }
 
   /**
-   * Keeps of the nearest hands found before those that are alive and as near with fewer tiles. The
-   * rack held stays as it is.
-   *
-   * @param fewer a part of the tiles with which the hands were found
-   * @param found what {@link #nearest} or this found for the same reach, when no less of any kind
-   *     could be had; takes the result, which is that of {@link #nearest} with slack 0 if any is
-   *     left
-   * @return whether any is left
-   */
-  public boolean narrow(Rack fewer, NearHands found) {
-    meter.hold(fewer);
-    return meter.narrow(reach, found);
-  }
-
-  /**
    * The least distance over all hands, dead ones included.
    *
    * @return the same as {@link HandMeter#least(Reach)}

@@ -1,6 +1,7 @@
 package org.tallywall.core.play;
 
 import java.util.List;
+import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
@@ -53,6 +54,11 @@ final class LiveView implements SeatView {
   @Override
   public Reach reachWith(Exposure more) {
     return state.cache.reachWith(state.exposures(seat), more);
+  }
+
+  @Override
+  public RackMeter meter() {
+    return state.wins.meter(seat);
   }
 
   @Override

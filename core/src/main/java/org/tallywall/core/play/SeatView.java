@@ -1,6 +1,7 @@
 package org.tallywall.core.play;
 
 import java.util.List;
+import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
@@ -69,6 +70,21 @@ public interface SeatView {
    * @return the hands, dead ones included
    */
   Reach reachWith(Exposure more);
+
+  /**
+   * A meter that holds one's own rack, by the hands that one's exposures leave possible. All who
+   * ask about this seat share it, so that a tile gained or lost is worked in once. What can be had
+   * is as whoever asked last has set it. As the view, it is not to be kept beyond the question.
+   *
+   * @return the meter, ready to be asked
+   */
+  default RackMeter meter() {
+    Rack rack = new Rack();
+    copyRack(rack);
+    RackMeter meter = new RackMeter();
+    meter.hold(rack, reach(seat()));
+    return meter;
+  }
 
   /**
    * Whether one's own tiles are a hand of the card, the tile on offer counted when asked about a

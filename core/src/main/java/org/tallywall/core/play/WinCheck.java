@@ -51,13 +51,19 @@ final class WinCheck {
     waitsKnown[seat] = false;
   }
 
+  /** The seat's meter, which holds the rack as it is. */
+  RackMeter meter(int seat) {
+    RackMeter meter = meters[seat];
+    meter.hold(state.racks[seat], state.reach(seat));
+    return meter;
+  }
+
   /** Whether the seat's 14 tiles are a hand of the card. */
   boolean complete(int seat) {
     if (bound[seat] > 0) {
       return false;
     }
-    meters[seat].hold(state.racks[seat], state.reach(seat));
-    bound[seat] = meters[seat].least();
+    bound[seat] = meter(seat).least();
     return bound[seat] == 0;
   }
 
@@ -67,9 +73,9 @@ final class WinCheck {
       return false;
     }
     if (!waitsKnown[seat]) {
-      meters[seat].hold(state.racks[seat], state.reach(seat));
-      bound[seat] = meters[seat].least();
-      waits[seat] = bound[seat] == 1 ? meters[seat].waits() : 0;
+      RackMeter meter = meter(seat);
+      bound[seat] = meter.least();
+      waits[seat] = bound[seat] == 1 ? meter.waits() : 0;
       waitsKnown[seat] = true;
     }
     return (waits[seat] >>> tile & 1) != 0;

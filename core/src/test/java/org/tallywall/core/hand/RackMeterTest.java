@@ -78,11 +78,10 @@ class RackMeterTest {
       int kind = random.below(Tile.KINDS);
       obtainable[kind] = Math.max(rack.held(kind), obtainable[kind] - 1);
     }
-    meter.obtainable(obtainable);
-    boolean left = meter.narrow(rack, found);
     HandMeter anew = new HandMeter();
     anew.hold(rack);
     anew.obtainable(obtainable);
+    boolean left = anew.narrow(reach, found);
     NearHands expected = new NearHands();
     anew.nearest(reach, 0, expected);
     if (left) {

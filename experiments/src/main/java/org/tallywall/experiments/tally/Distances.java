@@ -1,11 +1,9 @@
 package org.tallywall.experiments.tally;
 
 import java.util.Arrays;
-import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
-import org.tallywall.core.tile.Rack;
 
 /**
  * How many tiles the racks are away, measured no more often than needed: a tile more brings a rack
@@ -14,16 +12,13 @@ import org.tallywall.core.tile.Rack;
 final class Distances {
   private static final int WHOLE_HAND = 14;
 
-  private final RackMeter[] meters = new RackMeter[Seats.COUNT];
-  private final Rack rack = new Rack();
   private final int[] away = new int[Seats.COUNT];
   private final int[] changesToCome = new int[Seats.COUNT];
   private final boolean[] reached = new boolean[Seats.COUNT];
   private OpenTable table;
 
-  Distances() {
-    Arrays.setAll(meters, seat -> new RackMeter());
-  }
+  /** Nothing measured yet. */
+  Distances() {}
 
   /** A game begins. */
   void begin(OpenTable open) {
@@ -53,12 +48,10 @@ final class Distances {
 
   private void measure(int seat) {
     SeatView view = table.view(seat);
-    view.copyRack(rack);
-    meters[seat].hold(rack, view.reach(seat));
-    away[seat] = meters[seat].least();
+    away[seat] = view.meter().least();
     changesToCome[seat] = away[seat] - 1;
     // East's fourteen tiles before the first discard are no waiting hand yet.
-    reached[seat] |= away[seat] <= 1 && rack.total() < WHOLE_HAND;
+    reached[seat] |= away[seat] <= 1 && view.rackSize() < WHOLE_HAND;
   }
 
   /** A tile came to a seat, or one of its naturals became a joker. */

@@ -27,7 +27,8 @@ public final class Nearness {
   private static final long JOKER = 1L << Tile.JOKER;
   private static final long NEVER = Long.MAX_VALUE;
 
-  private final RackMeter meter = new RackMeter();
+  private final RackMeter imagining = new RackMeter();
+  private final HandMeter narrowing = new HandMeter();
   private final NearHands near = new NearHands();
   private final Rack rack = new Rack();
   private final Rack judged = new Rack();
@@ -66,7 +67,7 @@ public final class Nearness {
   private void look(SeatView seat, int slack) {
     view = seat;
     seat.copyRack(rack);
-    judge(seat.reach(seat.seat()), slack);
+    judge(seat.reach(seat.seat()), true, slack);
   }
 
   /**
@@ -79,22 +80,20 @@ public final class Nearness {
   public void glance(SeatView seat, Rack tiles, Reach possible) {
     view = seat;
     rack.set(tiles);
-    judge(possible, 0);
+    judge(possible, false, 0);
   }
 
-  private void judge(Reach possible, int slack) {
+  private void judge(Reach possible, boolean own, int slack) {
     Obtainable.Change change = obtainable.count(view);
     boolean again = possible == reach && judgedSlack >= 0;
     boolean same = again && change == Obtainable.Change.NONE && rack.equals(judged);
     if (same && slack == judgedSlack) {
       return;
     }
-    if (change != Obtainable.Change.NONE) {
-      meter.obtainable(obtainable.counts());
-    }
     boolean narrowed = again && slack == 0 && change != Obtainable.Change.MORE && narrow();
     if (!narrowed) {
-      meter.hold(rack, possible);
+      RackMeter meter = own ? view.meter() : imagined(possible);
+      meter.obtainable(obtainable.counts());
       meter.nearest(slack, near);
     }
     reach = possible;
@@ -112,7 +111,17 @@ public final class Nearness {
    */
   private boolean narrow() {
     int lost = judged.total() - rack.total();
-    return lost >= 0 && lost <= 1 && rack.isPartOf(judged) && meter.narrow(rack, near);
+    if (lost < 0 || lost > 1 || !rack.isPartOf(judged)) {
+      return false;
+    }
+    narrowing.obtainable(obtainable.counts());
+    narrowing.hold(rack);
+    return narrowing.narrow(reach, near);
+  }
+
+  private RackMeter imagined(Reach possible) {
+    imagining.hold(rack, possible);
+    return imagining;
   }
 
   private void choose() {
