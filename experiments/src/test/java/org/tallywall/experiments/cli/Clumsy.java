@@ -46,14 +46,14 @@ final class Clumsy {
   /** What a run complained about in the end. */
   record Failure(String message) {}
 
-  /** Runs a study whose folder is spoilt as soon as it is there; the run must fail. */
+  /** Runs a study in one thread, its folder spoilt as soon as it is there; the run must fail. */
   static Failure failure(String file, Path out, Consumer<Path> spoiler) {
     Study study = StudyFile.read(Path.of(file), Changes.NONE, Catalog.standard());
     Console console =
         new Console(new ByteArrayOutputStream(), new ByteArrayOutputStream(), 100, false);
     StudyRunner runner =
         new StudyRunner(
-            console, study, 2, List.of("tallywall", "run", file, "--out", out.toString()));
+            console, study, 1, List.of("tallywall", "run", file, "--out", out.toString()));
     runner.whenOpened(spoiler);
     try {
       runner.run(out, OnExisting.FAIL);
