@@ -114,7 +114,7 @@ public final class Game {
   }
 
   private void askAim(int seat, AimMoment moment) {
-    if (aims && !state.dead[seat]) {
+    if (aims && !state.dead[seat] && listener.wantsAimsOf(seat)) {
       listener.aimed(seat, moment, players[seat].aim(state.views[seat]));
     }
   }

@@ -27,6 +27,17 @@ public interface GameListener {
   }
 
   /**
+   * Whether one player is to be asked what it aims at, where players are asked at all. It may
+   * change from game to game.
+   *
+   * @param seat 0 to 3
+   * @return true to hear {@link #aimed} of this seat
+   */
+  default boolean wantsAimsOf(int seat) {
+    return true;
+  }
+
+  /**
    * One player's part of a pass. All four come in the order of seats, after all tiles have moved.
    *
    * @param step the pass

@@ -27,6 +27,12 @@ record BothListeners(GameListener first, GameListener second) implements GameLis
   }
 
   @Override
+  public boolean wantsAimsOf(int seat) {
+    return (first.wantsAims() && first.wantsAimsOf(seat))
+        || (second.wantsAims() && second.wantsAimsOf(seat));
+  }
+
+  @Override
   public void passed(PassStep step, int from, int[] own, int[] forwarded) {
     first.passed(step, from, own, forwarded);
     second.passed(step, from, own, forwarded);

@@ -94,6 +94,11 @@ public final class TallyListener implements GameListener {
   }
 
   @Override
+  public boolean wantsAimsOf(int seat) {
+    return counts(seat);
+  }
+
+  @Override
   public void began(OpenTable table) {
     Arrays.fill(exposures, 0);
     Arrays.fill(exchanges, 0);

@@ -33,11 +33,11 @@ public class GameBenchmark {
   private static final int DEALS = 4096;
 
   /** Who sits at the table; {@code counts} is the baseline. */
-  @Param({"nearest", "random-legal", "counts"})
+  @Param({"random-legal", "newcomer", "nearest", "reckoner", "watchful", "counts"})
   public String player;
 
-  /** Least number of concrete hands of the card. */
-  @Param({"1500"})
+  /** Least number of concrete hands of the card; 0 for the card of the demo studies. */
+  @Param({"0"})
   public int hands;
 
   /** Whether the tiles are passed before play. */
