@@ -3,8 +3,6 @@ package org.tallywall.experiments.answer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.tallywall.experiments.stats.Estimate;
-import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.SeatTally;
@@ -119,19 +117,10 @@ final class ArmsSummary {
             Cell.text(label(one.arm())),
             Cell.text(label(one.baseline())),
             Cell.text(one.measure().words()),
-            hundredfold(one.estimate()),
+            Measures.hundredfold(one.estimate()),
             Cell.whole(one.numbers().more() + one.numbers().fewer()));
       }
     }
     return table.build();
-  }
-
-  static Cell hundredfold(Estimate estimate) {
-    if (estimate.interval().isEmpty()) {
-      return Cell.decimal(HUNDRED * estimate.value());
-    }
-    Interval interval = estimate.interval().get();
-    return Cell.interval(
-        HUNDRED * estimate.value(), HUNDRED * interval.low(), HUNDRED * interval.high());
   }
 }

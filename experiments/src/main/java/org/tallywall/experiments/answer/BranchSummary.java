@@ -61,7 +61,7 @@ final class BranchSummary {
     cells.add(Cell.text(design.options().get(0).words()));
     cells.add(Cell.whole(firing.reached()));
     Optional<Estimate> effect = Effects.effect(firing, 0, certainty);
-    cells.add(effect.map(ArmsSummary::hundredfold).orElse(Cell.empty()));
+    cells.add(effect.map(Measures::hundredfold).orElse(Cell.empty()));
     cells.add(Cell.text(effect.map(BranchSummary::told).orElse("too few")));
     return cells;
   }

@@ -48,8 +48,7 @@ record Difference(
 
   /** All comparisons of a study with several ways of playing. */
   static List<Difference> of(StudyAnswer answer) {
-    Design design = answer.study().design();
-    Design.Arms arms = design instanceof Design.Sweep sweep ? sweep.arms() : (Design.Arms) design;
+    Design.Arms arms = ((Design.Comparison) answer.study().design()).ways();
     List<Difference> plain = new ArrayList<>();
     int pair = 0;
     for (int arm = 0; arm < arms.arms().size(); arm++) {

@@ -56,6 +56,14 @@ final class Measures {
         .orElse(Cell.decimal(estimate.value()));
   }
 
+  /** The same in 100 games. */
+  static Cell hundredfold(Estimate estimate) {
+    return estimate
+        .interval()
+        .map(i -> Cell.interval(100 * estimate.value(), 100 * i.low(), 100 * i.high()))
+        .orElse(Cell.decimal(100 * estimate.value()));
+  }
+
   /** The name of the method, where there is an interval. */
   static Cell method(Estimate estimate) {
     return estimate.interval().isPresent() ? Cell.text(estimate.method().text()) : Cell.empty();

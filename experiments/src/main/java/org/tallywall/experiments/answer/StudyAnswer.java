@@ -31,13 +31,13 @@ public record StudyAnswer(
     List<Table> tables = new ArrayList<>();
     tables.add(WinRates.of(ways, certainty));
     Design design = study.design();
-    if (design instanceof Design.Arms arms) {
-      tables.add(Differences.of(differences()));
-      tables.add(Effects.defence(study, arms, tally, certainty));
-    } else if (design instanceof Design.Sweep sweep) {
-      tables.add(Differences.of(differences()));
-      tables.add(SweepTable.of(sweep, ways, differences()));
-      tables.add(Effects.defence(study, sweep.arms(), tally, certainty));
+    if (design instanceof Design.Comparison comparison) {
+      List<Difference> differences = differences();
+      tables.add(Differences.of(differences));
+      if (design instanceof Design.Sweep sweep) {
+        tables.add(SweepTable.of(sweep, ways, differences));
+      }
+      tables.add(Effects.defence(study, comparison.ways(), tally, certainty));
     } else if (design instanceof Design.RoundRobin everyone) {
       tables.add(Ratings.of(study, everyone, tally));
     } else if (design instanceof Design.Branch branch) {

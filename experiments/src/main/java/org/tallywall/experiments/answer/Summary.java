@@ -36,7 +36,7 @@ public record Summary(List<String> sentences, List<Table> tables) {
    */
   public static Summary of(StudyAnswer answer) {
     Design design = answer.study().design();
-    if (design instanceof Design.Arms || design instanceof Design.Sweep) {
+    if (design instanceof Design.Comparison) {
       return new ArmsSummary(answer).summary();
     } else if (design instanceof Design.RoundRobin everyone) {
       List<String> sentences = new ArrayList<>();

@@ -71,7 +71,7 @@ final class TableSummary {
           Cell.text(SeatNames.FROM_EAST.of(seat)),
           Cell.text(PlayerLabel.of(design.players().get(seat))),
           Measures.cell(new Proportion(won, tally.deals()).estimate(confidence)),
-          hundredfold(points),
+          Measures.hundredfold(points),
           Cell.ratio(one.counts().get(SeatTally.Count.ONE_AWAY), tally.deals()));
     }
     return table.note(decided()).note(ranges(confidence)).note(Summary.CAUTION).build();
@@ -85,13 +85,6 @@ final class TableSummary {
         + " deals, "
         + study.card().name()
         + ")";
-  }
-
-  private static Cell hundredfold(Estimate points) {
-    return points
-        .interval()
-        .map(i -> Cell.interval(100 * points.value(), 100 * i.low(), 100 * i.high()))
-        .orElse(Cell.decimal(100 * points.value()));
   }
 
   private String decided() {

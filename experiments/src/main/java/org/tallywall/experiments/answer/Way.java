@@ -25,10 +25,8 @@ record Way(String name, List<String> players, List<Integer> seats, TableTally ta
   /** All ways of playing of a study, in its order. */
   static List<Way> of(Study study, StudyTally tally) {
     Design design = study.design();
-    if (design instanceof Design.Arms arms) {
-      return of(arms.arms(), arms.seats(), tally);
-    } else if (design instanceof Design.Sweep sweep) {
-      return of(sweep.arms().arms(), sweep.arms().seats(), tally);
+    if (design instanceof Design.Comparison comparison) {
+      return of(comparison.ways().arms(), comparison.ways().seats(), tally);
     } else if (design instanceof Design.RoundRobin everyone) {
       return of(everyone.players(), Design.ROTATE, tally);
     } else if (design instanceof Design.Branch branch) {

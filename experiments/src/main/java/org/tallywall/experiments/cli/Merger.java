@@ -36,8 +36,7 @@ final class Merger implements BlockReader {
   }
 
   private Stopping stopping(Until until) {
-    Design.Arms arms =
-        study.design() instanceof Design.Sweep sweep ? sweep.arms() : (Design.Arms) study.design();
+    Design.Arms arms = ((Design.Comparison) study.design()).ways();
     return new Stopping(
         until,
         study.question().measures(),

@@ -32,7 +32,6 @@ import picocli.CommandLine.Spec;
       "goes on where it was. Exit codes: 0 done, 1 failed, 2 wrong input, 130 stopped."
     })
 final class RunCommand implements Callable<Integer> {
-  private static final int MOST_THREADS = 1_000;
 
   private final Console console;
 
@@ -95,10 +94,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (workers < 1 || workers > MOST_THREADS) {
-      throw new WrongInputException("--threads is 1 to " + MOST_THREADS + ", not " + workers);
-    }
+    int workers = Threads.of(threads);
     if (deals != null && (deals < 1 || deals > Extent.MOST_DEALS)) {
       throw new WrongInputException(
           "--deals is 1 to " + Words.grouped(Extent.MOST_DEALS) + ", not " + Words.grouped(deals));

@@ -22,10 +22,8 @@ record StudyGame(List<PlayerSpec> players, int luck) {
   /** Finds the game by its deal, way of playing and studied seat; those may be null. */
   static StudyGame of(Study study, long deal, String arm, Integer seat) {
     Design design = study.design();
-    if (design instanceof Design.Arms arms) {
-      return ofArms(arms, arm, seat);
-    } else if (design instanceof Design.Sweep sweep) {
-      return ofArms(sweep.arms(), arm, seat);
+    if (design instanceof Design.Comparison comparison) {
+      return ofArms(comparison.ways(), arm, seat);
     } else if (design instanceof Design.Branch branch) {
       refuse(arm);
       return new StudyGame(seated(branch.player(), branch.others(), seat, branch.seats()), 0);

@@ -43,7 +43,6 @@ import picocli.CommandLine.Parameters;
     footer = "Ends with 0 where all are the same, with 1 where one is not.")
 final class VerifyCommand implements Callable<Integer> {
   private static final int USUAL_BLOCKS = 5;
-  private static final int MOST_THREADS = 1_000;
 
   private final Console console;
 
@@ -74,10 +73,8 @@ final class VerifyCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    int workers = threads == null ? Runtime.getRuntime().availableProcessors() : threads;
-    if (workers < 1 || workers > MOST_THREADS) {
-      throw new WrongInputException("--threads is 1 to " + MOST_THREADS + ", not " + workers);
-    } else if (number < 1) {
+    int workers = Threads.of(threads);
+    if (number < 1) {
       throw new WrongInputException("--blocks is 1 or more, not " + number);
     }
     Manifest manifest = manifest();

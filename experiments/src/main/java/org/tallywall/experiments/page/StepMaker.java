@@ -2,11 +2,11 @@ package org.tallywall.experiments.page;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameEvent;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.tile.Exposure;
+import org.tallywall.experiments.story.PassNames;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.StoryTable;
 import org.tallywall.experiments.story.TypedTiles;
@@ -16,15 +16,6 @@ import org.tallywall.experiments.story.TypedTiles;
  * says aloud what the whole table hears; what only one player knows stands beside its rack.
  */
 final class StepMaker {
-  private static final Map<String, String> PASSES =
-      Map.of(
-          "right-1", "First right",
-          "across-1", "First across",
-          "left-1", "First left",
-          "left-2", "Second left",
-          "across-2", "Second across",
-          "right-2", "Last right");
-
   private final GameRecord game;
   private final SeatNames seats;
   private final AimWords aims;
@@ -123,7 +114,7 @@ final class StepMaker {
       }
     }
     boolean moved = parts.stream().anyMatch(p -> !p.own().isEmpty() || !p.forwarded().isEmpty());
-    String title = PASSES.getOrDefault(parts.get(0).step(), parts.get(0).step());
+    String title = PassNames.of(parts.get(0).step());
     add(title + (moved ? "" : ": all want to pass on what they get, so no tile moves"), moment);
     parts.clear();
   }

@@ -19,10 +19,8 @@ public final class Plans {
   public static TallyPlan of(Study study) {
     int measures = Measure.values().length;
     Design design = study.design();
-    if (design instanceof Design.Arms arms) {
-      return arms(arms, measures);
-    } else if (design instanceof Design.Sweep sweep) {
-      return arms(sweep.arms(), measures);
+    if (design instanceof Design.Comparison comparison) {
+      return arms(comparison.ways(), measures);
     } else if (design instanceof Design.RoundRobin everyone) {
       int players = everyone.players().size();
       return new TallyPlan(players, 0, 0, measures, new RoundRobinTables(players).count());
@@ -40,6 +38,6 @@ public final class Plans {
 
   /** Whether courses of games are compared. */
   static boolean compares(Design design) {
-    return design instanceof Design.Arms || design instanceof Design.Sweep;
+    return design instanceof Design.Comparison;
   }
 }

@@ -49,10 +49,8 @@ public final class StudyPlayer implements BlockPlayer {
 
   private DealPlayer deals() {
     Design design = study.design();
-    if (design instanceof Design.Arms arms) {
-      return new ArmDeals(study, arms, tables);
-    } else if (design instanceof Design.Sweep sweep) {
-      return new ArmDeals(study, sweep.arms(), tables);
+    if (design instanceof Design.Comparison comparison) {
+      return new ArmDeals(study, comparison.ways(), tables);
     } else if (design instanceof Design.RoundRobin everyone) {
       return new RoundRobinDeals(everyone, tables);
     } else if (design instanceof Design.Branch branch) {

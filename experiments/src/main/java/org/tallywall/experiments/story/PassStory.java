@@ -2,21 +2,11 @@ package org.tallywall.experiments.story;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameEvent;
 
 /** Tells the Charleston. */
 final class PassStory {
-  private static final Map<String, String> STEPS =
-      Map.of(
-          "right-1", "First right",
-          "across-1", "First across",
-          "left-1", "First left",
-          "left-2", "Second left",
-          "across-2", "Second across",
-          "right-2", "Last right");
-
   private final SeatNames seats;
   private final TileWords words;
   private final StoryTable table;
@@ -49,7 +39,7 @@ final class PassStory {
   }
 
   private void pass() {
-    heading(STEPS.get(parts.get(0).step()));
+    heading(PassNames.of(parts.get(0).step()));
     boolean nothing = parts.stream().allMatch(p -> p.own().isEmpty() && p.forwarded().isEmpty());
     if (nothing) {
       say("all four want to pass on what they get, so no tile moves");

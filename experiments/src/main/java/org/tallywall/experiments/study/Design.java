@@ -30,6 +30,16 @@ public sealed interface Design {
     }
   }
 
+  /** A design that compares ways of playing on the same deals. */
+  sealed interface Comparison extends Design permits Arms, Sweep {
+    /**
+     * What is compared.
+     *
+     * @return the ways of playing, their baseline and who sits with them
+     */
+    Arms ways();
+  }
+
   /**
    * Several ways of playing in the same seats on the same deals, each compared with one of them.
    *
@@ -40,7 +50,7 @@ public sealed interface Design {
    * @param streams whether the ways share the luck of their decisions
    */
   record Arms(List<Arm> arms, int baseline, PlayerSpec others, List<Integer> seats, Streams streams)
-      implements Design {
+      implements Comparison {
     /**
      * Copies the lists.
      *
@@ -54,6 +64,11 @@ public sealed interface Design {
       arms = List.copyOf(arms);
       seats = List.copyOf(seats);
     }
+
+    @Override
+    public Arms ways() {
+      return this;
+    }
   }
 
   /**
@@ -65,7 +80,7 @@ public sealed interface Design {
    * @param arms the ways of playing
    */
   record Sweep(PlayerSpec player, String setting, List<Object> values, Arms arms)
-      implements Design {
+      implements Comparison {
     /**
      * Copies the values.
      *
@@ -76,6 +91,11 @@ public sealed interface Design {
      */
     public Sweep {
       values = List.copyOf(values);
+    }
+
+    @Override
+    public Arms ways() {
+      return arms;
     }
   }
 

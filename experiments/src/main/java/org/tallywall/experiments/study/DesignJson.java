@@ -106,21 +106,16 @@ final class DesignJson {
     written.put("player", spec.type().id());
     for (Setting setting : spec.type().settings()) {
       Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
-      written.put(setting.name(), value instanceof BigDecimal number ? plain(number) : value);
+      written.put(
+          setting.name(), value instanceof BigDecimal number ? Setting.plain(number) : value);
     }
     return written;
-  }
-
-  /** The same number without needless zeros, so that 1 and 1.0 give one digest. */
-  private static BigDecimal plain(BigDecimal number) {
-    BigDecimal few = number.stripTrailingZeros();
-    return few.scale() < 0 ? few.setScale(0) : few;
   }
 
   /** The number as a person wrote it, where fifteen digits lead back to it; else in full. */
   static BigDecimal shortest(double number) {
     BigDecimal whole = new BigDecimal(number);
-    BigDecimal few = plain(whole.round(new MathContext(15)));
+    BigDecimal few = Setting.plain(whole.round(new MathContext(15)));
     return few.doubleValue() == number ? few : whole.round(new MathContext(17));
   }
 }

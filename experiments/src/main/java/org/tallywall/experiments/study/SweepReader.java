@@ -97,17 +97,12 @@ final class SweepReader {
   }
 
   private Object value(Setting setting, Node node) {
-    Object value = node.value() instanceof BigDecimal number ? plain(number) : node.value();
+    Object value = node.value() instanceof BigDecimal number ? Setting.plain(number) : node.value();
     if (value == null || !setting.allows(value)) {
       faults.fault(
           node.place(), "the setting \"%s\" is %s".formatted(setting.name(), setting.range()));
       return null;
     }
     return value;
-  }
-
-  private static BigDecimal plain(BigDecimal number) {
-    BigDecimal few = number.stripTrailingZeros();
-    return few.scale() < 0 ? few.setScale(0) : few;
   }
 }

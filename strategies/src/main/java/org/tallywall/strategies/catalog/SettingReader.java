@@ -66,7 +66,7 @@ final class SettingReader {
       unknown(name, place);
       return null;
     }
-    Object value = node.value() instanceof BigDecimal number ? plain(number) : node.value();
+    Object value = node.value() instanceof BigDecimal number ? Setting.plain(number) : node.value();
     if (value == null || !setting.get().allows(value)) {
       faults.fault(
           node.place(),
@@ -95,11 +95,6 @@ final class SettingReader {
         changed.putIfAbsent(step, true);
       }
     }
-  }
-
-  private static BigDecimal plain(BigDecimal number) {
-    BigDecimal stripped = number.stripTrailingZeros();
-    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
   }
 
   private Optional<Setting> setting(String name) {

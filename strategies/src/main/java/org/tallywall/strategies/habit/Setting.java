@@ -99,6 +99,17 @@ public record Setting(
   }
 
   /**
+   * A number without needless zeros, so that 1, 1.0 and 10e-1 are one value.
+   *
+   * @param number any number
+   * @return the same number, its scale 0 or more
+   */
+  public static BigDecimal plain(BigDecimal number) {
+    BigDecimal few = number.stripTrailingZeros();
+    return few.scale() < 0 ? few.setScale(0) : few;
+  }
+
+  /**
    * Whether it may be set to a value.
    *
    * @param value as read from a study
