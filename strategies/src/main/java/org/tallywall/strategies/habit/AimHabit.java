@@ -2,6 +2,7 @@ package org.tallywall.strategies.habit;
 
 import java.util.List;
 import org.tallywall.strategies.hand.JudgeSettings;
+import org.tallywall.strategies.hand.RackJudge;
 
 /** What hands a player goes for. */
 public final class AimHabit {
@@ -51,5 +52,15 @@ public final class AimHabit {
         1,
         3,
         values.number(NAME + "haste"));
+  }
+
+  /**
+   * A judge of racks that follows the habit.
+   *
+   * @param values the settings named {@code aim.…}
+   * @return a new judge
+   */
+  public static RackJudge rackJudge(SettingValues values) {
+    return new RackJudge(judge(values));
   }
 }

@@ -30,6 +30,7 @@ public final class RackJudge {
   private static final double SHARE_OF_NEXT = 0.5;
 
   private final JudgeSettings settings;
+  private final LineWeights weights;
   private final RackMeter meter = new RackMeter();
   private final NearHands near = new NearHands();
   private final HandChance chances = new HandChance();
@@ -46,12 +47,23 @@ public final class RackJudge {
   private SeatView view;
 
   /**
-   * A judge.
+   * A judge to whom all lines count for what they are.
    *
    * @param settings what it goes by
    */
   public RackJudge(JudgeSettings settings) {
+    this(settings, LineWeights.EVEN);
+  }
+
+  /**
+   * A judge.
+   *
+   * @param settings what it goes by
+   * @param weights what lines count for besides, for this judge alone
+   */
+  public RackJudge(JudgeSettings settings, LineWeights weights) {
     this.settings = settings;
+    this.weights = weights;
     this.lines = new int[settings.targets()];
   }
 
@@ -94,6 +106,7 @@ public final class RackJudge {
     meter.nearest(slack, near);
     meter.prepareLack();
     chances.begin(seat, Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft));
+    weights.begin(seat, rack, reach);
     keepTargets();
   }
 
@@ -111,13 +124,14 @@ public final class RackJudge {
   private void keepLines() {
     int count = 0;
     int kept = 0;
+    int most = weights.lines(lines.length, near.least());
     for (int at = 0; at < targets; at++) {
       int line = reach.line(target[at]);
       boolean known = false;
       for (int other = 0; other < count; other++) {
         known |= lines[other] == line;
       }
-      if (!known && count < lines.length) {
+      if (!known && count < most) {
         lines[count++] = line;
         known = true;
       }
@@ -146,10 +160,18 @@ public final class RackJudge {
   /** Worth of one target whose lack is set, some tiles of one kind taken away. */
   private double worth(int hand, int kind, int natural, int open) {
     Line line = reach.hands().line(reach.line(hand));
-    boolean jokers = line.terms().jokers();
+    int held = line.terms().jokers() ? rack.jokers() : 0;
+    double worth = worth(line, held, kind, natural, open);
+    double counted = weights.jokers();
+    if (held > 0 && counted < 1) {
+      worth = counted * worth + (1 - counted) * worth(line, 0, kind, natural, open);
+    }
+    return worth * weights.of(hand, lack, lack.naturals() + natural);
+  }
+
+  private double worth(Line line, int held, int kind, int natural, int open) {
     double chance =
-        chances.of(lack, jokers ? rack.jokers() : 0, jokers, line.concealed(), kind, natural, open);
-    int held = jokers ? rack.jokers() : 0;
+        chances.of(lack, held, line.terms().jokers(), line.concealed(), kind, natural, open);
     int naturals = lack.naturals() + natural;
     int away = Math.max(naturals, naturals + lack.opens() + open - held);
     for (int step = 0; step < away; step++) {

@@ -22,7 +22,6 @@ import org.tallywall.strategies.habit.PassHabit;
 import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
-import org.tallywall.strategies.hand.JudgeSettings;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
 
@@ -53,9 +52,8 @@ public final class HabitPlayer implements Player, Defending {
    * @param values its settings
    */
   public HabitPlayer(SettingValues values) {
-    JudgeSettings aim = AimHabit.judge(values);
-    judge = new RackJudge(aim);
-    RackJudge after = new RackJudge(aim);
+    judge = AimHabit.rackJudge(values);
+    RackJudge after = AimHabit.rackJudge(values);
     passes = new PassHabit(judge, values);
     claims = new ClaimHabit(judge, after, values);
     jokers = new JokerHabit(after, values);

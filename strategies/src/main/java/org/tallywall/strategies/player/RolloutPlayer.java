@@ -45,7 +45,7 @@ public final class RolloutPlayer implements Player, Defending {
    */
   public RolloutPlayer(SettingValues values) {
     usual = new HabitPlayer(values);
-    judge = new RackJudge(AimHabit.judge(values));
+    judge = AimHabit.rackJudge(values);
     candidates = values.whole(NAME + "candidates");
     playouts =
         new Playouts(
@@ -64,7 +64,7 @@ public final class RolloutPlayer implements Player, Defending {
    */
   RolloutPlayer(HabitPlayer usual, Playouts playouts, int candidates) {
     this.usual = usual;
-    this.judge = new RackJudge(AimHabit.judge(SettingValues.standard(AimHabit.settings())));
+    this.judge = AimHabit.rackJudge(SettingValues.standard(AimHabit.settings()));
     this.playouts = playouts;
     this.candidates = candidates;
   }
