@@ -41,6 +41,10 @@ public final class Game {
     this.window = new ClaimWindow(state, this.players, settlement);
     this.deadCalls = new DeadCalls(state);
     this.aims = listener.wantsAims();
+  }
+
+  /** A yardstick may sit at several tables in turn, so it is shown this one before each game. */
+  private void layOpen() {
     for (Player player : players) {
       if (player instanceof SeesOpenTable yardstick) {
         yardstick.sitAt(state);
@@ -63,6 +67,7 @@ public final class Game {
               + " tiles, the rules "
               + state.setup.rules().tiles().size());
     }
+    layOpen();
     state.begin(deal);
     listener.began(state);
     askAims(AimMoment.AFTER_DEAL);
@@ -91,6 +96,7 @@ public final class Game {
    * @throws IllegalMoveException if a player answers with a move that is not legal
    */
   public Outcome playOn(Position position) {
+    layOpen();
     state.begin(position);
     paysForAll = false;
     SeatView seen = position.view();

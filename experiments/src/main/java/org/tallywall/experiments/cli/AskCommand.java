@@ -21,6 +21,7 @@ import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -73,6 +74,8 @@ final class AskCommand implements Callable<Integer> {
   @Option(names = "--rules", paramLabel = "FILE", description = "A file of switches.")
   private Path rules;
 
+  @Mixin private Roster roster;
+
   AskCommand(Console console) {
     this.console = console;
   }
@@ -84,7 +87,7 @@ final class AskCommand implements Callable<Integer> {
     }
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
-    PlayerSpec spec = PlayerWord.read(player);
+    PlayerSpec spec = PlayerWord.read(player, roster.catalog());
     if (spec.make() instanceof SeesOpenTable) {
       throw new WrongInputException(
           "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"

@@ -66,6 +66,8 @@ final class GameCommand implements Callable<Integer> {
   @Option(names = "--reasons", description = "Says beside every choice why the player made it.")
   private boolean reasons;
 
+  @Mixin private Roster roster;
+
   GameCommand(Console console) {
     this.console = console;
   }
@@ -75,7 +77,8 @@ final class GameCommand implements Callable<Integer> {
     SeatNames seats = names == null ? SeatNames.FROM_EAST : seats(names);
     refuseExisting(record);
     refuseExisting(html);
-    OneGame game = OneGame.of(words);
+    Catalog catalog = roster.catalog();
+    OneGame game = OneGame.of(words, catalog);
     List<Note> notes = new ArrayList<>();
     GameRecord played = reasons ? game.playAndNote(notes) : game.play();
     if (record != null) {
@@ -83,7 +86,7 @@ final class GameCommand implements Callable<Integer> {
     }
     if (html != null) {
       ConcreteHands hands = new ConcreteHands(game.card());
-      Commentary aims = Rehearsal.of(played, hands, seats, Catalog.standard());
+      Commentary aims = Rehearsal.of(played, hands, seats, catalog);
       WholeFile.write(html, GamePage.text(played, hands, seats, aims));
     }
     console.say(

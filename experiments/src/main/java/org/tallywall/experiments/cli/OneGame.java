@@ -59,7 +59,11 @@ record OneGame(
     @Option(names = "--seed", paramLabel = "NUMBER", description = "The seed.")
     private Long seed;
 
-    @Option(names = "--players", paramLabel = "A,B,C,D", description = "Four players, East first.")
+    @Option(
+        names = "--players",
+        paramLabel = "A,B,C,D",
+        description =
+            "Four players, East first: names, or .json files with settings as in a study.")
     private String players;
 
     @Option(names = "--rules", paramLabel = "FILE", description = "A file of switches.")
@@ -81,20 +85,20 @@ record OneGame(
     private Integer seat;
   }
 
-  static OneGame of(Words words) {
+  static OneGame of(Words words, Catalog catalog) {
     if (words.deal == null) {
       throw new WrongInputException("--deal is missing; write its number, as in --deal 0");
     }
-    return words.study == null ? ofWords(words) : ofStudy(words);
+    return words.study == null ? ofWords(words, catalog) : ofStudy(words, catalog);
   }
 
-  private static OneGame ofStudy(Words words) {
+  private static OneGame ofStudy(Words words, Catalog catalog) {
     if (words.card != null || words.rules != null || words.seed != null || words.players != null) {
       throw new WrongInputException(
           "the study says card, rules, seed and players; leave --card, --rules, --seed and"
               + " --players out");
     }
-    Study study = StudyFile.read(words.study, Changes.NONE, Catalog.standard());
+    Study study = StudyFile.read(words.study, Changes.NONE, catalog);
     StudyGame game = StudyGame.of(study, words.deal, words.arm, words.seat);
     return new OneGame(
         study.question().name(),
@@ -106,7 +110,7 @@ record OneGame(
         game.luck());
   }
 
-  private static OneGame ofWords(Words words) {
+  private static OneGame ofWords(Words words, Catalog catalog) {
     if (words.arm != null || words.seat != null) {
       throw new WrongInputException("--arm and --seat belong to --study");
     }
@@ -129,28 +133,19 @@ record OneGame(
         "",
         CardFile.read(words.card).orThrow(),
         rules,
-        players(words.players),
+        players(words.players, catalog),
         words.seed,
         words.deal,
         0);
   }
 
-  private static List<PlayerSpec> players(String text) {
-    Catalog catalog = Catalog.standard();
+  private static List<PlayerSpec> players(String text, Catalog catalog) {
     List<String> names = Arrays.stream(text.split(",", -1)).map(String::strip).toList();
     if (names.size() != 4) {
       throw new WrongInputException(
           "--players takes four players with commas between, East first; not \"" + text + "\"");
     }
-    List<PlayerSpec> players = new ArrayList<>();
-    for (String name : names) {
-      players.add(
-          catalog
-              .type(name)
-              .map(type -> new PlayerSpec(type, java.util.Map.of()))
-              .orElseThrow(() -> new WrongInputException(catalog.unknown(name))));
-    }
-    return players;
+    return names.stream().map(name -> PlayerWord.read(name, catalog)).toList();
   }
 
   /** Plays the deal and writes it down. */
@@ -182,7 +177,7 @@ record OneGame(
               .formatted(
                   players.get(illegal.seat()).type().id(), illegal.seat(), illegal.getMessage()),
           illegal);
-    } catch (RuntimeException broken) {
+    } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError broken) {
       throw new FailedException(
           "the player \"%s\" at seat %d broke down; --debug shows where"
               .formatted(players.get(game.lastAsked()).type().id(), game.lastAsked()),

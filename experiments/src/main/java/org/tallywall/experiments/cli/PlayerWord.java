@@ -9,7 +9,6 @@ import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.TextFile;
-import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -21,19 +20,17 @@ final class PlayerWord {
    * Reads a player.
    *
    * @param word its name, or a file that ends in {@code .json} and holds what a study would write
+   * @param catalog the players that there are
    * @return the player
    */
-  static PlayerSpec read(String word) {
-    Catalog catalog = Catalog.standard();
+  static PlayerSpec read(String word, Catalog catalog) {
     if (!word.endsWith(".json")) {
-      return catalog
-          .type(word)
-          .map(type -> new PlayerSpec(type, Map.of()))
-          .orElseThrow(() -> new WrongInputException(catalog.unknown(word)));
+      return new PlayerSpec(catalog.find(word), Map.of());
     }
+    Path file = Path.of(word);
     Faults faults = new Faults();
-    Node node = LocatedJson.read(TextFile.read(Path.of(word)), faults);
-    PlayerSpec spec = node == null ? null : catalog.read(node, faults);
+    Node node = LocatedJson.read(TextFile.read(file), faults);
+    PlayerSpec spec = node == null ? null : catalog.in(file.resolveSibling("")).read(node, faults);
     List<Fault> found = faults.faults();
     if (!found.isEmpty()) {
       throw new FaultyFileException(word, found);

@@ -1,11 +1,11 @@
 package org.tallywall.experiments.cli;
 
+import java.math.BigDecimal;
 import java.util.concurrent.Callable;
-import org.tallywall.experiments.error.WrongInputException;
-import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
 import org.tallywall.strategies.habit.Setting;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 
 /** Lists the players that a study can name. */
@@ -21,32 +21,46 @@ final class PlayersCommand implements Callable<Integer> {
       description = "One player only; all of them unless given.")
   private String name;
 
+  @Mixin private Roster roster;
+
   PlayersCommand(Console console) {
     this.console = console;
   }
 
   @Override
   public Integer call() {
-    Catalog catalog = Catalog.standard();
     if (name == null) {
-      catalog.types().forEach(this::print);
+      roster.catalog().types().forEach(this::print);
     } else {
-      print(catalog.type(name).orElseThrow(() -> new WrongInputException(catalog.unknown(name))));
+      print(roster.catalog().find(name));
     }
     return Program.DONE;
   }
 
   private void print(PlayerType type) {
-    console.say(type.id());
+    console.say(type.id() + (type.seesEverything() ? "   ! SEES ALL TILES" : ""));
     wrap("    ", type.description());
+    if (type.seesEverything()) {
+      wrap(
+          "    ",
+          "may sit at a \"table\" or in a \"round-robin\" only; results mark it as one that sees"
+              + " all tiles");
+    }
+    type.origin().ifPresent(jar -> wrap("    ", "from the jar " + jar.file()));
     if (type.settings().isEmpty()) {
       console.say("    no settings");
     }
     for (Setting setting : type.settings()) {
       console.say(
-          "    %s (%s; usually %s)".formatted(setting.name(), setting.range(), setting.standard()));
+          "    %s (%s; usually %s)".formatted(setting.name(), setting.range(), usual(setting)));
       wrap("        ", setting.meaning());
     }
+  }
+
+  private static String usual(Setting setting) {
+    return setting.standard() instanceof BigDecimal number
+        ? number.toPlainString()
+        : String.valueOf(setting.standard());
   }
 
   private void wrap(String indent, String text) {

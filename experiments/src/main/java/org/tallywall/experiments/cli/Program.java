@@ -7,6 +7,7 @@ import org.tallywall.core.tile.NotationException;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.StoppedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.strategies.catalog.WrongPlayerException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.ParseResult;
@@ -75,7 +76,7 @@ final class Program {
     boolean debug = parsed.originalArgs().contains("--debug");
     if (error instanceof FaultyFileException || error instanceof NotationException) {
       return report(error, error.getMessage(), WRONG_INPUT, debug);
-    } else if (error instanceof WrongInputException) {
+    } else if (error instanceof WrongInputException || error instanceof WrongPlayerException) {
       return report(error, "tallywall: " + error.getMessage(), WRONG_INPUT, debug);
     } else if (error instanceof StoppedException) {
       return report(error, "tallywall: " + error.getMessage(), STOPPED, debug);

@@ -26,6 +26,7 @@ import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -59,6 +60,8 @@ final class ReplayCommand implements Callable<Integer> {
       description = "Which game of the file that is, from 0; the first unless given.")
   private Long number;
 
+  @Mixin private Roster roster;
+
   ReplayCommand(Console console) {
     this.console = console;
   }
@@ -81,6 +84,7 @@ final class ReplayCommand implements Callable<Integer> {
     ConcreteHands hands =
         new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
     String digest = hands.card().digest();
+    Catalog catalog = roster.catalog();
     long agreed = 0;
     boolean shown = false;
     try (RecordFile records = RecordFile.open(file)) {
@@ -97,7 +101,7 @@ final class ReplayCommand implements Callable<Integer> {
           return Program.FAILED;
         }
         if (html != null && game.header().game() == wanted()) {
-          Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, Catalog.standard());
+          Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, catalog);
           WholeFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
           shown = true;
         }

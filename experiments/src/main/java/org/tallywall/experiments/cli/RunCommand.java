@@ -15,8 +15,8 @@ import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
-import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -88,6 +88,8 @@ final class RunCommand implements Callable<Integer> {
       description = "Leaves notes, charts and pages out; the command report makes them afterwards.")
   private boolean withoutReport;
 
+  @Mixin private Roster roster;
+
   RunCommand(Console console) {
     this.console = console;
   }
@@ -106,7 +108,7 @@ final class RunCommand implements Callable<Integer> {
             Optional.ofNullable(rules),
             Optional.ofNullable(seed),
             Optional.ofNullable(deals));
-    Study read = StudyFile.read(study, changes, Catalog.standard());
+    Study read = StudyFile.read(study, changes, roster.catalog());
     StudyPlayer.check(read);
     Path target = out == null ? Path.of("results", read.question().name()) : out;
     StudyRunner runner = new StudyRunner(console, read, workers, command());

@@ -10,14 +10,19 @@ import org.tallywall.core.card.Card;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.RecordFile;
+import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Design;
+import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.reports.document.Link;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
 
 /** Pages of the first games that a run kept. */
 final class GamePages {
@@ -56,6 +61,7 @@ final class GamePages {
       return links;
     }
     ConcreteHands hands = new ConcreteHands(card.card().get());
+    Catalog players = players();
     Path folder = WholeFile.folder(results.folder().resolve(FOLDER));
     for (GameRecord game : games(records().get())) {
       String name = "game-" + game.header().game() + ".html";
@@ -64,11 +70,30 @@ final class GamePages {
               game,
               hands,
               SeatNames.FROM_EAST,
-              Rehearsal.of(game, hands, SeatNames.FROM_EAST, Catalog.standard()));
+              Rehearsal.of(game, hands, SeatNames.FROM_EAST, players));
       WholeFile.write(folder.resolve(name), page);
       links.add(new Link(words(game, hands.card()), FOLDER + "/" + name));
     }
     return links;
+  }
+
+  /** The players that there are, with those that the study took from jars, if they are there. */
+  private Catalog players() {
+    Catalog standard = Catalog.standard();
+    Path file = results.folder().resolve("study.json");
+    if (!results.manifest().has("jars")) {
+      return standard;
+    }
+    try {
+      Design design = StudyFile.read(file, Changes.NONE, standard).design();
+      return standard.with(
+          design.seated().stream()
+              .map(PlayerSpec::type)
+              .filter(type -> type.origin().isPresent())
+              .toList());
+    } catch (FaultyFileException gone) {
+      return standard;
+    }
   }
 
   /** Ways to pages that were written before. */

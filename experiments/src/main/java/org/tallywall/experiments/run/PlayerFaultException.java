@@ -12,7 +12,7 @@ public final class PlayerFaultException extends RuntimeException {
    * @param fault what happened, and where
    * @param cause what the player threw, or null where that is not known any more
    */
-  public PlayerFaultException(Fault fault, RuntimeException cause) {
+  public PlayerFaultException(Fault fault, Throwable cause) {
     super(fault.what(), cause);
     this.fault = fault;
   }

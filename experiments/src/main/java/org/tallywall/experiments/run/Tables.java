@@ -150,7 +150,7 @@ final class Tables {
         game.play(deal);
       } catch (IllegalMoveException illegal) {
         throw fault(place, illegal.seat(), illegal);
-      } catch (RuntimeException broken) {
+      } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError broken) {
         throw fault(place, game.lastAsked(), broken);
       }
       if (keeps) {
@@ -159,7 +159,7 @@ final class Tables {
       }
     }
 
-    private PlayerFaultException fault(GamePlace place, int seat, RuntimeException cause) {
+    private PlayerFaultException fault(GamePlace place, int seat, Throwable cause) {
       boolean illegal = cause instanceof IllegalMoveException;
       String what = illegal ? cause.getMessage() : "";
       int studied = replayed(place).seat();

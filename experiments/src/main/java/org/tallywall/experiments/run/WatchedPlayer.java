@@ -1,10 +1,12 @@
 package org.tallywall.experiments.run;
 
 import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 
@@ -15,7 +17,15 @@ import org.tallywall.core.random.RandomStream;
  * @param pulse the pulse of its table
  * @param seat its seat, 0 to 3
  */
-record WatchedPlayer(Player player, Pulse pulse, int seat) implements Player {
+record WatchedPlayer(Player player, Pulse pulse, int seat) implements SeesOpenTable {
+  /** Hands the table on to a yardstick; another player is shown nothing. */
+  @Override
+  public void sitAt(OpenTable table) {
+    if (player instanceof SeesOpenTable yardstick) {
+      yardstick.sitAt(table);
+    }
+  }
+
   @Override
   public boolean declares(SeatView view, RandomStream random) {
     pulse.asks(seat);

@@ -51,9 +51,17 @@ final class Differences {
       }
     }
     if (!names.isEmpty()) {
+      phrases.addAll(ofJars(there.jars(), now.jars()));
       phrases.addAll(ofStudies(read(file), MAPPER.readValue(study, Map.class)));
     }
     return !names.isEmpty() && phrases.isEmpty() ? List.of("the study") : phrases;
+  }
+
+  private static List<String> ofJars(Map<?, ?> there, Map<?, ?> now) {
+    return now.keySet().stream()
+        .filter(name -> there.containsKey(name) && !there.get(name).equals(now.get(name)))
+        .map(name -> "the jar \"" + name + "\" holds other players than when it was played")
+        .toList();
   }
 
   private static Map<?, ?> read(Path file) {

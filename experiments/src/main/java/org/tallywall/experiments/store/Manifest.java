@@ -99,6 +99,9 @@ public final class Manifest {
     fields.put("card-file", study.source().card().toString());
     fields.put("card-digest", study.card().digest());
     fields.put("rules-digest", StudyJson.digest(study.rules()));
+    if (!study.jars().isEmpty()) {
+      fields.put("jars", study.jars());
+    }
     if (study.source().derived()) {
       fields.put("derived", derived(study.source()));
     }
@@ -239,6 +242,15 @@ public final class Manifest {
    */
   public long number(String name) {
     return fields.get(name) instanceof Number number ? number.longValue() : 0;
+  }
+
+  /**
+   * The jars of players.
+   *
+   * @return the digest of each by its file's name
+   */
+  Map<?, ?> jars() {
+    return fields.get("jars") instanceof Map<?, ?> jars ? jars : Map.of();
   }
 
   /**

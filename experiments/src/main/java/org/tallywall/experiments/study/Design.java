@@ -3,10 +3,18 @@ package org.tallywall.experiments.study;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
 /** How the games of a study are laid out. */
 public sealed interface Design {
+  /**
+   * All who play.
+   *
+   * @return every player that the study names
+   */
+  List<PlayerSpec> seated();
+
   /** The studied player takes each seat of every deal. */
   List<Integer> ROTATE = IntStream.range(0, 4).boxed().toList();
 
@@ -27,6 +35,11 @@ public sealed interface Design {
       if (players.size() != 4) {
         throw new IllegalArgumentException("four players sit at a table, not " + players.size());
       }
+    }
+
+    @Override
+    public List<PlayerSpec> seated() {
+      return players;
     }
   }
 
@@ -69,6 +82,11 @@ public sealed interface Design {
     public Arms ways() {
       return this;
     }
+
+    @Override
+    public List<PlayerSpec> seated() {
+      return Stream.concat(arms.stream().map(Arm::player), Stream.of(others)).toList();
+    }
   }
 
   /**
@@ -97,6 +115,11 @@ public sealed interface Design {
     public Arms ways() {
       return arms;
     }
+
+    @Override
+    public List<PlayerSpec> seated() {
+      return Stream.concat(Stream.of(player), arms.seated().stream()).toList();
+    }
   }
 
   /**
@@ -112,6 +135,11 @@ public sealed interface Design {
      */
     public RoundRobin {
       players = List.copyOf(players);
+    }
+
+    @Override
+    public List<PlayerSpec> seated() {
+      return players.stream().map(Arm::player).toList();
     }
   }
 
@@ -150,6 +178,11 @@ public sealed interface Design {
     public Branch {
       options = List.copyOf(options);
       seats = List.copyOf(seats);
+    }
+
+    @Override
+    public List<PlayerSpec> seated() {
+      return List.of(player, others);
     }
   }
 }

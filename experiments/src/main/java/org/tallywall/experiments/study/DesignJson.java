@@ -5,6 +5,7 @@ import java.math.MathContext;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.habit.Setting;
 
@@ -12,20 +13,25 @@ import org.tallywall.strategies.habit.Setting;
 final class DesignJson {
   private final Map<String, Object> fields = new LinkedHashMap<>();
 
-  private DesignJson() {}
+  private final Function<PlayerSpec, Object> player;
 
-  static Map<String, Object> fields(Design design) {
-    DesignJson json = new DesignJson();
+  private DesignJson(Function<PlayerSpec, Object> player) {
+    this.player = player;
+  }
+
+  /** The fields of a design, players as a function writes them. */
+  static Map<String, Object> fields(Design design, Function<PlayerSpec, Object> player) {
+    DesignJson json = new DesignJson(player);
     if (design instanceof Design.Table table) {
-      json.fields.put("table", table.players().stream().map(DesignJson::player).toList());
+      json.fields.put("table", table.players().stream().map(player).toList());
     } else if (design instanceof Design.Arms arms) {
-      json.fields.put("arms", named(arms.arms()));
+      json.fields.put("arms", json.named(arms.arms()));
       json.fields.put("baseline", arms.arms().get(arms.baseline()).name());
       json.common(arms);
     } else if (design instanceof Design.Sweep sweep) {
       json.sweep(sweep);
     } else if (design instanceof Design.RoundRobin everyone) {
-      json.fields.put("round-robin", named(everyone.players()));
+      json.fields.put("round-robin", json.named(everyone.players()));
     } else if (design instanceof Design.Branch branch) {
       json.branch(branch);
     }
@@ -34,7 +40,7 @@ final class DesignJson {
 
   private void sweep(Design.Sweep sweep) {
     Map<String, Object> written = new LinkedHashMap<>();
-    written.put("player", player(sweep.player()));
+    written.put("player", player.apply(sweep.player()));
     written.put("setting", sweep.setting());
     written.put("values", sweep.values());
     written.put("baseline", sweep.values().get(sweep.arms().baseline()));
@@ -50,14 +56,14 @@ final class DesignJson {
     written.put("when", when);
     branch.line().ifPresent(line -> written.put("line", line));
     written.put("options", branch.options().stream().map(BranchOption::text).toList());
-    written.put("player", player(branch.player()));
+    written.put("player", player.apply(branch.player()));
     fields.put("branch", written);
-    fields.put("others", player(branch.others()));
+    fields.put("others", player.apply(branch.others()));
     fields.put("seats", seats(branch.seats()));
   }
 
   private void common(Design.Arms arms) {
-    fields.put("others", player(arms.others()));
+    fields.put("others", player.apply(arms.others()));
     fields.put("seats", seats(arms.seats()));
     fields.put("streams", arms.streams().text());
   }
@@ -66,9 +72,9 @@ final class DesignJson {
     return seats.size() == 1 ? seats.get(0) : "rotate";
   }
 
-  private static Map<String, Object> named(List<Arm> arms) {
+  private Map<String, Object> named(List<Arm> arms) {
     Map<String, Object> written = new LinkedHashMap<>();
-    arms.forEach(arm -> written.put(arm.name(), player(arm.player())));
+    arms.forEach(arm -> written.put(arm.name(), player.apply(arm.player())));
     return written;
   }
 
@@ -94,21 +100,6 @@ final class DesignJson {
               written.put("false-alarm", shortest(test.falseAlarm()));
               written.put("miss", shortest(test.miss()));
             });
-    return written;
-  }
-
-  /** A player with every setting written out under its full name. */
-  static Object player(PlayerSpec spec) {
-    if (spec.type().settings().isEmpty()) {
-      return spec.written();
-    }
-    Map<String, Object> written = new LinkedHashMap<>();
-    written.put("player", spec.type().id());
-    for (Setting setting : spec.type().settings()) {
-      Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
-      written.put(
-          setting.name(), value instanceof BigDecimal number ? Setting.plain(number) : value);
-    }
     return written;
   }
 

@@ -1,7 +1,10 @@
 package org.tallywall.experiments.study;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.strategies.catalog.PlayerSpec;
 
 /**
  * A question to be played out, with every default in place.
@@ -16,12 +19,25 @@ import org.tallywall.core.rules.TableRules;
 public record Study(
     Question question, Card card, TableRules rules, Design design, Extent extent, Source source) {
   /**
-   * The digest of everything on which the results depend: the study with its defaults, the card by
-   * its digest, the rules. File names do not count.
+   * The digest of everything on which the results depend: the study with its defaults, the card and
+   * jars of players by their digests, the rules. The folders of files do not count.
    *
    * @return "sha256:" and 64 hexadecimal digits
    */
   public String digest() {
     return StudyJson.digest(this);
+  }
+
+  /**
+   * The jars from which players come.
+   *
+   * @return the digest of each by its file's name, in the order in which the study names them
+   */
+  public Map<String, String> jars() {
+    Map<String, String> jars = new LinkedHashMap<>();
+    for (PlayerSpec player : design.seated()) {
+      player.type().origin().ifPresent(jar -> jars.put(jar.fileName(), jar.digest()));
+    }
+    return jars;
   }
 }

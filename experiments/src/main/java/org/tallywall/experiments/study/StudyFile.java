@@ -57,7 +57,7 @@ public final class StudyFile {
     this.file = file;
     this.changes = changes;
     this.fields = new FieldReader(root, "a study", this.faults, KNOWN);
-    this.designs = new DesignReader(fields, this.faults, catalog);
+    this.designs = new DesignReader(fields, this.faults, catalog.in(file.resolveSibling("")));
   }
 
   /**
@@ -65,7 +65,7 @@ public final class StudyFile {
    *
    * @param file the file
    * @param changes what to put in place of what the study says
-   * @param catalog the players that it can name
+   * @param catalog the players that it can name beside those in jars
    * @return the study
    * @throws FaultyFileException with all faults of the study, or of the card or rules file
    */

@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Function;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Sha256;
 import org.tallywall.strategies.catalog.PlayerSpec;
@@ -19,14 +20,18 @@ public final class StudyJson {
   private StudyJson() {}
 
   /**
-   * The study as a file for a folder, with its path to the card made to hold from there.
+   * The study as a file for a folder, with its paths made to hold from there.
    *
    * @param study the study
    * @param folder the folder in which the file will lie
    * @return lines of JSON, each ended by {@code \n}
    */
   public static String text(Study study, Path folder) {
-    Map<String, Object> fields = fields(study, pathFrom(folder, study.source().card()));
+    Map<String, Object> fields =
+        fields(
+            study,
+            pathFrom(folder, study.source().card()),
+            player -> PlayerJson.text(player, folder));
     fields.put("faults-borne", study.extent().patience().faultsBorne());
     fields.put("decision-seconds", study.extent().patience().decisionSeconds());
     return pretty(fields);
@@ -67,11 +72,11 @@ public final class StudyJson {
    * @return "sha256:" and 64 hexadecimal digits
    */
   public static String digest(PlayerSpec player) {
-    return digest(DesignJson.player(player));
+    return digest(PlayerJson.identity(player));
   }
 
   static String digest(Study study) {
-    return digest((Object) fields(study, study.card().digest()));
+    return digest((Object) fields(study, study.card().digest(), PlayerJson::identity));
   }
 
   private static String digest(Object value) {
@@ -79,7 +84,8 @@ public final class StudyJson {
   }
 
   /** All on which numbers depend. */
-  private static Map<String, Object> fields(Study study, String card) {
+  private static Map<String, Object> fields(
+      Study study, String card, Function<PlayerSpec, Object> player) {
     Question question = study.question();
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("study", question.name());
@@ -87,7 +93,7 @@ public final class StudyJson {
     fields.put("card", card);
     fields.put("rules", study.rules().switches());
     fields.put("seed", study.extent().seed());
-    fields.putAll(DesignJson.fields(study.design()));
+    fields.putAll(DesignJson.fields(study.design(), player));
     question.primary().ifPresent(measure -> fields.put("primary", measure.text()));
     fields.put("secondary", question.secondary().stream().map(Measure::text).toList());
     boolean rate = question.primary().map(Measure::isRate).orElse(false);
@@ -103,7 +109,7 @@ public final class StudyJson {
   }
 
   /** A path that holds from a folder, with forward slashes; absolute where there is no other. */
-  private static String pathFrom(Path folder, Path file) {
+  static String pathFrom(Path folder, Path file) {
     Path from = folder.toAbsolutePath().normalize();
     Path to = file.toAbsolutePath().normalize();
     boolean sameDrive = from.getRoot() != null && from.getRoot().equals(to.getRoot());

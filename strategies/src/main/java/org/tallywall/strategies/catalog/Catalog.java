@@ -1,5 +1,7 @@
 package org.tallywall.strategies.catalog;
 
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +15,8 @@ import org.tallywall.core.text.Place;
 /** The explicit list of players that studies can name. */
 public final class Catalog {
   private final List<PlayerType> types;
+  private final JarShelf jars;
+  private final Path folder;
 
   /**
    * A list of players.
@@ -21,13 +25,19 @@ public final class Catalog {
    * @throws IllegalArgumentException if an id stands twice
    */
   public Catalog(List<PlayerType> types) {
+    this(types, new JarShelf(), null);
     Set<String> ids = new HashSet<>();
     for (PlayerType type : types) {
       if (!ids.add(type.id())) {
         throw new IllegalArgumentException("two players are called " + type.id());
       }
     }
+  }
+
+  private Catalog(List<PlayerType> types, JarShelf jars, Path folder) {
     this.types = List.copyOf(types);
+    this.jars = jars;
+    this.folder = folder;
   }
 
   /**
@@ -37,6 +47,76 @@ public final class Catalog {
    */
   public static Catalog standard() {
     return new Catalog(Players.ALL);
+  }
+
+  /**
+   * The same list for a place at which jars can be named.
+   *
+   * @param place the folder from which the paths of jars hold
+   * @return a list that finds players such as {@code jar:my.jar!my.pkg.MyPlayer}, too
+   */
+  public Catalog in(Path place) {
+    return new Catalog(types, jars, place);
+  }
+
+  /**
+   * The list with the players that the jars of a folder list.
+   *
+   * @param plugins the folder
+   * @return a longer list
+   * @throws WrongPlayerException if there are none, a jar has a fault, or an id is taken
+   */
+  public Catalog withPlugins(Path plugins) {
+    return with(jars.all(plugins));
+  }
+
+  /**
+   * The list with some players more.
+   *
+   * @param more the kinds
+   * @return a longer list
+   * @throws WrongPlayerException if an id is taken
+   */
+  public Catalog with(List<PlayerType> more) {
+    List<PlayerType> all = new ArrayList<>(types);
+    for (PlayerType type : more) {
+      if (type(ownId(type).id()).isEmpty()) {
+        all.add(type);
+      }
+    }
+    return new Catalog(all, jars, folder);
+  }
+
+  private PlayerType ownId(PlayerType type) {
+    Optional<PlayerType> known = type(type.id());
+    if (known.isPresent() && !digest(known.get()).equals(digest(type))) {
+      throw new WrongPlayerException(
+          "\"%s\" lists a player \"%s\", but one of that name is known already; give it another id"
+              .formatted(type.origin().map(JarOrigin::fileName).orElse("the list"), type.id()));
+    }
+    return type;
+  }
+
+  private static String digest(PlayerType type) {
+    return type.origin().map(JarOrigin::digest).orElse("");
+  }
+
+  /**
+   * A kind by what a study or a command calls it.
+   *
+   * @param word its id, or the way to it in a jar
+   * @return the kind
+   * @throws WrongPlayerException if there is none, or its jar has a fault
+   */
+  public PlayerType find(String word) {
+    Optional<PlayerType> known = type(word);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    if (folder == null || !word.startsWith(JarOrigin.PREFIX)) {
+      throw new WrongPlayerException(unknown(word));
+    }
+    return ownId(jars.type(word, folder));
   }
 
   /**
@@ -80,16 +160,28 @@ public final class Catalog {
       return null;
     }
     PlayerSpec spec = spec(id, named.place(), faults);
-    return spec == null ? null : new SettingReader(spec.type(), faults).read(fields);
+    PlayerSpec read = spec == null ? null : new SettingReader(spec.type(), faults).read(fields);
+    return read == null ? null : tried(read, node.place(), faults);
   }
 
   private PlayerSpec spec(String id, Place place, Faults faults) {
-    Optional<PlayerType> type = type(id);
-    if (type.isEmpty()) {
-      faults.fault(place, unknown(id));
+    try {
+      return new PlayerSpec(find(id), Map.of());
+    } catch (WrongPlayerException wrong) {
+      faults.fault(place, wrong.getMessage());
       return null;
     }
-    return new PlayerSpec(type.get(), Map.of());
+  }
+
+  /** The player, if it can be made with its settings. */
+  private static PlayerSpec tried(PlayerSpec spec, Place place, Faults faults) {
+    try {
+      spec.type().origin().ifPresent(origin -> PlayerJar.tryOut(spec, origin));
+      return spec;
+    } catch (WrongPlayerException wrong) {
+      faults.fault(place, wrong.getMessage());
+      return null;
+    }
   }
 
   /**

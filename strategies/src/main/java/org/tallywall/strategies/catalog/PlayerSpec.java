@@ -1,49 +1,49 @@
 package org.tallywall.strategies.catalog;
 
+import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeesOpenTable;
+import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.habit.SettingValues;
 
 /**
- * A player as a study names it: its kind and the settings that differ from the defaults.
+ * A player as a study names it: its kind and the settings that the study writes.
  *
  * @param type the kind
- * @param settings the settings as written, groups as maps, in the order written
- * @param changed the same settings by their full names
+ * @param changed the settings written, by their full names
  */
-public record PlayerSpec(
-    PlayerType type, Map<String, Object> settings, Map<String, Object> changed) {
+public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
   /**
    * A player.
    *
    * @param type the kind
-   * @param settings the settings as written
-   * @param changed the same by their full names
+   * @param changed the settings written, by their full names
    */
   public PlayerSpec {
-    settings = Collections.unmodifiableMap(new LinkedHashMap<>(settings));
     changed = Collections.unmodifiableMap(new LinkedHashMap<>(changed));
-  }
-
-  /**
-   * A player whose settings stand in no groups.
-   *
-   * @param type the kind
-   * @param settings the settings by their full names
-   */
-  public PlayerSpec(PlayerType type, Map<String, Object> settings) {
-    this(type, settings, settings);
   }
 
   /**
    * Makes the player.
    *
    * @return a new player, for one seat
+   * @throws WrongPlayerException if a player from a jar is none, or wants to see all tiles and does
+   *     not say so
    */
   public Player make() {
-    return type.factory().apply(new SettingValues(type.settings(), changed));
+    Player player = type.factory().apply(new SettingValues(type.settings(), changed));
+    if (player == null) {
+      throw new WrongPlayerException("the maker of \"" + type.id() + "\" made no player");
+    }
+    if (player instanceof SeesOpenTable && !type.seesEverything()) {
+      throw new WrongPlayerException(
+          "the player \"%s\" wants to see all tiles; its entry in the list must say so"
+              .formatted(type.id()));
+    }
+    return player;
   }
 
   /**
@@ -51,7 +51,7 @@ public record PlayerSpec(
    *
    * @param name the setting's full name
    * @param value its value
-   * @return the player; its settings are written by their full names
+   * @return the player
    * @throws IllegalArgumentException if there is no such setting, or it may not be that
    */
   public PlayerSpec with(String name, Object value) {
@@ -63,17 +63,38 @@ public record PlayerSpec(
   }
 
   /**
-   * The player as it is written in studies and records.
+   * The player as it is written in records: always the same for players that play the same, however
+   * a study wrote them.
    *
-   * @return its id alone, or a map of {@code player} and the settings
+   * @return its id alone, or a map of {@code player} and the settings that differ from the usual,
+   *     by their full names
    */
   public Object written() {
-    if (settings.isEmpty()) {
-      return type.id();
-    }
     Map<String, Object> whole = new LinkedHashMap<>();
     whole.put("player", type.id());
-    whole.putAll(settings);
-    return whole;
+    for (Setting setting : type.settings()) {
+      Object value = changed.get(setting.name());
+      if (value != null && (!isUsual(setting, value) || holdsStepOff(setting))) {
+        whole.put(setting.name(), value);
+      }
+    }
+    return whole.size() == 1 ? type.id() : whole;
+  }
+
+  private static boolean isUsual(Setting setting, Object value) {
+    return value instanceof BigDecimal number && setting.standard() instanceof BigDecimal usual
+        ? number.compareTo(usual) == 0
+        : value.equals(setting.standard());
+  }
+
+  /** A step that is off must be written as off beside a setting of it, which would turn it on. */
+  private boolean holdsStepOff(Setting step) {
+    return Boolean.FALSE.equals(changed.get(step.name()))
+        && type.settings().stream()
+            .anyMatch(
+                part ->
+                    part.name().startsWith(step.name() + ".")
+                        && changed.containsKey(part.name())
+                        && !isUsual(part, changed.get(part.name())));
   }
 }

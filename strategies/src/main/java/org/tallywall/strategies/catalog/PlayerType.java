@@ -2,6 +2,7 @@ package org.tallywall.strategies.catalog;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.tallywall.core.play.Player;
@@ -16,14 +17,38 @@ import org.tallywall.strategies.habit.SettingValues;
  * @param settings what can be set, in the order listed
  * @param seesEverything whether it sees all racks and the wall: an upper bound for a table or a
  *     ladder, never a way of playing to be compared
- * @param factory makes one from the values of its settings
+ * @param factory makes one from the values of its settings; for each seat and each thread anew
+ * @param origin the jar that it comes from, or nothing where it comes with the project
  */
 public record PlayerType(
     String id,
     String description,
     List<Setting> settings,
     boolean seesEverything,
-    Function<SettingValues, Player> factory) {
+    Function<SettingValues, Player> factory,
+    Optional<JarOrigin> origin) {
+  /**
+   * A kind of player.
+   *
+   * @param id its name
+   * @param description how it plays
+   * @param settings what can be set
+   * @param seesEverything whether it sees all racks and the wall
+   * @param factory makes one
+   * @param origin the jar that it comes from
+   * @throws IllegalArgumentException if the id has other signs
+   */
+  public PlayerType {
+    boolean ofClass = origin.isPresent() && id.equals(origin.get().word(origin.get().fileName()));
+    if (!ofClass && !id.matches("[a-z][a-z0-9-]*")) {
+      throw new IllegalArgumentException("a player's id is of a-z, 0-9 and hyphens, not " + id);
+    }
+    if (description.isBlank() || description.contains("\n")) {
+      throw new IllegalArgumentException("the player " + id + " is not described in one line");
+    }
+    settings = List.copyOf(settings);
+  }
+
   /**
    * A kind of player.
    *
@@ -33,11 +58,13 @@ public record PlayerType(
    * @param seesEverything whether it sees all racks and the wall
    * @param factory makes one
    */
-  public PlayerType {
-    if (!id.matches("[a-z][a-z0-9-]*")) {
-      throw new IllegalArgumentException("a player's id is of a-z, 0-9 and hyphens, not " + id);
-    }
-    settings = List.copyOf(settings);
+  public PlayerType(
+      String id,
+      String description,
+      List<Setting> settings,
+      boolean seesEverything,
+      Function<SettingValues, Player> factory) {
+    this(id, description, settings, seesEverything, factory, Optional.empty());
   }
 
   /**

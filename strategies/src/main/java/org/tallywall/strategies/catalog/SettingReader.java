@@ -31,40 +31,36 @@ final class SettingReader {
   /** The player, or null where a setting has a fault. */
   PlayerSpec read(Node.Fields fields) {
     int before = faults.count();
-    Map<String, Object> written = group("", fields);
-    return faults.count() > before ? null : new PlayerSpec(type, written, changed);
+    group("", fields);
+    return faults.count() > before ? null : new PlayerSpec(type, changed);
   }
 
-  private Map<String, Object> group(String prefix, Node.Fields fields) {
-    Map<String, Object> written = new LinkedHashMap<>();
+  private void group(String prefix, Node.Fields fields) {
     fields
         .values()
         .forEach(
             (name, node) -> {
               if (!prefix.isEmpty() || !name.equals("player")) {
-                Object value = value(prefix + name, node, fields.places().get(name));
-                if (value != null) {
-                  written.put(name, value);
-                }
+                value(prefix + name, node, fields.places().get(name));
               }
             });
-    return written;
   }
 
-  private Object value(String name, Node node, Place place) {
+  private void value(String name, Node node, Place place) {
     Optional<Setting> setting = setting(name);
     if (node.value() instanceof Node.Fields inner) {
       if (setting.isPresent() && setting.get().standard() instanceof Boolean) {
         changed.putIfAbsent(name, true);
       } else if (type.settings().stream().noneMatch(s -> s.name().startsWith(name + "."))) {
         unknown(name, place);
-        return null;
+        return;
       }
-      return group(name + ".", inner);
+      group(name + ".", inner);
+      return;
     }
     if (setting.isEmpty()) {
       unknown(name, place);
-      return null;
+      return;
     }
     Object value = node.value() instanceof BigDecimal number ? Setting.plain(number) : node.value();
     if (value == null || !setting.get().allows(value)) {
@@ -75,15 +71,14 @@ final class SettingReader {
                   name,
                   setting.get().range(),
                   value instanceof BigDecimal || value instanceof String ? value : node.kind()));
-      return null;
+      return;
     }
     if (!named.add(name)) {
       faults.fault(place, "the setting \"%s\" is written twice; keep one of them".formatted(name));
-      return null;
+      return;
     }
     turnStepOn(name);
     changed.put(name, value);
-    return value;
   }
 
   /** A setting of a step means that the step is wanted, unless it was turned off by name. */

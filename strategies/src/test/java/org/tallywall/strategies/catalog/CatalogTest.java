@@ -174,22 +174,52 @@ class CatalogTest {
             Map.of("defence.careful", false, "defence.careful.below-wall", new BigDecimal("40")));
   }
 
-  @Test
-  void written_keepsTheGroupsOfTheStudy() {
-    PlayerSpec spec =
-        read(
-            "{\"player\": \"watchful\", \"aim\": {\"targets\": 2},"
-                + " \"defence\": {\"hold-back\": {\"away-at-least\": 4}, \"careful\": false}}");
+  /** Records and their check must not depend on how a study writes its players. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "\"aim\": {\"targets\": 2}, \"defence\": {\"hold-back\": {\"away-at-least\": 4},"
+            + " \"careful\": false}",
+        "\"defence.hold-back.away-at-least\": 4.0, \"aim.targets\": 2, \"defence.careful\": false,"
+            + " \"defence.hold-back\": true, \"aim.haste\": USUAL0",
+      })
+  void written_isTheSameHoweverAStudyWroteIt(String settings) {
+    Object usual =
+        catalog.type("watchful").orElseThrow().settings().stream()
+            .filter(setting -> setting.name().equals("aim.haste"))
+            .findFirst()
+            .orElseThrow()
+            .standard();
+    String json = settings.replace("USUAL", usual.toString());
+    PlayerSpec spec = read("{\"player\": \"watchful\", " + json + "}");
     assertThat(spec.written())
         .isEqualTo(
             Map.of(
                 "player",
                 "watchful",
-                "aim",
-                Map.of("targets", new BigDecimal("2")),
-                "defence",
-                Map.of(
-                    "hold-back", Map.of("away-at-least", new BigDecimal("4")), "careful", false)));
+                "aim.targets",
+                new BigDecimal("2"),
+                "defence.hold-back.away-at-least",
+                new BigDecimal("4"),
+                "defence.careful",
+                false));
+  }
+
+  @Test
+  void written_stepThatIsOff_isReadBackAsOff() {
+    PlayerSpec spec =
+        read(
+            "{\"player\": \"reckoner\", \"defence.careful\": false,"
+                + " \"defence.careful.below-wall\": 40}");
+    assertThat(spec.written())
+        .isEqualTo(
+            Map.of(
+                "player",
+                "reckoner",
+                "defence.careful",
+                false,
+                "defence.careful.below-wall",
+                new BigDecimal("40")));
   }
 
   @Test
