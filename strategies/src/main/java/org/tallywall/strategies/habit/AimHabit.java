@@ -1,7 +1,9 @@
 package org.tallywall.strategies.habit;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.strategies.hand.JudgeSettings;
+import org.tallywall.strategies.hand.LineWeights;
 import org.tallywall.strategies.hand.RackJudge;
 
 /** What hands a player goes for. */
@@ -16,6 +18,16 @@ public final class AimHabit {
    * @return in the order listed
    */
   public static List<Setting> settings() {
+    List<Setting> all = new ArrayList<>(own());
+    all.addAll(JokerAim.settings());
+    all.addAll(LineTaste.settings());
+    all.addAll(FamilyFirst.settings());
+    all.addAll(Commitment.settings());
+    all.addAll(LineChange.settings());
+    return List.copyOf(all);
+  }
+
+  private static List<Setting> own() {
     return List.of(
         Setting.number(
             NAME + "targets",
@@ -61,6 +73,33 @@ public final class AimHabit {
    * @return a new judge
    */
   public static RackJudge rackJudge(SettingValues values) {
-    return new RackJudge(judge(values));
+    List<LineWeights> weights = tastes(values);
+    if (!LineChange.neutral(values)) {
+      RackJudge former = new RackJudge(judge(values), AllWeights.of(tastes(values)));
+      weights.add(new LineChange(former, values));
+    }
+    return new RackJudge(judge(values), AllWeights.of(weights));
+  }
+
+  /** New weights for all settings that are not neutral, the changing of lines apart. */
+  private static List<LineWeights> tastes(SettingValues values) {
+    List<LineWeights> weights = new ArrayList<>();
+    JokerAim jokers = new JokerAim(values);
+    if (!jokers.neutral()) {
+      weights.add(jokers);
+    }
+    LineTaste taste = new LineTaste(values);
+    if (!taste.neutral()) {
+      weights.add(taste);
+    }
+    FamilyFirst family = new FamilyFirst(values);
+    if (!family.neutral()) {
+      weights.add(family);
+    }
+    Commitment commitment = new Commitment(values);
+    if (!commitment.neutral()) {
+      weights.add(commitment);
+    }
+    return weights;
   }
 }

@@ -1,7 +1,7 @@
 package org.tallywall.strategies.habit;
 
+import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.SeatView;
@@ -12,15 +12,20 @@ import org.tallywall.strategies.hand.RackJudge;
 
 /** When to claim a discard for an exposure, and with how many jokers. */
 public final class ClaimHabit {
-  private static final String NAME = "claims.";
+  private static final String JOKERS = "claims.jokers-shown-at-most";
+  private static final String JOKERS_AWAY = "claims.jokers-when-away-at-most";
+  private static final String NATURALS = "claims.naturals-kept";
+  private static final String GAIN = "claims.gain-at-least";
   private static final int SLACK = 2;
 
   private final RackJudge judge;
   private final RackJudge after;
+  private final ClaimTiming timing;
+  private final ClaimTelling telling;
+  private final ClaimLeaving leaving;
   private final Rack rack = new Rack();
-  private final int awayMost;
-  private final int wallMost;
   private final int jokersShown;
+  private final int jokersAway;
   private final int naturalsKept;
   private final double gain;
 
@@ -34,11 +39,13 @@ public final class ClaimHabit {
   public ClaimHabit(RackJudge judge, RackJudge after, SettingValues values) {
     this.judge = judge;
     this.after = after;
-    awayMost = values.whole(NAME + "when-away-at-most");
-    wallMost = values.whole(NAME + "not-before-wall");
-    jokersShown = values.whole(NAME + "jokers-shown-at-most");
-    naturalsKept = values.whole(NAME + "naturals-kept");
-    gain = values.number(NAME + "gain-at-least");
+    timing = new ClaimTiming(values);
+    telling = new ClaimTelling(values);
+    leaving = new ClaimLeaving(values);
+    jokersShown = values.whole(JOKERS);
+    jokersAway = values.whole(JOKERS_AWAY);
+    naturalsKept = values.whole(NATURALS);
+    gain = values.number(GAIN);
   }
 
   /**
@@ -47,33 +54,36 @@ public final class ClaimHabit {
    * @return in the order listed
    */
   public static List<Setting> settings() {
+    List<Setting> all = new ArrayList<>(ClaimTiming.settings());
+    all.addAll(ClaimTelling.settings());
+    all.addAll(ClaimLeaving.settings());
+    all.addAll(own());
+    return List.copyOf(all);
+  }
+
+  private static List<Setting> own() {
     return List.of(
         Setting.number(
-            NAME + "when-away-at-most",
-            "14",
-            "0",
-            "14",
-            "claim only from so many tiles away (\"do not claim early\")"),
-        Setting.number(
-            NAME + "not-before-wall",
-            "99",
-            "0",
-            "99",
-            "claim only with so many tiles left in the wall, or fewer"),
-        Setting.number(
-            NAME + "jokers-shown-at-most",
+            JOKERS,
             "5",
             "0",
             "5",
             "lay at most so many jokers in one exposure (\"do not show two in one\")"),
         Setting.number(
-            NAME + "naturals-kept",
+            JOKERS_AWAY,
+            "14",
+            "0",
+            "14",
+            "lay a joker only from so many tiles away: further off the exposure settles the line"
+                + " and leaves the joker to be redeemed"),
+        Setting.number(
+            NATURALS,
             "0",
             "0",
             "2",
             "keep so many naturals of the kind back behind jokers, to redeem one's own later"),
         Setting.number(
-            NAME + "gain-at-least",
+            GAIN,
             "1.0",
             "0.5",
             "3.0",
@@ -88,20 +98,22 @@ public final class ClaimHabit {
    */
   public ClaimChoice claim(SeatView view) {
     ClaimChoice best = ClaimChoice.nothing();
-    if (view.offered() == Tile.JOKER || view.wallLeft() > wallMost) {
+    if (view.offered() == Tile.JOKER || timing.tooEarly(view)) {
       return best;
     }
     judge.look(view, SLACK, 0);
-    if (judge.least() > awayMost || !judge.wantsNow(view.offered())) {
+    if (timing.tooFar(judge.least()) || !judge.wantsNow(view.offered())) {
       return best;
     }
     double worth = judge.worth() * gain;
+    int mostJokers = judge.least() > jokersAway ? 0 : jokersShown;
     for (int size = 3; size <= 6; size++) {
       int naturals = Math.max(0, Math.min(view.held(view.offered()), size - 1) - naturalsKept);
       int jokers = size - 1 - naturals;
-      if (jokers <= jokersShown && LegalMoves.mayExpose(view, view.offered(), size, jokers)) {
-        double then = worthAfter(view, size, naturals, jokers);
-        if (then > worth) {
+      if (jokers <= mostJokers && LegalMoves.mayExpose(view, view.offered(), size, jokers)) {
+        Laying laying = lay(view, size, naturals, jokers);
+        double then = worthAfter(laying);
+        if (then > worth && !refused(laying)) {
           worth = then;
           best = ClaimChoice.expose(size, jokers);
         }
@@ -110,13 +122,22 @@ public final class ClaimHabit {
     return best;
   }
 
-  private double worthAfter(SeatView view, int size, int naturals, int jokers) {
-    int tile = view.offered();
+  private Laying lay(SeatView view, int size, int naturals, int jokers) {
     view.copyRack(rack);
-    rack.remove(tile, naturals);
+    rack.remove(view.offered(), naturals);
     rack.remove(Tile.JOKER, jokers);
-    Reach left = view.reachWith(Exposure.of(tile, size, jokers));
-    after.look(view, rack, left, SLACK, 0);
+    Exposure exposure = Exposure.of(view.offered(), size, jokers);
+    return new Laying(view, exposure, rack, view.reachWith(exposure));
+  }
+
+  private double worthAfter(Laying laying) {
+    after.look(laying.view(), rack, laying.left(), SLACK, 0);
     return after.worthWithout(after.leastMissed());
+  }
+
+  private boolean refused(Laying laying) {
+    return timing.tooFewGroups(laying)
+        || telling.tellsTooMuch(laying)
+        || leaving.leavesBadly(laying);
   }
 }

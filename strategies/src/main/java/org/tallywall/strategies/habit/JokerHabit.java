@@ -1,5 +1,6 @@
 package org.tallywall.strategies.habit;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.SeatView;
@@ -9,15 +10,21 @@ import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
 
-/** When to redeem jokers. */
+/** When to redeem jokers, when to throw one, and what is thrown to get one. */
 public final class JokerHabit {
-  private static final String NAME = "jokers.";
+  private static final String EXCHANGE = "jokers.exchange";
+  private static final String NOT_THROWN = "jokers.not-thrown-before-wall";
+  private static final String AT_ONCE = "at-once";
+  private static final String HOLD_BACK = "hold-back";
+  private static final String NEVER = "never";
   private static final int SLACK = 2;
 
   private final RackJudge after;
+  private final Jokerless jokerless;
+  private final Bait bait;
   private final Rack rack = new Rack();
-  private final boolean atOnce;
-  private final boolean never;
+  private final String exchange;
+  private final int notThrownWall;
 
   /**
    * The habit.
@@ -27,8 +34,10 @@ public final class JokerHabit {
    */
   public JokerHabit(RackJudge after, SettingValues values) {
     this.after = after;
-    atOnce = values.word(NAME + "exchange").equals("at-once");
-    never = values.word(NAME + "exchange").equals("never");
+    jokerless = new Jokerless(after, values);
+    bait = new Bait(values);
+    exchange = values.word(EXCHANGE);
+    notThrownWall = values.whole(NOT_THROWN);
   }
 
   /**
@@ -37,14 +46,27 @@ public final class JokerHabit {
    * @return in the order listed
    */
   public static List<Setting> settings() {
-    return List.of(
+    List<Setting> all = new ArrayList<>();
+    all.add(
         Setting.word(
-            NAME + "exchange",
-            "redeem a joker when the rack is worth no less for it, always at once, or never"
-                + " (\"redeem at once when you can\")",
+            EXCHANGE,
+            "redeem a joker when the rack is worth no less for it, always at once, only where that"
+                + " completes the hand, or never (\"redeem at once when you can\")",
             "when-useful",
-            "at-once",
-            "never"));
+            AT_ONCE,
+            HOLD_BACK,
+            NEVER));
+    all.add(
+        Setting.number(
+            NOT_THROWN,
+            "99",
+            "0",
+            "99",
+            "throw a joker only with so many tiles left in the wall, or fewer (\"never throw a"
+                + " joker before the end game\")"));
+    all.addAll(Jokerless.settings());
+    all.addAll(Bait.settings());
+    return List.copyOf(all);
   }
 
   /**
@@ -57,18 +79,18 @@ public final class JokerHabit {
   public TurnChoice exchange(SeatView view, double worth) {
     TurnChoice best = null;
     double most = worth;
-    for (int owner = 0; owner < Seats.COUNT && !never; owner++) {
+    for (int owner = 0; owner < Seats.COUNT && !exchange.equals(NEVER); owner++) {
       for (int index = 0; index < view.exposures(owner).size(); index++) {
         if (LegalMoves.mayExchange(view, owner, index)) {
           double then = worthAfter(view, view.exposures(owner).get(index).kind());
-          if (then >= most || (atOnce && best == null)) {
+          if (then >= most || (exchange.equals(AT_ONCE) && best == null)) {
             most = Math.max(most, then);
             best = TurnChoice.exchange(owner, index);
           }
         }
       }
     }
-    return best;
+    return best == null || jokerless.leaves(view) ? null : best;
   }
 
   private double worthAfter(SeatView view, int given) {
@@ -76,6 +98,26 @@ public final class JokerHabit {
     rack.remove(given);
     rack.add(Tile.JOKER);
     after.look(view, rack, view.reach(view.seat()), SLACK, 0);
-    return after.worth();
+    boolean waits = exchange.equals(HOLD_BACK) && after.least() > 0;
+    return waits ? Double.NEGATIVE_INFINITY : after.worth();
+  }
+
+  /**
+   * The tile to throw, jokers considered.
+   *
+   * @param view what the seat knows, with 14 tiles
+   * @param judge has judged them
+   * @param chosen the tile that would be thrown otherwise
+   * @param defends whether safety decides what is thrown, so that no bait is laid
+   * @return its kind
+   */
+  public int discard(SeatView view, RackJudge judge, int chosen, boolean defends) {
+    if (jokerless.throwsDrawn(view)) {
+      return Tile.JOKER;
+    }
+    if (chosen == Tile.JOKER && view.wallLeft() > notThrownWall) {
+      return judge.leastMissed();
+    }
+    return defends ? chosen : bait.discard(view, judge, chosen);
   }
 }

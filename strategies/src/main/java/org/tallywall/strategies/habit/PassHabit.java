@@ -1,5 +1,6 @@
 package org.tallywall.strategies.habit;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.tallywall.core.play.LegalMoves;
@@ -11,21 +12,13 @@ import org.tallywall.strategies.hand.RackJudge;
 
 /** The Charleston: what to pass, when to stop, how many to offer across. */
 public final class PassHabit {
-  private static final String NAME = "passes.";
+  private static final String BLIND = "passes.blind-when-short";
   private static final int PASSED = 3;
-  private static final int HAND = 14;
-  private static final int SLACK = 2;
 
-  /** A tile is a stranger if the rack without it keeps this share of its worth. */
-  private static final double STRANGER = 0.98;
-
-  private final RackJudge judge;
-  private final boolean keepFlowers;
-  private final boolean keepPairs;
+  private final Giving giving;
+  private final StopHabit stop;
+  private final CourtesyHabit courtesy;
   private final boolean blind;
-  private final int stopStrangers;
-  private final int stopJokers;
-  private final int courtesyMost;
 
   /**
    * The habit.
@@ -34,13 +27,10 @@ public final class PassHabit {
    * @param values the settings named {@code passes.…}
    */
   public PassHabit(RackJudge judge, SettingValues values) {
-    this.judge = judge;
-    keepFlowers = values.flag(NAME + "keep-flowers");
-    keepPairs = values.flag(NAME + "keep-pairs");
-    blind = values.flag(NAME + "blind-when-short");
-    stopStrangers = values.whole(NAME + "stop-when-strangers-at-most");
-    stopJokers = values.whole(NAME + "stop-with-jokers-at-least");
-    courtesyMost = values.whole(NAME + "courtesy-at-most");
+    giving = new Giving(judge, values);
+    stop = new StopHabit(giving, values);
+    courtesy = new CourtesyHabit(giving, values);
+    blind = values.flag(BLIND);
   }
 
   /**
@@ -49,35 +39,15 @@ public final class PassHabit {
    * @return in the order listed
    */
   public static List<Setting> settings() {
-    return List.of(
+    List<Setting> all = new ArrayList<>(Giving.settings());
+    all.add(
         Setting.flag(
-            NAME + "keep-flowers",
-            false,
-            "pass no flower while another tile can go (\"do not pass flowers\")"),
-        Setting.flag(
-            NAME + "keep-pairs",
-            false,
-            "break no pair while another tile can go (\"do not pass pairs\")"),
-        Setting.flag(
-            NAME + "blind-when-short",
+            BLIND,
             true,
-            "with fewer than three strangers pass the rest blind, where that is allowed"),
-        Setting.number(
-            NAME + "stop-when-strangers-at-most",
-            "2",
-            "-1",
-            "13",
-            "stop the second round with so few tiles to spare; -1 never stops (\"stop if fewer"
-                + " than three can be spared\")"),
-        Setting.number(
-            NAME + "stop-with-jokers-at-least",
-            "9",
-            "1",
-            "9",
-            "stop the second round with so many jokers; 9 never does (\"three jokers: stop the"
-                + " passes\")"),
-        Setting.number(
-            NAME + "courtesy-at-most", "3", "0", "3", "offer so many strangers across at most"));
+            "with fewer than three strangers pass the rest blind, where that is allowed"));
+    all.addAll(StopHabit.settings());
+    all.addAll(CourtesyHabit.settings());
+    return List.copyOf(all);
   }
 
   /**
@@ -88,20 +58,19 @@ public final class PassHabit {
    * @return a legal pass
    */
   public PassChoice pass(SeatView view, PassStep step) {
-    judge.look(view, SLACK, passesAfter(step));
+    giving.begin(view, step.to(view.seat()), passesAfter(step));
     int most = blind ? LegalMoves.blindMost(view.table().rules(), step) : 0;
-    double whole = judge.worth();
-    int beside = beside(view);
+    int beside = giving.beside();
     int[] own = new int[PASSED];
     int count = 0;
     while (count < PASSED) {
-      int kind = next(view);
-      boolean needed = kind == Tile.JOKER || (count >= beside && !stranger(kind, whole));
+      int kind = giving.next();
+      boolean needed = kind == Tile.JOKER || (count >= beside && !giving.stranger(kind));
       if (count >= PASSED - most && needed) {
         break;
       }
       own[count++] = kind;
-      judge.take(kind);
+      giving.give(kind);
     }
     return PassChoice.of(Arrays.copyOf(own, count));
   }
@@ -115,40 +84,6 @@ public final class PassHabit {
     };
   }
 
-  private int next(SeatView view) {
-    int kind =
-        judge.leastMissed(
-            other ->
-                !(keepFlowers && other == Tile.FLOWER)
-                    && !(keepPairs && other < Tile.JOKER && view.held(other) >= 2));
-    return kind >= 0 && kind != Tile.JOKER ? kind : judge.leastMissed();
-  }
-
-  private boolean stranger(int kind, double whole) {
-    return kind != Tile.JOKER && judge.worthWithout(kind) >= STRANGER * whole;
-  }
-
-  /** Tiles that stand beside the nearest hand, however well they would do for another. */
-  private int beside(SeatView view) {
-    return view.rackSize() - HAND + judge.least();
-  }
-
-  /** Tiles to spare, counted up to a number. */
-  private int strangers(SeatView view, int most) {
-    judge.look(view, SLACK, 0);
-    double whole = judge.worth();
-    int count = 0;
-    while (count < most) {
-      int kind = next(view);
-      if (kind < 0 || !stranger(kind, whole)) {
-        break;
-      }
-      count++;
-      judge.take(kind);
-    }
-    return count;
-  }
-
   /**
    * Whether to stop the second round.
    *
@@ -156,10 +91,7 @@ public final class PassHabit {
    * @return true to stop
    */
   public boolean stops(SeatView view) {
-    if (view.held(Tile.JOKER) >= stopJokers) {
-      return true;
-    }
-    return strangers(view, stopStrangers + 1) <= stopStrangers && beside(view) <= stopStrangers;
+    return stop.stops(view);
   }
 
   /**
@@ -169,7 +101,7 @@ public final class PassHabit {
    * @return 0 to 3
    */
   public int courtesyNumber(SeatView view) {
-    return strangers(view, courtesyMost);
+    return courtesy.number(view);
   }
 
   /**
@@ -180,12 +112,6 @@ public final class PassHabit {
    * @return their kinds
    */
   public int[] courtesyTiles(SeatView view, int number) {
-    judge.look(view, SLACK, 0);
-    int[] tiles = new int[number];
-    for (int at = 0; at < number; at++) {
-      tiles[at] = next(view);
-      judge.take(tiles[at]);
-    }
-    return tiles;
+    return courtesy.tiles(view, number);
   }
 }

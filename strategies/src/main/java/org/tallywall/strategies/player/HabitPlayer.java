@@ -22,6 +22,7 @@ import org.tallywall.strategies.habit.PassHabit;
 import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.habit.WinHabit;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
 
@@ -43,6 +44,7 @@ public final class HabitPlayer implements Player, Defending {
   private final JokerHabit jokers;
   private final DefenceHabit defence;
   private final DiscardHabit discards;
+  private final WinHabit wins;
   private final OverlookHabit overlooks;
   private Stance last = Stance.OWN_HAND;
 
@@ -59,6 +61,7 @@ public final class HabitPlayer implements Player, Defending {
     jokers = new JokerHabit(after, values);
     defence = new DefenceHabit(values);
     discards = new DiscardHabit(defence, values);
+    wins = new WinHabit(values);
     overlooks = new OverlookHabit(values);
   }
 
@@ -127,13 +130,14 @@ public final class HabitPlayer implements Player, Defending {
     all.addAll(JokerHabit.settings());
     all.addAll(DiscardHabit.settings(risk));
     all.addAll(DefenceHabit.settings(defends));
+    all.addAll(WinHabit.settings());
     all.addAll(OverlookHabit.settings());
     return List.copyOf(all);
   }
 
   @Override
   public boolean declares(SeatView view, RandomStream random) {
-    return !overlooks.win(random);
+    return wins.takes(view) && !overlooks.win(random);
   }
 
   @Override
@@ -159,7 +163,7 @@ public final class HabitPlayer implements Player, Defending {
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
     if (view.complete()) {
-      return overlooks.win(random) ? ClaimChoice.nothing() : ClaimChoice.mahjong();
+      return declares(view, random) ? ClaimChoice.mahjong() : ClaimChoice.nothing();
     }
     if (overlooks.call(random) || givenUp(view)) {
       return ClaimChoice.nothing();
@@ -184,7 +188,7 @@ public final class HabitPlayer implements Player, Defending {
 
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
-    if (view.complete() && !overlooks.win(random)) {
+    if (view.complete() && declares(view, random)) {
       return TurnChoice.mahjong();
     }
     judge.look(view, SLACK, 0);
@@ -193,7 +197,9 @@ public final class HabitPlayer implements Player, Defending {
       return exchange;
     }
     last = discards.byNeedAlone() ? Stance.OWN_HAND : stance(view);
-    return TurnChoice.discard(discards.discard(view, judge, reader, last));
+    int chosen = discards.discard(view, judge, reader, last);
+    boolean defends = last != Stance.OWN_HAND && last != Stance.CAREFUL;
+    return TurnChoice.discard(jokers.discard(view, judge, chosen, defends));
   }
 
   @Override

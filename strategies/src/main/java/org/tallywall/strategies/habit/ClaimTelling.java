@@ -1,0 +1,80 @@
+package org.tallywall.strategies.habit;
+
+import java.util.List;
+import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.tile.Rack;
+
+/**
+ * What a claim gives away: the lines that it rules out for oneself, and those that it leaves for
+ * the others to think of. These see the exposures and what lies face up, not the rack.
+ */
+final class ClaimTelling {
+  private static final String LOST = "claims.targets-lost-at-most";
+  private static final String LEFT = "claims.lines-left-for-others-at-least";
+  private static final String UNLESS = "claims.unless-away-at-most";
+  private static final int ANY = 9;
+
+  /** Lines so much further than the nearest are still targets. */
+  private static final int NEAR = 1;
+
+  private final LineDistances now = new LineDistances();
+  private final LineDistances then = new LineDistances();
+  private final Rack rack = new Rack();
+  private final int lost;
+  private final int left;
+  private final int unless;
+
+  ClaimTelling(SettingValues values) {
+    lost = values.whole(LOST);
+    left = values.whole(LEFT);
+    unless = values.whole(UNLESS);
+  }
+
+  static List<Setting> settings() {
+    return List.of(
+        Setting.number(
+            LOST,
+            "9",
+            "0",
+            "9",
+            "claim only where at most so many lines within a tile of the nearest are lost; 9 sets"
+                + " no bound (\"claim early only when it keeps two targets open\")"),
+        Setting.number(
+            LEFT,
+            "0",
+            "0",
+            "20",
+            "claim only where the others can still think of so many lines (\"do not lay the group"
+                + " that names your hand\")"),
+        Setting.number(
+            UNLESS,
+            "1",
+            "0",
+            "14",
+            "a claim that brings the hand so near may name it all the same (\"until it makes you"
+                + " one away\")"));
+  }
+
+  /** Whether a claim gives too much away. */
+  boolean tellsTooMuch(Laying laying) {
+    if (lost >= ANY && left == 0) {
+      return false;
+    }
+    then.measure(laying.view(), laying.rack(), laying.left());
+    return (lost < ANY && lostTargets(laying.view()) > lost)
+        || (then.living() < left && then.least() > unless);
+  }
+
+  private int lostTargets(SeatView view) {
+    view.copyRack(rack);
+    now.measure(view, rack, view.reach(view.seat()));
+    int least = now.least();
+    int count = 0;
+    for (int line = 0; line < now.lines() && least < HandMeter.NONE; line++) {
+      boolean target = now.away(line) <= least + NEAR;
+      count += target && then.away(line) == HandMeter.NONE ? 1 : 0;
+    }
+    return count;
+  }
+}

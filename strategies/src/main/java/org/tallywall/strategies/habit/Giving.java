@@ -1,0 +1,153 @@
+package org.tallywall.strategies.habit;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.hand.RackJudge;
+
+/**
+ * Which tile to give away next: the least missed, as far as what one keeps and what one player
+ * should not get together leave a choice. Where they leave none, what she gets no longer matters;
+ * then nothing does.
+ */
+final class Giving {
+  private static final String FLOWERS = "passes.keep-flowers";
+  private static final String PAIRS = "passes.keep-pairs";
+  private static final int HAND = 14;
+  private static final int SLACK = 2;
+
+  /** A tile is a stranger if the rack without it keeps this share of its worth. */
+  private static final double STRANGER = 0.98;
+
+  private final RackJudge judge;
+  private final HandedOver over;
+  private final boolean keepFlowers;
+  private final boolean keepPairs;
+  private SeatView view;
+  private double whole;
+
+  Giving(RackJudge judge, SettingValues values) {
+    this.judge = judge;
+    over = new HandedOver(values);
+    keepFlowers = values.flag(FLOWERS);
+    keepPairs = values.flag(PAIRS);
+  }
+
+  static List<Setting> settings() {
+    List<Setting> all = new ArrayList<>();
+    all.add(
+        Setting.flag(
+            FLOWERS, false, "pass no flower while another tile can go (\"do not pass flowers\")"));
+    all.add(
+        Setting.flag(
+            PAIRS, false, "break no pair while another tile can go (\"do not pass pairs\")"));
+    all.addAll(HandedOver.settings());
+    return all;
+  }
+
+  /**
+   * Judges the rack for somebody who gives nothing yet.
+   *
+   * @param seat what the seat knows
+   */
+  void begin(SeatView seat) {
+    begin(seat, seat.seat(), 0);
+  }
+
+  /**
+   * Judges the rack.
+   *
+   * @param seat what the seat knows
+   * @param to who gets the tiles
+   * @param passesLeft passes still to come
+   */
+  void begin(SeatView seat, int to, int passesLeft) {
+    view = seat;
+    judge.look(seat, SLACK, passesLeft);
+    whole = judge.worth();
+    if (over.minds()) {
+      over.begin(seat, to);
+    }
+  }
+
+  /**
+   * The tile that can go most easily.
+   *
+   * @return its kind; a joker where nothing else is left, -1 on an empty rack
+   */
+  int next() {
+    int kind = Tile.JOKER;
+    if (over.minds()) {
+      kind = judge.leastMissed(other -> keeps(other) && over.mayGet(other));
+    }
+    if (!natural(kind)) {
+      kind = judge.leastMissed(this::keeps);
+    }
+    return natural(kind) ? kind : judge.leastMissed();
+  }
+
+  /**
+   * Of the strangers that may go, the one that is used most.
+   *
+   * @param use how much tiles are used
+   * @return its kind, or -1 where no stranger may go
+   */
+  int mostUsedStranger(CardUse use) {
+    int found = -1;
+    double most = -1;
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      int one = kind;
+      boolean there = judge.leastMissed(other -> other == one) == one;
+      boolean goes = there && keeps(kind) && (!over.minds() || over.mayGet(kind));
+      if (goes && use.of(kind) > most && stranger(kind)) {
+        found = kind;
+        most = use.of(kind);
+      }
+    }
+    return found;
+  }
+
+  /** Gives a tile, so that the next one can be found. */
+  void give(int kind) {
+    judge.take(kind);
+    over.give(kind);
+  }
+
+  /** Whether the rack as it was at the beginning hardly misses one more tile of a kind. */
+  boolean stranger(int kind) {
+    return kind != Tile.JOKER && judge.worthWithout(kind) >= STRANGER * whole;
+  }
+
+  /** The distance of the rack as it was at the beginning. */
+  int away() {
+    return judge.least();
+  }
+
+  /** Tiles that stand beside the nearest hand, however well they would do for another. */
+  int beside() {
+    return view.rackSize() - HAND + judge.least();
+  }
+
+  /** Tiles to spare, counted up to a number. */
+  int strangers(int most) {
+    int count = 0;
+    while (count < most) {
+      int kind = next();
+      if (kind < 0 || !stranger(kind)) {
+        break;
+      }
+      count++;
+      give(kind);
+    }
+    return count;
+  }
+
+  private static boolean natural(int kind) {
+    return kind >= 0 && kind != Tile.JOKER;
+  }
+
+  private boolean keeps(int kind) {
+    return !(keepFlowers && kind == Tile.FLOWER) && !(keepPairs && view.held(kind) >= 2);
+  }
+}

@@ -1,0 +1,62 @@
+package org.tallywall.strategies.habit;
+
+import java.util.List;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.hand.RackJudge;
+
+/**
+ * The chase for a hand without jokers, where the line aimed at pays double for it. It lasts while
+ * the seat has none, on its rack or laid open; the one just drawn can be thrown again.
+ */
+final class Jokerless {
+  private static final String AWAY = "jokers.chase-jokerless-when-away-at-most";
+  private static final int SLACK = 2;
+
+  private final RackJudge without;
+  private final Rack rack = new Rack();
+  private final int away;
+
+  Jokerless(RackJudge without, SettingValues values) {
+    this.without = without;
+    away = values.whole(AWAY);
+  }
+
+  static List<Setting> settings() {
+    return List.of(
+        Setting.number(
+            AWAY,
+            "-1",
+            "-1",
+            "14",
+            "without a joker and so near to a line that pays double jokerless, redeem none and throw"
+                + " the one drawn; -1 never does (\"jokerless is a bonus, not a plan\")"));
+  }
+
+  /** Whether jokers are left where they are. */
+  boolean leaves(SeatView view) {
+    return away >= 0 && view.held(Tile.JOKER) == 0 && near(view);
+  }
+
+  /** Whether the joker just drawn is thrown. */
+  boolean throwsDrawn(SeatView view) {
+    return away >= 0 && view.drawn() == Tile.JOKER && view.held(Tile.JOKER) == 1 && near(view);
+  }
+
+  private boolean near(SeatView view) {
+    for (Exposure exposure : view.exposures(view.seat())) {
+      if (exposure.jokers() > 0) {
+        return false;
+      }
+    }
+    view.copyRack(rack);
+    rack.remove(Tile.JOKER, rack.jokers());
+    without.look(view, rack, view.reach(view.seat()), SLACK, 0);
+    return without.aim() != Player.NO_AIM
+        && without.least() <= away
+        && view.table().hands().line(without.aim()).terms().jokerless();
+  }
+}

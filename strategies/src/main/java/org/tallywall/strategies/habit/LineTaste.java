@@ -1,0 +1,87 @@
+package org.tallywall.strategies.habit;
+
+import java.util.List;
+import org.tallywall.core.card.ConcreteHand;
+import org.tallywall.core.hand.Lack;
+import org.tallywall.core.hand.Reach;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.tile.Rack;
+import org.tallywall.strategies.hand.LineWeights;
+
+/** For or against concealed lines, pairs before groups, and pairs of which copies are out. */
+final class LineTaste implements LineWeights {
+  private static final String CONCEALED = "aim.concealed-weight";
+  private static final String PAIRS_FIRST = "aim.pairs-first";
+  private static final String LEAVE_PAIR = "aim.leave-pair-when-out";
+  private static final int NEVER = 9;
+
+  private final double concealed;
+  private final double keptForPair;
+  private final int leavePair;
+  private SeatView view;
+  private Reach reach;
+
+  LineTaste(SettingValues values) {
+    concealed = values.number(CONCEALED);
+    keptForPair = 1 - values.number(PAIRS_FIRST);
+    leavePair = values.whole(LEAVE_PAIR);
+  }
+
+  static List<Setting> settings() {
+    return List.of(
+        Setting.number(
+            CONCEALED,
+            "1",
+            "0.0",
+            "4.0",
+            "how many times as much a concealed line counts (\"a concealed line is worth it only"
+                + " when dealt well\")"),
+        Setting.number(
+            PAIRS_FIRST,
+            "0",
+            "0.0",
+            "0.9",
+            "share taken off a line for each tile of its singles and pairs that lacks (\"look for"
+                + " pairs first\")"),
+        Setting.number(
+            LEAVE_PAIR,
+            "9",
+            "1",
+            "9",
+            "with so many copies of a pair's tile face up look elsewhere; 9 never does (\"two of"
+                + " four out: leave the pair\")"));
+  }
+
+  boolean neutral() {
+    return concealed == 1 && keptForPair == 1 && leavePair >= NEVER;
+  }
+
+  @Override
+  public void begin(SeatView seat, Rack rack, Reach possible) {
+    view = seat;
+    reach = possible;
+  }
+
+  @Override
+  public double of(int hand, Lack lack, int naturals) {
+    boolean closed = reach.hands().line(reach.line(hand)).concealed();
+    double weight = closed ? concealed : 1;
+    for (int missing = 0; missing < naturals; missing++) {
+      weight *= keptForPair;
+    }
+    return leavePair < NEVER && waitsForLeftPair(hand, lack)
+        ? weight * AllWeights.LEFT_ASIDE
+        : weight;
+  }
+
+  private boolean waitsForLeftPair(int hand, Lack lack) {
+    ConcreteHand made = reach.hand(hand);
+    for (int at = 0; at < lack.kinds(); at++) {
+      int kind = lack.kind(at);
+      if (lack.natural(at) > 0 && made.loose(kind) >= 2 && view.faceUp(kind) >= leavePair) {
+        return true;
+      }
+    }
+    return false;
+  }
+}
