@@ -6,6 +6,7 @@ import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
 import org.tallywall.core.random.Purpose;
+import org.tallywall.core.random.RandomStream;
 
 /**
  * Works out where the tiles of one pass go, blind ones included (rules 2.3.7 to 2.3.10). Which
@@ -89,8 +90,7 @@ final class BlindPasses {
     int blind = choices[seat].blind();
     int[] mixed = incoming.clone();
     if (blind > 0 && blind < TILES) {
-      turnToBlind(seat);
-      state.random.shuffle(mixed, mixed.length);
+      blind(seat).shuffle(mixed, mixed.length);
     }
     int[] out = new int[TILES];
     for (int at = 0; at < TILES; at++) {
@@ -115,8 +115,7 @@ final class BlindPasses {
     }
     for (int at = 0; at < circle.length; at++) {
       int[] own = choices[circle[at]].own().clone();
-      turnToBlind(circle[at]);
-      state.random.shuffle(own, own.length);
+      blind(circle[at]).shuffle(own, own.length);
       for (int tile : own) {
         queues.get((at + 1) % circle.length).add(tile);
       }
@@ -138,8 +137,8 @@ final class BlindPasses {
     }
   }
 
-  private void turnToBlind(int seat) {
-    state.random.turnTo(
+  private RandomStream blind(int seat) {
+    return state.streams.turnTo(
         Purpose.BLIND_PASS, seat, state.deal().sample(), Question.moment(state.events, step));
   }
 

@@ -38,13 +38,16 @@ public final class Deal {
    * @return always the same deal for the same arguments
    */
   public static Deal of(long seed, long number, TileSet tiles) {
-    RandomStream stream = new RandomStream(new StreamKey(seed, number, Purpose.WALL, 0, 0, 0));
     int[] wall = tiles.tiles();
-    stream.shuffle(wall, wall.length);
-    stream.turnTo(Purpose.DICE, 0, 0, 0);
-    int first = stream.below(6) + 1;
-    int second = stream.below(6) + 1;
+    stream(seed, number, Purpose.WALL).shuffle(wall, wall.length);
+    RandomStream dice = stream(seed, number, Purpose.DICE);
+    int first = dice.below(6) + 1;
+    int second = dice.below(6) + 1;
     return new Deal(seed, number, wall, new int[] {first, second}, 0);
+  }
+
+  private static RandomStream stream(long seed, long number, Purpose purpose) {
+    return new RandomStream(new StreamKey(seed, number, purpose, 0, 0, 0));
   }
 
   /**

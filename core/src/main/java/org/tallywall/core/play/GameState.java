@@ -6,9 +6,9 @@ import java.util.Collections;
 import java.util.List;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.hand.ReachCache;
+import org.tallywall.core.random.GameStreams;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
-import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.rules.WallRules;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
@@ -21,7 +21,7 @@ final class GameState implements OpenTable {
 
   final TableSetup setup;
   final ReachCache cache;
-  final RandomStream random = new RandomStream(new StreamKey(0, 0, Purpose.DECISION, 0, 0, 0));
+  final GameStreams streams = new GameStreams();
   final Rack[] racks = new Rack[Seats.COUNT];
   final LiveView[] views = new LiveView[Seats.COUNT];
   final boolean[] dead = new boolean[Seats.COUNT];
@@ -66,7 +66,7 @@ final class GameState implements OpenTable {
   /** Clears the table and deals (rule 1.3). */
   void begin(Deal newDeal) {
     deal = newDeal;
-    random.begin(deal.seed(), deal.number());
+    streams.begin(deal.seed(), deal.number());
     purpose = Purpose.DECISION;
     sample = deal.sample();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
@@ -97,7 +97,7 @@ final class GameState implements OpenTable {
   void begin(Position position) {
     SeatView seen = position.view();
     deal = position.deal();
-    random.begin(position.numbers());
+    streams.playOn(position.numbers());
     purpose = Purpose.ROLLOUT;
     sample = position.sample();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
@@ -150,8 +150,7 @@ final class GameState implements OpenTable {
 
   private RandomStream decision(long moment, int seat) {
     asked = seat;
-    random.turnTo(purpose, seat, sample, moment);
-    return random;
+    return streams.turnTo(purpose, seat, sample, moment);
   }
 
   @Override

@@ -1,9 +1,8 @@
 package org.tallywall.core.play;
 
 import java.util.Arrays;
-import org.tallywall.core.random.Purpose;
+import org.tallywall.core.random.GameStreams;
 import org.tallywall.core.random.RandomStream;
-import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.TileSet;
 
@@ -15,8 +14,7 @@ import org.tallywall.core.tile.TileSet;
  */
 public final class Position {
   private final Rack[] racks = new Rack[Seats.COUNT];
-  private final RandomStream numbers =
-      new RandomStream(new StreamKey(0, 0, Purpose.ROLLOUT, 0, 0, 0));
+  private final GameStreams numbers = new GameStreams();
   private SeatView view;
   private int[] tiles = {};
   private int sample;
@@ -34,7 +32,7 @@ public final class Position {
    */
   public void begin(SeatView seen, RandomStream random) {
     view = seen;
-    numbers.begin(random);
+    numbers.playOn(random);
     TileSet set = seen.table().rules().tiles();
     if (tiles.length != set.size()) {
       tiles = set.tiles();
@@ -82,7 +80,7 @@ public final class Position {
     return view;
   }
 
-  RandomStream numbers() {
+  GameStreams numbers() {
     return numbers;
   }
 

@@ -6,6 +6,10 @@ import org.apache.commons.rng.core.source64.Philox4x64;
  * Random numbers of one key: Philox 4x64 (Salmon, Moraes, Dror and Shaw, SC 2011) from Commons RNG.
  * The generator is made when the first number is asked for, so a stream that nobody uses costs
  * nothing. Not safe for use by several threads.
+ *
+ * <p>Whoever is handed a stream gets its numbers and those of {@link #beside}, and nothing that
+ * leads to the numbers of another purpose: a player must not be able to look at the wall. Only
+ * {@link GameStreams} turns streams.
  */
 public final class RandomStream {
   private static final long LOW_32 = 0xFFFF_FFFFL;
@@ -28,47 +32,35 @@ public final class RandomStream {
     turnTo(key.purpose(), key.seat(), key.sample(), key.decision());
   }
 
-  /**
-   * Turns this stream to a deal, so that one object serves many games.
-   *
-   * @param seed the study's seed
-   * @param deal the deal, from 0
-   */
-  public void begin(long seed, long deal) {
+  /** Turns this stream to a deal, so that one object serves many games. */
+  void begin(long seed, long deal) {
     this.seed = seed;
     this.deal = deal;
     this.source = null;
   }
 
-  /**
-   * Turns this stream to the deal of another.
-   *
-   * @param other a stream of the same game
-   */
-  public void begin(RandomStream other) {
+  /** Turns this stream to the deal of another. */
+  void begin(RandomStream other) {
     begin(other.seed, other.deal);
   }
 
   /**
-   * A stream for the same seat, deal and moment, but for another purpose.
+   * A stream for the same seat, deal and moment, to play the game out in the head.
    *
-   * @param other what its numbers are for
+   * @param other what its numbers are for: {@link Purpose#ROLLOUT}
    * @param which which of several samples, from 0
    * @return a new stream
+   * @throws IllegalArgumentException for any other purpose, such as the wall
    */
   public RandomStream beside(Purpose other, int which) {
+    if (other != Purpose.ROLLOUT) {
+      throw new IllegalArgumentException("beside a stream there are those of playouts alone");
+    }
     return new RandomStream(new StreamKey(seed, deal, other, seat, which, decision));
   }
 
-  /**
-   * Turns this stream to another piece of work of the same deal.
-   *
-   * @param purpose what the numbers are for
-   * @param seat the seat concerned
-   * @param sample which of several samples, from 0
-   * @param decision the moment of the game
-   */
-  public void turnTo(Purpose purpose, int seat, int sample, long decision) {
+  /** Turns this stream to another piece of work of the same deal. */
+  void turnTo(Purpose purpose, int seat, int sample, long decision) {
     this.purpose = purpose;
     this.seat = seat;
     this.sample = sample;
