@@ -6,7 +6,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -23,12 +26,35 @@ class StudiesOfTheProjectTest {
       Echoes;nnnx nnny nnnz FFF NN;25;
       """;
 
+  private static final Path LADDER = Path.of("studies/ladder.json");
+
   @TempDir Path folder;
 
   static List<Path> studies() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("studies"))) {
-      return files.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+      return files
+          .filter(file -> file.toString().endsWith(".json") && !file.equals(LADDER))
+          .sorted()
+          .toList();
     }
+  }
+
+  /** The ladder plays at least one whole round, and two of its players take their time. */
+  @Test
+  void ladder_withoutItsSlowPlayers_runs() throws IOException {
+    String quick =
+        Files.readAllLines(LADDER).stream()
+            .filter(line -> !line.contains("\"rollout\":") && !line.contains("\"open-tiles\":"))
+            .collect(Collectors.joining("\n"));
+    study_onASpreadsheetsCardWithAColdWall_runs(Path.of(Cards.write(folder, "quick.json", quick)));
+    assertThat(Files.readAllLines(folder.resolve("out/ratings.csv"))).hasSize(8);
+  }
+
+  @Test
+  @Tag("long")
+  void ladder_whole_runs() throws IOException {
+    study_onASpreadsheetsCardWithAColdWall_runs(LADDER);
+    assertThat(Files.readAllLines(folder.resolve("out/ratings.csv"))).hasSize(10);
   }
 
   @ParameterizedTest
