@@ -36,7 +36,7 @@ final class GameState implements OpenTable {
   private int[] discardSeat = new int[256];
   private int discards;
   private Deal deal;
-  private int taken;
+  private final WallOrder wall = new WallOrder();
   private int lastTiles;
   private Purpose purpose = Purpose.DECISION;
   private int sample;
@@ -82,9 +82,10 @@ final class GameState implements OpenTable {
     discards = 0;
     events = 0;
     endTurn();
-    for (taken = 0; taken < Deal.DEALT; taken++) {
-      racks[Deal.dealtTo(taken)].add(deal.tile(taken));
+    for (int at = 0; at < Deal.DEALT; at++) {
+      racks[Deal.dealtTo(at)].add(deal.tile(at));
     }
+    wall.begin(Deal.DEALT, deal.size(), false);
     countLastTiles();
   }
 
@@ -118,7 +119,7 @@ final class GameState implements OpenTable {
       note(seen.discardSeat(at), seen.discardTile(at));
     }
     events = seen.events();
-    taken = deal.size() - seen.wallLeft();
+    wall.begin(deal.size() - seen.wallLeft(), deal.size(), position.ownRows());
     countLastTiles();
     endTurn();
     offered = seen.offered();
@@ -170,7 +171,7 @@ final class GameState implements OpenTable {
 
   @Override
   public int wallLeft() {
-    return deal.size() - taken;
+    return deal.size() - wall.taken();
   }
 
   /** Whether tiles now come from the last wall (rule 7.4). */
@@ -179,7 +180,7 @@ final class GameState implements OpenTable {
   }
 
   int draw(int seat) {
-    int tile = deal.tile(taken++);
+    int tile = deal.tile(wall.draw(seat));
     racks[seat].add(tile);
     wins.gained(seat);
     drawn = tile;

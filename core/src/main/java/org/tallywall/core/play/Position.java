@@ -18,6 +18,7 @@ public final class Position {
   private SeatView view;
   private int[] tiles = {};
   private int sample;
+  private boolean ownRows;
 
   /** A position that is not set yet. */
   public Position() {
@@ -64,12 +65,37 @@ public final class Position {
   }
 
   /**
+   * A tile of the wall as it was set last.
+   *
+   * @param index how many tiles are drawn before it, from 0 to {@link SeatView#wallLeft()} - 1
+   * @return its kind
+   */
+  public int wall(int index) {
+    return tiles[tiles.length - view.wallLeft() + index];
+  }
+
+  /**
    * Sets which of several samples this is; the numbers with which players decide depend on it.
    *
    * @param which from 0
    */
   public void sample(int which) {
     sample = which;
+  }
+
+  /**
+   * Sets whether each seat draws from a row of the wall that it has for itself, so that games which
+   * begin with different choices stay as alike as can be. For guessed walls only: a wall that lies
+   * on the table is drawn from in order, which is how positions begin.
+   *
+   * @param own whether it does
+   */
+  public void ownRows(boolean own) {
+    ownRows = own;
+  }
+
+  boolean ownRows() {
+    return ownRows;
   }
 
   int sample() {

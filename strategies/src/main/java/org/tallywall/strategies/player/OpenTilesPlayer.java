@@ -36,7 +36,9 @@ public final class OpenTilesPlayer implements SeesOpenTable {
   /** A player that is shown the table when it sits down. */
   public OpenTilesPlayer() {
     HabitPlayer usual = new HabitPlayer(SettingValues.standard(HabitPlayer.reckoner()));
-    tries = new RolloutPlayer(usual, new Playouts(this::lay, inner(), 0, PLAYOUTS), CANDIDATES);
+    tries =
+        new RolloutPlayer(
+            usual, new Playouts(this::lay, inner(), new Effort(PLAYOUTS, 0, false)), CANDIDATES);
   }
 
   private static List<Supplier<Player>> inner() {

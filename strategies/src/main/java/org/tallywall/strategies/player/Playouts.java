@@ -1,11 +1,11 @@
 package org.tallywall.strategies.player;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.GameListener;
-import org.tallywall.core.play.Outcome;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.Position;
 import org.tallywall.core.play.SeatView;
@@ -23,8 +23,7 @@ final class Playouts {
 
   private final Guess hidden;
   private final List<Supplier<Player>> inner;
-  private final double surerBy;
-  private final int playouts;
+  private final Effort effort;
   private final Position position = new Position();
   private final List<List<FirstAnswer>> players = new ArrayList<>();
   private final List<Game> games = new ArrayList<>();
@@ -35,14 +34,12 @@ final class Playouts {
    *
    * @param hidden guesses hidden tiles
    * @param inner make the players that play on, one kind after the other
-   * @param surerBy standard errors by which a choice must be better than the first
-   * @param playouts playouts for one decision, over all choices; each choice has one at least
+   * @param effort how much is tried
    */
-  Playouts(Guess hidden, List<Supplier<Player>> inner, double surerBy, int playouts) {
+  Playouts(Guess hidden, List<Supplier<Player>> inner, Effort effort) {
     this.hidden = hidden;
     this.inner = inner;
-    this.surerBy = surerBy;
-    this.playouts = playouts;
+    this.effort = effort;
   }
 
   /** Sets the first answer of a playout. */
@@ -60,6 +57,22 @@ final class Playouts {
   /** Fills in what a seat cannot see. */
   @FunctionalInterface
   interface Guess {
+    /**
+     * Looks at what a seat knows, before the first of several guesses.
+     *
+     * @param view what the seat knows
+     */
+    default void look(SeatView view) {}
+
+    /**
+     * Whether the wall is guessed, so that its order says nothing.
+     *
+     * @return true if so
+     */
+    default boolean guessesWall() {
+      return false;
+    }
+
     /**
      * Fills in the racks of the others and the wall.
      *
@@ -97,36 +110,67 @@ final class Playouts {
    */
   int best(SeatView view, RandomStream random, int choices, Choose choose) {
     sit(view);
-    int samples = Math.max(1, playouts / choices);
-    double[] sum = new double[choices];
-    double[] squares = new double[choices];
     position.begin(view, random);
-    for (int which = 0; which < samples; which++) {
-      hidden.deal(view, random.beside(Purpose.ROLLOUT, 2 * which), position);
-      position.sample(2 * which + 1);
-      double first = 0;
-      for (int choice = 0; choice < choices; choice++) {
-        int kind = which % games.size();
-        choose.first(players.get(kind).get(view.seat()), choice);
-        Outcome outcome = games.get(kind).playOn(position);
-        double points = outcome.points().get(view.seat());
-        first = choice == 0 ? points : first;
-        sum[choice] += points - first;
-        squares[choice] += (points - first) * (points - first);
+    position.ownRows(hidden.guessesWall());
+    hidden.look(view);
+    Differences found = new Differences(choices);
+    List<Integer> tried = new ArrayList<>();
+    for (int choice = 1; choice < choices; choice++) {
+      tried.add(choice);
+    }
+    int left = effort.playouts();
+    int world = 0;
+    boolean more = !tried.isEmpty();
+    while (more) {
+      more = effort.halving() && tried.size() > 1;
+      int rounds = Math.max(1, left / ((more ? 2 : 1) * (tried.size() + 1)));
+      for (int until = world + rounds; world < until; world++) {
+        play(view, random, world, tried, choose, found);
+      }
+      left -= rounds * (tried.size() + 1);
+      if (more) {
+        keepBetterHalf(tried, found);
+        more = !tried.isEmpty() && left > tried.size();
       }
     }
-    return surelyBest(sum, squares, samples);
+    return surelyBest(tried, found);
   }
 
-  private int surelyBest(double[] sum, double[] squares, int samples) {
+  /** Plays on after the usual choice and after each that is tried, in one world. */
+  private void play(
+      SeatView view,
+      RandomStream random,
+      int world,
+      List<Integer> tried,
+      Choose choose,
+      Differences found) {
+    hidden.deal(view, random.beside(Purpose.ROLLOUT, 2 * world), position);
+    position.sample(2 * world + 1);
+    int kind = world % games.size();
+    FirstAnswer own = players.get(kind).get(view.seat());
+    choose.first(own, 0);
+    int usual = games.get(kind).playOn(position).points().get(view.seat());
+    for (int choice : tried) {
+      choose.first(own, choice);
+      found.add(choice, games.get(kind).playOn(position).points().get(view.seat()) - usual);
+    }
+  }
+
+  /** Leaves the better half, one at least, of those that look better than the usual choice. */
+  private static void keepBetterHalf(List<Integer> tried, Differences found) {
+    int most = Math.max(1, tried.size() / 2);
+    tried.removeIf(choice -> found.mean(choice) <= 0);
+    tried.sort(Comparator.comparingDouble(choice -> -found.mean(choice)));
+    while (tried.size() > most) {
+      tried.remove(tried.size() - 1);
+    }
+  }
+
+  private int surelyBest(List<Integer> tried, Differences found) {
     int best = 0;
-    double most = 0;
-    for (int choice = 1; choice < sum.length; choice++) {
-      double mean = sum[choice] / samples;
-      double variance = squares[choice] / samples - mean * mean;
-      double error = Math.sqrt(Math.max(0, variance) / samples);
-      if (mean > most && mean > surerBy * error) {
-        most = mean;
+    for (int choice : tried) {
+      boolean sure = found.surelyBetter(choice, effort.surerBy());
+      if (sure && (best == 0 || found.mean(choice) > found.mean(best))) {
         best = choice;
       }
     }

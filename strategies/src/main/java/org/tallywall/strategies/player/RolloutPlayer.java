@@ -18,16 +18,17 @@ import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
 import org.tallywall.strategies.hand.RackJudge;
-import org.tallywall.strategies.read.HiddenTiles;
 
 /**
- * Plays as {@code watchful}, but tries its claims and discards out: it guesses the hidden tiles
- * many times, plays the rest of the game out after each choice that is worth considering, and takes
- * another choice than {@code watchful} would where the playouts show it to be better by more than
- * chance explains.
+ * Plays as {@code watchful}, but near a hand it tries its claims and discards out: it guesses the
+ * hidden tiles many times ({@link LikelyTiles}), plays the rest of the game out after each choice
+ * that is worth considering, and takes another choice than {@code watchful} would where the
+ * playouts show it to be better by more than chance explains.
  *
- * <p>Passes, exchanges and wins are those of {@code watchful}. The players of the playouts are of
- * one kind, at all four seats.
+ * <p>All choices meet the same guesses. Half of the playouts go to all of them, the rest to the
+ * better half, again and again, and always to the usual choice as well ({@link Playouts}); where
+ * none looks better, no more are spent. Passes, exchanges and wins are those of {@code watchful}.
+ * The players of the playouts are of one kind, at all four seats; they do not defend.
  */
 public final class RolloutPlayer implements Player, Defending {
   private static final String NAME = "rollout.";
@@ -36,6 +37,7 @@ public final class RolloutPlayer implements Player, Defending {
   private final HabitPlayer usual;
   private final RackJudge judge;
   private final Playouts playouts;
+  private final WorthTrying worth;
   private final int candidates;
 
   /**
@@ -46,13 +48,13 @@ public final class RolloutPlayer implements Player, Defending {
   public RolloutPlayer(SettingValues values) {
     usual = new HabitPlayer(values);
     judge = AimHabit.rackJudge(values);
+    worth = WorthTrying.of(values);
     candidates = values.whole(NAME + "candidates");
     playouts =
         new Playouts(
-            new HiddenTiles(values.whole(NAME + "racks-tried"))::deal,
+            new LikelyTiles(),
             List.of(inner(values.word(NAME + "inner"))),
-            values.number(NAME + "surer-by"),
-            values.whole(NAME + "playouts"));
+            new Effort(values.whole(NAME + "playouts"), values.number(NAME + "surer-by"), true));
   }
 
   /**
@@ -66,6 +68,7 @@ public final class RolloutPlayer implements Player, Defending {
     this.usual = usual;
     this.judge = AimHabit.rackJudge(SettingValues.standard(AimHabit.settings()));
     this.playouts = playouts;
+    this.worth = WorthTrying.ALWAYS;
     this.candidates = candidates;
   }
 
@@ -105,18 +108,12 @@ public final class RolloutPlayer implements Player, Defending {
             "random-legal"));
     list.add(
         Setting.number(
-            NAME + "racks-tried",
-            "4",
-            "1",
-            "50",
-            "racks guessed for each opponent, of which the nearest to a hand is taken"));
-    list.add(
-        Setting.number(
             NAME + "surer-by",
-            "1.5",
+            "2.0",
             "0.0",
             "5.0",
             "standard errors by which a choice must be better than the usual one to be taken"));
+    list.addAll(WorthTrying.settings());
     list.addAll(HabitPlayer.watchful());
     return List.copyOf(list);
   }
@@ -164,6 +161,9 @@ public final class RolloutPlayer implements Player, Defending {
   private List<ClaimChoice> claims(SeatView view, ClaimChoice first) {
     List<ClaimChoice> choices = new ArrayList<>(List.of(first));
     judge.look(view, SLACK, 0);
+    if (!worth.at(view, judge.least())) {
+      return choices;
+    }
     if (first instanceof ClaimChoice.Expose) {
       choices.add(ClaimChoice.nothing());
     } else if (!judge.wantsNow(view.offered())) {
@@ -189,6 +189,9 @@ public final class RolloutPlayer implements Player, Defending {
       return first;
     }
     List<TurnChoice> choices = discards(view, discard.tile());
+    if (choices.size() < 2) {
+      return first;
+    }
     return choices.get(
         playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
   }
@@ -197,6 +200,9 @@ public final class RolloutPlayer implements Player, Defending {
   private List<TurnChoice> discards(SeatView view, int usually) {
     List<TurnChoice> choices = new ArrayList<>(List.of(TurnChoice.discard(usually)));
     judge.look(view, SLACK, 0);
+    if (!worth.at(view, judge.least())) {
+      return choices;
+    }
     boolean[] named = new boolean[Tile.KINDS];
     named[usually] = true;
     while (choices.size() < candidates) {
