@@ -71,7 +71,7 @@ public final class ClaimHabit {
             "lay at most so many jokers in one exposure (\"do not show two in one\")"),
         Setting.number(
             JOKERS_AWAY,
-            "14",
+            "4",
             "0",
             "14",
             "lay a joker only from so many tiles away: further off the exposure settles the line"
