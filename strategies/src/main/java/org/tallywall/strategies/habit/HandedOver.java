@@ -13,7 +13,7 @@ import org.tallywall.core.tile.Tile;
 final class HandedOver {
   private static final String NO_PAIR = "passes.no-pair-to-one";
   private static final String NO_THREE = "passes.no-three-related-to-one";
-  private static final String NO_FAMILY = "passes.no-family-twice-to-one";
+  private static final String NO_FAMILY = "passes.no-family-twice";
 
   private final boolean noPair;
   private final boolean noThree;

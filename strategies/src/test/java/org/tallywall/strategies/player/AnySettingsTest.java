@@ -1,0 +1,73 @@
+package org.tallywall.strategies.player;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.tallywall.core.random.Purpose;
+import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.random.StreamKey;
+import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.record.Replay;
+import org.tallywall.strategies.TestTable;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.habit.Setting;
+
+/**
+ * Players with settings drawn from their ranges by lot: whatever is set, they answer legally, and
+ * by the view and the numbers of the question alone. Four others at each deal.
+ */
+class AnySettingsTest {
+  private static final long SEED = 11_25L;
+  private static final int DEALS = 60;
+
+  /** Half of the settings of a watchful player stay as they are. */
+  private static PlayerSpec drawn(int deal, int seat) {
+    RandomStream lot = new RandomStream(new StreamKey(SEED, deal, Purpose.DECISION, seat, 0, 0));
+    PlayerType type = Catalog.standard().type("watchful").orElseThrow();
+    Map<String, Object> changed = new LinkedHashMap<>();
+    for (Setting setting : type.settings()) {
+      if (lot.below(2) == 0) {
+        changed.put(setting.name(), value(setting, lot));
+      }
+    }
+    return new PlayerSpec(type, changed);
+  }
+
+  private static Object value(Setting setting, RandomStream lot) {
+    if (setting.standard() instanceof Boolean) {
+      return lot.below(2) == 0;
+    }
+    if (setting.standard() instanceof String) {
+      return setting.words().get(lot.below(setting.words().size()));
+    }
+    BigDecimal tenth = BigDecimal.valueOf(lot.below(11)).movePointLeft(1);
+    BigDecimal range = setting.most().subtract(setting.least());
+    BigDecimal value = setting.least().add(range.multiply(tenth));
+    return setting.takesFractions() ? value : value.setScale(0, RoundingMode.HALF_UP);
+  }
+
+  @Test
+  void answers_areLegalAndDependOnTheViewAlone_whateverIsSet() {
+    for (int deal = 0; deal < DEALS; deal++) {
+      List<ThreeTimesAsked> seats = new ArrayList<>();
+      List<PlayerSpec> specs = new ArrayList<>();
+      for (int seat = 0; seat < 4; seat++) {
+        PlayerSpec spec = drawn(deal, seat);
+        specs.add(spec);
+        seats.add(new ThreeTimesAsked(TestTable.SEED, spec::make));
+        seats.get(seat).deal(deal);
+      }
+      GameRecord game = TestTable.play(deal, seats);
+      assertThat(Replay.check(TestTable.HANDS, game)).as("deal %d: %s", deal, specs).isEmpty();
+      assertThat(seats).allSatisfy(seat -> assertThat(seat.questions).isPositive());
+    }
+  }
+}
