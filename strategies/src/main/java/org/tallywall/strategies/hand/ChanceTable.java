@@ -9,42 +9,49 @@ final class ChanceTable {
   private static final int MOST_NEEDED = 6;
   private static final int MOST_UNSEEN = 16;
   private static final int STEPS = 128;
+  private static final int ROW = (MOST_NEEDED + 1) * (MOST_UNSEEN + 1);
   private static final double[] TABLE = table();
 
   private ChanceTable() {}
 
   /**
+   * The part of the table that belongs to a chance, so that it need be found only once.
+   *
+   * @param q chance of each copy to turn up, 0 to 1
+   * @return a row for {@link #atLeast(int, int, int)}
+   */
+  static int row(double q) {
+    return Math.min(STEPS - 1, (int) (q * STEPS)) * ROW;
+  }
+
+  /**
    * The chance.
    *
    * @param needed copies needed, 0 or more; more than six are taken as six
-   * @param unseen copies that cannot be seen, 0 to 16
-   * @param q chance of each copy to turn up, 0 to 1
+   * @param unseen copies that cannot be seen, 0 or more; more than 16 are taken as 16
+   * @param row what {@link #row} says of the chance of each copy to turn up
    * @return 0 to 1
    */
-  static double atLeast(int needed, int unseen, double q) {
-    if (needed <= 0) {
-      return 1;
-    }
+  static double atLeast(int needed, int unseen, int row) {
     if (needed > unseen) {
       return 0;
     }
-    int step = Math.min(STEPS - 1, (int) (q * STEPS));
-    return TABLE[index(Math.min(needed, MOST_NEEDED), Math.min(unseen, MOST_UNSEEN), step)];
+    return TABLE[row + index(Math.min(needed, MOST_NEEDED), Math.min(unseen, MOST_UNSEEN))];
   }
 
-  private static int index(int needed, int unseen, int step) {
-    return (needed * (MOST_UNSEEN + 1) + unseen) * STEPS + step;
+  private static int index(int needed, int unseen) {
+    return needed * (MOST_UNSEEN + 1) + unseen;
   }
 
   private static double[] table() {
-    double[] table = new double[(MOST_NEEDED + 1) * (MOST_UNSEEN + 1) * STEPS];
+    double[] table = new double[STEPS * ROW];
     for (int step = 0; step < STEPS; step++) {
       double q = (step + 0.5) / STEPS;
       double[] exactly = {1};
       for (int unseen = 0; unseen <= MOST_UNSEEN; unseen++) {
         double below = 0;
         for (int needed = 0; needed <= MOST_NEEDED; needed++) {
-          table[index(needed, unseen, step)] = Math.max(0, 1 - below);
+          table[step * ROW + index(needed, unseen)] = Math.max(0, 1 - below);
           below += needed < exactly.length ? exactly[needed] : 0;
         }
         exactly = oneMore(exactly, q);

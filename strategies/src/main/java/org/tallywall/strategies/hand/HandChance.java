@@ -15,14 +15,25 @@ import org.tallywall.core.tile.Tile;
  * exchanges to come.
  */
 final class HandChance {
+  /** The least chance that anything is divided by. */
+  private static final double LEAST = 1e-9;
+
   private static final int MOST_KINDS = Tile.NATURALS;
   private static final int FURTHER_JOKERS = 2;
+
+  /** More tiles than these gain no more from the one that may be claimed. */
+  private static final int MOST_OPEN = 15;
 
   private final int[] unseen = new int[Tile.KINDS];
   private final int[] open = new int[MOST_KINDS];
   private final double[] get = new double[MOST_KINDS];
   private final double[] jokersComing = new double[FURTHER_JOKERS + 1];
-  private Outlook outlook;
+  private final double[] better = new double[MOST_KINDS];
+  private final double[] gain = new double[MOST_KINDS];
+  private final int[] openRows = new int[MOST_OPEN];
+  private double anyComing;
+  private int drawRow;
+  private int claimRow;
 
   /**
    * Sets what is unseen and what may be hoped for.
@@ -31,15 +42,21 @@ final class HandChance {
    * @param hopes its outlook
    */
   void begin(SeatView view, Outlook hopes) {
-    outlook = hopes;
+    drawRow = ChanceTable.row(hopes.draw());
+    claimRow = ChanceTable.row(hopes.claim());
+    for (int needed = 1; needed < MOST_OPEN; needed++) {
+      double claims = (hopes.claim() - hopes.draw()) / needed;
+      openRows[needed] = ChanceTable.row(hopes.draw() + claims);
+    }
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       unseen[kind] = view.unseen(kind);
     }
-    double none = 1 - ChanceTable.atLeast(1, unseen[Tile.JOKER], hopes.draw());
-    double two = ChanceTable.atLeast(2, unseen[Tile.JOKER], hopes.draw());
+    double none = 1 - ChanceTable.atLeast(1, unseen[Tile.JOKER], drawRow);
+    double two = ChanceTable.atLeast(2, unseen[Tile.JOKER], drawRow);
     jokersComing[0] = none;
     jokersComing[1] = Math.max(0, 1 - none - two);
     jokersComing[2] = two;
+    anyComing = jokersComing[0] + jokersComing[1] + jokersComing[2];
   }
 
   /**
@@ -96,17 +113,20 @@ final class HandChance {
   }
 
   private double naturalChance(int needed, int kind, boolean one) {
-    return needed == 0
-        ? 1
-        : ChanceTable.atLeast(needed, unseen[kind], one ? outlook.claim() : outlook.draw());
+    return needed == 0 ? 1 : ChanceTable.atLeast(needed, unseen[kind], one ? claimRow : drawRow);
   }
 
   /** The more tiles a group lacks, the less it gains from the one that may be claimed. */
   private double openChance(int needed, int kind, int alsoNatural, boolean drawnOnly) {
-    double q =
-        drawnOnly ? outlook.draw() : outlook.draw() + (outlook.claim() - outlook.draw()) / needed;
-    return ChanceTable.atLeast(needed + alsoNatural, unseen[kind], q)
-        / Math.max(1e-9, ChanceTable.atLeast(alsoNatural, unseen[kind], q));
+    int row = openRow(needed, drawnOnly);
+    double all = ChanceTable.atLeast(needed + alsoNatural, unseen[kind], row);
+    return alsoNatural == 0
+        ? all
+        : all / Math.max(LEAST, ChanceTable.atLeast(alsoNatural, unseen[kind], row));
+  }
+
+  private int openRow(int needed, boolean drawnOnly) {
+    return drawnOnly ? drawRow : openRows[Math.min(needed, MOST_OPEN - 1)];
   }
 
   private double product(int count) {
@@ -119,8 +139,14 @@ final class HandChance {
 
   /** Jokers are put where they help most, one after the other. */
   private double withJokers(int count, int opens, int jokers, boolean drawnOnly) {
+    if (opens <= jokers) {
+      return anyComing;
+    }
     double chance = 0;
     int placed = 0;
+    for (int at = 0; at < count; at++) {
+      weigh(at, drawnOnly);
+    }
     for (int coming = 0; coming <= FURTHER_JOKERS; coming++) {
       int wanted = Math.min(opens, jokers + coming);
       while (placed < wanted) {
@@ -132,25 +158,30 @@ final class HandChance {
     return chance;
   }
 
+  /** Works out what one joker more would do for a kind. */
+  private void weigh(int at, boolean drawnOnly) {
+    int left = (open[at] & 0xFF) - 1;
+    better[at] = left == 0 ? 1 : openChance(left, open[at] >> 8, 0, drawnOnly);
+    gain[at] = better[at] / Math.max(LEAST, get[at]);
+  }
+
   private void placeOne(int count, boolean drawnOnly) {
     int best = -1;
     double most = 0;
-    double then = 1;
     for (int at = 0; at < count; at++) {
-      int loose = open[at] & 0xFF;
-      if (loose > 0) {
-        double better = openChance(loose - 1, open[at] >> 8, 0, drawnOnly);
-        double gain = better / Math.max(1e-9, get[at]);
-        if (gain > most) {
-          most = gain;
-          best = at;
-          then = better;
-        }
+      if (gain[at] > most) {
+        most = gain[at];
+        best = at;
       }
     }
     if (best >= 0) {
       open[best]--;
-      get[best] = (open[best] & 0xFF) == 0 ? 1 : then;
+      get[best] = better[best];
+      if ((open[best] & 0xFF) > 0) {
+        weigh(best, drawnOnly);
+      } else {
+        gain[best] = 0;
+      }
     }
   }
 }

@@ -31,10 +31,13 @@ public final class RackJudge {
 
   private final JudgeSettings settings;
   private final LineWeights weights;
-  private final RackMeter meter = new RackMeter();
+  private final RackMeter imagining = new RackMeter();
+  private final HandMeter lacks = new HandMeter();
   private final NearHands near = new NearHands();
   private final HandChance chances = new HandChance();
   private final Lack lack = new Lack();
+  private final Lack[] lackOf = new Lack[KEPT];
+  private final boolean[] lackKnown = new boolean[KEPT];
   private final Rack rack = new Rack();
   private final int[] obtainable = new int[Tile.KINDS];
   private final double[] value = new double[KEPT];
@@ -42,6 +45,8 @@ public final class RackJudge {
   private final int[] lines;
   private final double[] best = new double[WAYS];
   private final int[] taken = new int[Tile.KINDS];
+  private final double[] without = new double[Tile.KINDS];
+  private long withoutKnown;
   private int targets;
   private Reach reach;
   private SeatView view;
@@ -65,6 +70,7 @@ public final class RackJudge {
     this.settings = settings;
     this.weights = weights;
     this.lines = new int[settings.targets()];
+    Arrays.setAll(lackOf, at -> new Lack());
   }
 
   /**
@@ -76,7 +82,7 @@ public final class RackJudge {
    */
   public void look(SeatView seat, int slack, int passesLeft) {
     seat.copyRack(rack);
-    look(seat, rack, seat.reach(seat.seat()), slack, passesLeft);
+    look(seat, seat.reach(seat.seat()), seat.meter(), slack, passesLeft);
   }
 
   /**
@@ -89,34 +95,44 @@ public final class RackJudge {
    * @param passesLeft passes still to come
    */
   public void look(SeatView seat, Rack tiles, Reach possible, int slack, int passesLeft) {
+    rack.set(tiles);
+    imagining.hold(rack, possible);
+    look(seat, possible, imagining, slack, passesLeft);
+  }
+
+  private void look(SeatView seat, Reach possible, RackMeter meter, int slack, int passesLeft) {
     view = seat;
     reach = possible;
-    rack.set(tiles);
     Arrays.fill(taken, 0);
-    TableRules rules = seat.table().rules();
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      obtainable[kind] = rules.tiles().copies(kind) - seat.faceUp(kind);
-    }
-    if (seat.offered() >= 0 && seat.offeredBy() != seat.seat()) {
-      obtainable[seat.offered()]++;
-    }
-    obtainable[Tile.JOKER] = rules.tiles().jokers() - seat.discarded(Tile.JOKER);
+    withoutKnown = 0;
+    countObtainable();
     meter.obtainable(obtainable);
-    meter.hold(rack, reach);
     meter.nearest(slack, near);
-    meter.prepareLack();
+    lacks.hold(rack);
     chances.begin(seat, Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft));
     weights.begin(seat, rack, reach);
     keepTargets();
+  }
+
+  private void countObtainable() {
+    TableRules rules = view.table().rules();
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      obtainable[kind] = rules.tiles().copies(kind) - view.faceUp(kind);
+    }
+    if (view.offered() >= 0 && view.offeredBy() != view.seat()) {
+      obtainable[view.offered()]++;
+    }
+    obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
   }
 
   private void keepTargets() {
     targets = 0;
     for (int at = 0; at < near.count(); at++) {
       int hand = near.hand(at);
-      meter.lack(hand, lack);
-      keep(hand, worth(hand, -1, 0, 0));
+      lacks.lack(reach, hand, lack);
+      keep(hand, worth(hand, lack, -1, 0, 0));
     }
+    Arrays.fill(lackKnown, 0, targets, false);
     keepLines();
   }
 
@@ -157,19 +173,19 @@ public final class RackJudge {
     target[at] = hand;
   }
 
-  /** Worth of one target whose lack is set, some tiles of one kind taken away. */
-  private double worth(int hand, int kind, int natural, int open) {
+  /** Worth of one target, some tiles of one kind taken away. */
+  private double worth(int hand, Lack lack, int kind, int natural, int open) {
     Line line = reach.hands().line(reach.line(hand));
     int held = line.terms().jokers() ? rack.jokers() : 0;
-    double worth = worth(line, held, kind, natural, open);
+    double worth = worth(line, lack, held, kind, natural, open);
     double counted = weights.jokers();
     if (held > 0 && counted < 1) {
-      worth = counted * worth + (1 - counted) * worth(line, 0, kind, natural, open);
+      worth = counted * worth + (1 - counted) * worth(line, lack, 0, kind, natural, open);
     }
     return worth * weights.of(hand, lack, lack.naturals() + natural);
   }
 
-  private double worth(Line line, int held, int kind, int natural, int open) {
+  private double worth(Line line, Lack lack, int held, int kind, int natural, int open) {
     double chance =
         chances.of(lack, held, line.terms().jokers(), line.concealed(), kind, natural, open);
     int naturals = lack.naturals() + natural;
@@ -218,6 +234,14 @@ public final class RackJudge {
    * @return 0 or more, in weighed points
    */
   public double worthWithout(int kind) {
+    if ((withoutKnown >>> kind & 1) == 0) {
+      without[kind] = together(kind);
+      withoutKnown |= 1L << kind;
+    }
+    return without[kind];
+  }
+
+  private double together(int kind) {
     Arrays.fill(best, 0);
     for (int at = 0; at < targets; at++) {
       rank(valueWithout(at, kind));
@@ -228,8 +252,7 @@ public final class RackJudge {
   private double valueWithout(int at, int kind) {
     int hand = target[at];
     if (kind == Tile.JOKER) {
-      meter.lack(hand, lack);
-      boolean toSpare = lack.opens() < rack.jokers() - taken[kind];
+      boolean toSpare = lackOf(at).opens() < rack.jokers() - taken[kind];
       return toSpare ? value[at] : value[at] * 0.25;
     }
     int natural = 0;
@@ -247,11 +270,21 @@ public final class RackJudge {
     if (natural + open == 0) {
       return value[at];
     }
-    meter.lack(hand, lack);
-    return worth(hand, kind, natural, open);
+    return worth(hand, lackOf(at), kind, natural, open);
+  }
+
+  private Lack lackOf(int at) {
+    if (!lackKnown[at]) {
+      lacks.lack(reach, target[at], lackOf[at]);
+      lackKnown[at] = true;
+    }
+    return lackOf[at];
   }
 
   private void rank(double worth) {
+    if (worth <= best[WAYS - 1]) {
+      return;
+    }
     for (int at = 0; at < best.length; at++) {
       if (worth > best[at]) {
         double kept = best[at];
@@ -321,6 +354,7 @@ public final class RackJudge {
    */
   public void take(int kind) {
     taken[kind]++;
+    withoutKnown &= ~(1L << kind);
   }
 
   /**
