@@ -75,7 +75,7 @@ public final class ClaimHabit {
             "0",
             "14",
             "lay a joker only from so many tiles away: further off the exposure settles the line"
-                + " and leaves the joker to be redeemed"),
+                + " and leaves the joker to be redeemed (\"claim early only without jokers\")"),
         Setting.number(
             NATURALS,
             "0",

@@ -29,7 +29,11 @@ final class ClaimTiming {
         Setting.number(
             AWAY, "14", "0", "14", "claim only from so many tiles away (\"do not claim early\")"),
         Setting.number(
-            WALL, "99", "0", "99", "claim only with so many tiles left in the wall, or fewer"),
+            WALL,
+            "99",
+            "0",
+            "99",
+            "claim only with so many tiles left in the wall, or fewer (\"do not claim early\")"),
         Setting.number(
             UNSEEN,
             "16",

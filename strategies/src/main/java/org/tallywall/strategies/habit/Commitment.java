@@ -30,7 +30,12 @@ final class Commitment implements LineWeights {
             "14",
             "settle on one line when so few tiles away (\"keep two open until late\")"),
         Setting.number(
-            WALL, "0", "0", "100", "settle on one line with fewer tiles than that in the wall"));
+            WALL,
+            "0",
+            "0",
+            "100",
+            "settle on one line with fewer tiles than that in the wall (\"keep two open until"
+                + " late\")"));
   }
 
   boolean neutral() {

@@ -29,7 +29,12 @@ final class CourtesyHabit {
 
   static List<Setting> settings() {
     return List.of(
-        Setting.number(AT_MOST, "3", "0", "3", "offer so many strangers across at most"),
+        Setting.number(
+            AT_MOST,
+            "3",
+            "0",
+            "3",
+            "offer so many strangers across at most (\"limit courtesy when settled\")"),
         Setting.number(
             NONE_WHEN,
             "-1",

@@ -58,7 +58,8 @@ final class LineChange implements LineWeights {
             "1",
             "1.0",
             "10.0",
-            "change the line only for one that is worth so many times as much"),
+            "change the line only for one that is worth so many times as much (\"stay with your"
+                + " line\")"),
         Setting.number(
             AT_MOST,
             "9",

@@ -44,7 +44,8 @@ public final class PassHabit {
         Setting.flag(
             BLIND,
             true,
-            "with fewer than three strangers pass the rest blind, where that is allowed"));
+            "with fewer than three strangers pass the rest blind, where that is allowed (\"a blind"
+                + " pass tells the table that you are far along\")"));
     all.addAll(StopHabit.settings());
     all.addAll(CourtesyHabit.settings());
     return List.copyOf(all);
