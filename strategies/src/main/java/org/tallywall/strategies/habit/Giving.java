@@ -7,9 +7,9 @@ import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
 
 /**
- * Which tile to give away next: the least missed, as far as what one keeps and what one player
- * should not get together leave a choice. Where they leave none, what she gets no longer matters;
- * then nothing does.
+ * Which tile to give away next: the least missed, as far as what one keeps leaves a choice. What
+ * one player should not get together she does not get while another stranger can go; no tile that
+ * the hand needs is given in its place.
  */
 final class Giving {
   private static final String FLOWERS = "passes.keep-flowers";
@@ -77,13 +77,13 @@ final class Giving {
    * @return its kind; a joker where nothing else is left, -1 on an empty rack
    */
   int next() {
-    int kind = Tile.JOKER;
     if (over.minds()) {
-      kind = judge.leastMissed(other -> keeps(other) && over.mayGet(other));
+      int kind = judge.leastMissed(other -> keeps(other) && over.mayGet(other));
+      if (natural(kind) && stranger(kind)) {
+        return kind;
+      }
     }
-    if (!natural(kind)) {
-      kind = judge.leastMissed(this::keeps);
-    }
+    int kind = judge.leastMissed(this::keeps);
     return natural(kind) ? kind : judge.leastMissed();
   }
 

@@ -33,18 +33,18 @@ final class HandedOver {
         Setting.flag(
             NO_PAIR,
             false,
-            "give no player two tiles of a kind while another can go (\"never hand one player a"
+            "give no player two tiles of a kind while another stranger can go (\"never hand one player a"
                 + " pair\")"),
         Setting.flag(
             NO_THREE,
             false,
-            "give three winds, three dragons or three tiles of a suit in one pass only where"
-                + " nothing else can go (\"do not pass a pretty trio\")"),
+            "give three winds, three dragons or three tiles of a suit in one pass only where no"
+                + " other stranger can go (\"do not pass a pretty trio\")"),
         Setting.flag(
             NO_FAMILY,
             false,
             "give no player winds, dragons, flowers or tiles of a suit again that got some in an"
-                + " earlier pass, while others can go"));
+                + " earlier pass, while other strangers can go"));
   }
 
   boolean minds() {

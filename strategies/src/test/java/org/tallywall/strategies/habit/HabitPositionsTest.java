@@ -59,7 +59,7 @@ class HabitPositionsTest {
         }
       }
     }
-    assertThat(missing).isEmpty();
+    assertThat(missing).as("to be shown in src/test/resources/positions").isEmpty();
     assertThat(all).containsAll(has);
   }
 
@@ -80,6 +80,6 @@ class HabitPositionsTest {
         }
       }
     }
-    assertThat(missing).isEmpty();
+    assertThat(missing).as("to be shown in src/test/resources/positions").isEmpty();
   }
 }
