@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import org.tallywall.core.play.ClaimChoice;
-import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
@@ -12,12 +11,10 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.tile.Tile;
-import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
-import org.tallywall.strategies.hand.RackJudge;
 
 /**
  * Plays as {@code watchful}, but near a hand it tries its claims and discards out: it guesses the
@@ -32,13 +29,10 @@ import org.tallywall.strategies.hand.RackJudge;
  */
 public final class RolloutPlayer implements Player, Defending {
   private static final String NAME = "rollout.";
-  private static final int SLACK = 2;
 
   private final HabitPlayer usual;
-  private final RackJudge judge;
   private final Playouts playouts;
-  private final WorthTrying worth;
-  private final int candidates;
+  private final Candidates candidates;
 
   /**
    * A player.
@@ -47,9 +41,12 @@ public final class RolloutPlayer implements Player, Defending {
    */
   public RolloutPlayer(SettingValues values) {
     usual = new HabitPlayer(values);
-    judge = AimHabit.rackJudge(values);
-    worth = WorthTrying.of(values);
-    candidates = values.whole(NAME + "candidates");
+    candidates =
+        new Candidates(
+            values,
+            WorthTrying.of(values),
+            values.whole(NAME + "candidates"),
+            values.number(NAME + "worth-at-least"));
     playouts =
         new Playouts(
             new LikelyTiles(),
@@ -66,10 +63,10 @@ public final class RolloutPlayer implements Player, Defending {
    */
   RolloutPlayer(HabitPlayer usual, Playouts playouts, int candidates) {
     this.usual = usual;
-    this.judge = AimHabit.rackJudge(SettingValues.standard(AimHabit.settings()));
     this.playouts = playouts;
-    this.worth = WorthTrying.ALWAYS;
-    this.candidates = candidates;
+    this.candidates =
+        new Candidates(
+            SettingValues.standard(HabitPlayer.watchful()), WorthTrying.ALWAYS, candidates, 0);
   }
 
   static Supplier<Player> inner(String word) {
@@ -91,13 +88,13 @@ public final class RolloutPlayer implements Player, Defending {
     list.add(
         Setting.number(
             NAME + "playouts",
-            "200",
+            "1000",
             "4",
             "20000",
             "playouts for one decision, over all choices that are compared"));
     list.add(
         Setting.number(
-            NAME + "candidates", "4", "2", "14", "choices that are compared, the likeliest first"));
+            NAME + "candidates", "3", "2", "14", "choices that are compared, the likeliest first"));
     list.add(
         Setting.word(
             NAME + "inner",
@@ -108,8 +105,16 @@ public final class RolloutPlayer implements Player, Defending {
             "random-legal"));
     list.add(
         Setting.number(
+            NAME + "worth-at-least",
+            "0.75",
+            "0.0",
+            "1.0",
+            "share of the worth left by the least missed tile that a discard must leave to be"
+                + " tried, and be no tile that the defence keeps; with 0 any is tried"));
+    list.add(
+        Setting.number(
             NAME + "surer-by",
-            "2.0",
+            "1.0",
             "0.0",
             "5.0",
             "standard errors by which a choice must be better than the usual one to be taken"));
@@ -149,37 +154,12 @@ public final class RolloutPlayer implements Player, Defending {
     if (view.complete() || view.offered() == Tile.JOKER) {
       return first;
     }
-    List<ClaimChoice> choices = claims(view, first);
+    List<ClaimChoice> choices = candidates.claims(view, first);
     if (choices.size() < 2) {
       return first;
     }
     return choices.get(
         playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
-  }
-
-  /** The usual answer, none, and exposures with the fewest jokers. */
-  private List<ClaimChoice> claims(SeatView view, ClaimChoice first) {
-    List<ClaimChoice> choices = new ArrayList<>(List.of(first));
-    judge.look(view, SLACK, 0);
-    if (!worth.at(view, judge.least())) {
-      return choices;
-    }
-    if (first instanceof ClaimChoice.Expose) {
-      choices.add(ClaimChoice.nothing());
-    } else if (!judge.wantsNow(view.offered())) {
-      return choices;
-    }
-    int size = 0;
-    for (ClaimChoice choice : LegalMoves.exposures(view)) {
-      boolean next = choice instanceof ClaimChoice.Expose laid && laid.size() > size;
-      if (next && choices.size() < candidates) {
-        size = ((ClaimChoice.Expose) choice).size();
-        if (!choice.equals(first)) {
-          choices.add(choice);
-        }
-      }
-    }
-    return choices;
   }
 
   @Override
@@ -188,32 +168,12 @@ public final class RolloutPlayer implements Player, Defending {
     if (!(first instanceof TurnChoice.Discard discard)) {
       return first;
     }
-    List<TurnChoice> choices = discards(view, discard.tile());
+    List<TurnChoice> choices = candidates.discards(view, discard.tile());
     if (choices.size() < 2) {
       return first;
     }
     return choices.get(
         playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
-  }
-
-  /** The usual discard, then those that the rack misses least. */
-  private List<TurnChoice> discards(SeatView view, int usually) {
-    List<TurnChoice> choices = new ArrayList<>(List.of(TurnChoice.discard(usually)));
-    judge.look(view, SLACK, 0);
-    if (!worth.at(view, judge.least())) {
-      return choices;
-    }
-    boolean[] named = new boolean[Tile.KINDS];
-    named[usually] = true;
-    while (choices.size() < candidates) {
-      int kind = judge.leastMissed(other -> !named[other]);
-      if (kind < 0 || named[kind]) {
-        break;
-      }
-      named[kind] = true;
-      choices.add(TurnChoice.discard(kind));
-    }
-    return choices;
   }
 
   @Override
