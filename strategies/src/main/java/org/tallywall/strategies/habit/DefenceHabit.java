@@ -3,7 +3,6 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.strategies.read.OpponentReader;
 
 /**
  * When to defend, step by step: own hand, careful, hold back, to the wall, the last wall. Each step
@@ -24,6 +23,11 @@ public final class DefenceHabit {
   private final int fromStartAway;
   private final int lastWall;
   private final boolean comesBack;
+  private final double carefulRisk;
+  private final double holdBackRisk;
+  private final boolean keepsHers;
+  private final double hersFrom;
+  private final int toTheWallAway;
 
   /**
    * The habit.
@@ -43,6 +47,11 @@ public final class DefenceHabit {
     fromStartAway = values.whole(NAME + "from-start-when-away-at-least");
     lastWall = values.whole(NAME + "last-wall");
     comesBack = values.flag(NAME + "comes-back");
+    carefulRisk = values.number(NAME + "careful.risk-weight");
+    holdBackRisk = values.number(NAME + "hold-back.risk-weight");
+    keepsHers = values.word(NAME + "hold-back.her-tiles").equals("keep");
+    hersFrom = values.number(NAME + "hers-from-share");
+    toTheWallAway = values.whole(NAME + "to-the-wall.away-at-least");
   }
 
   /**
@@ -70,6 +79,12 @@ public final class DefenceHabit {
             "99",
             "careful too when the wall has so many tiles or fewer and the hand is one tile"
                 + " further"),
+        Setting.number(
+            NAME + "careful.risk-weight",
+            "1",
+            "0.0",
+            "20.0",
+            "how much the points at risk count beside those hoped for while careful"),
         Setting.flag(
             NAME + "hold-back",
             on,
@@ -86,9 +101,26 @@ public final class DefenceHabit {
             "3",
             "1",
             "14",
-            "keep all of her tiles from so many tiles away; one nearer, throw those that can give"
-                + " an"
-                + " exposure only; nearer still, keep only what every line of hers wants"),
+            "hold back from so many tiles away; one nearer, less; one away, play on and keep only"
+                + " what ends the game on every line of hers"),
+        Setting.word(
+            NAME + "hold-back.her-tiles",
+            "keep them all whatever it costs, or weigh them against the own hand (\"hold her tiles\")",
+            on ? "weigh" : "keep",
+            on ? "keep" : "weigh"),
+        Setting.number(
+            NAME + "hold-back.risk-weight",
+            "1.5",
+            "0.0",
+            "20.0",
+            "how much the points at risk count beside those hoped for while holding back"),
+        Setting.number(
+            NAME + "hers-from-share",
+            "0.25",
+            "0.0",
+            "1.0",
+            "a tile is one of hers if that share of the hands left to her wants it; 0: if any"
+                + " does"),
         Setting.flag(
             NAME + "to-the-wall",
             on,
@@ -99,10 +131,16 @@ public final class DefenceHabit {
             "3",
             "1",
             "4",
-            "give up with so many exposures on one rack and two tiles or more away"),
+            "give up with so many exposures on one rack and far enough away"),
+        Setting.number(
+            NAME + "to-the-wall.away-at-least",
+            on ? "4" : "2",
+            "2",
+            "14",
+            "give up against so many exposures only from so many tiles away"),
         Setting.number(
             NAME + "to-the-wall.draws-per-missing-tile",
-            "2",
+            on ? "1" : "2",
             "0",
             "5",
             "give up with fewer draws left for each missing tile while somebody shows two exposures"
@@ -138,19 +176,18 @@ public final class DefenceHabit {
    * The step that a position calls for.
    *
    * @param view what the seat knows
-   * @param reader what it reads of the others
+   * @param exposures the most exposures on one other rack, 0 to 4
    * @param away distance of the 13-tile rack; {@link HandMeter#NONE} where all lines are dead
    * @return the step
    */
-  public Stance stance(SeatView view, OpponentReader reader, int away) {
-    int exposures = reader.mostExposures();
+  public Stance stance(SeatView view, int exposures, int away) {
     if (lastWall > 0 && view.wallLeft() <= lastWall) {
       return Stance.LAST_WALL;
     }
     if (toTheWall && givesUp(view, away, exposures)) {
       return Stance.TO_THE_WALL;
     }
-    if (toTheWall && away == 1 && givesUp(view, 2, exposures)) {
+    if (toTheWall && away == 1 && givesUp(view, Math.max(2, toTheWallAway), exposures)) {
       return comesBack ? Stance.COMING_BACK : Stance.TO_THE_WALL;
     }
     if (holdBack && exposures >= holdBackExposures) {
@@ -165,7 +202,7 @@ public final class DefenceHabit {
     int draws = view.wallLeft() / 4;
     return away == HandMeter.NONE
         || away >= fromStartAway
-        || (exposures >= toTheWallExposures && away >= 2)
+        || (exposures >= toTheWallExposures && away >= toTheWallAway)
         || (exposures >= 2 && draws < drawsPerMissing * away)
         || draws < away;
   }
@@ -186,5 +223,41 @@ public final class DefenceHabit {
    */
   public int fearedExposures() {
     return holdBackExposures;
+  }
+
+  /**
+   * How much the risk counts while careful.
+   *
+   * @return weight beside the points hoped for
+   */
+  double carefulRisk() {
+    return carefulRisk;
+  }
+
+  /**
+   * How much the risk counts while holding back.
+   *
+   * @return weight beside the points hoped for
+   */
+  double holdBackRisk() {
+    return holdBackRisk;
+  }
+
+  /**
+   * Whether holding back keeps all of her tiles, whatever it costs.
+   *
+   * @return false where they are weighed against the own hand
+   */
+  boolean keepsHers() {
+    return keepsHers;
+  }
+
+  /**
+   * From which share of her live hands a tile is one of hers.
+   *
+   * @return 0 to 1
+   */
+  double hersFrom() {
+    return hersFrom;
   }
 }

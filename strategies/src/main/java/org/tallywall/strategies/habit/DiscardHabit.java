@@ -1,12 +1,16 @@
 package org.tallywall.strategies.habit;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
 
-/** Which tile to throw, by the own need and by the step of defence. */
+/**
+ * Which tile to throw: what the rack is worth without it, in points, less what throwing it risks.
+ * The step of defence says how much the risk counts, and which tiles stay on the rack.
+ */
 public final class DiscardHabit {
   private static final String NAME = "discards.";
 
@@ -14,9 +18,12 @@ public final class DiscardHabit {
   private static final double NOT_NEEDED = 0.97;
 
   private final DefenceHabit defence;
-  private final SafeOrder safe = new SafeOrder();
+  private final SpareOrder spare;
+  private final SafeOrder safe;
   private final double riskWeight;
   private final double valueWeight;
+  private final double exposureCosts;
+  private final int flowersBefore;
 
   /**
    * The habit.
@@ -27,7 +34,11 @@ public final class DiscardHabit {
   public DiscardHabit(DefenceHabit defence, SettingValues values) {
     this.defence = defence;
     riskWeight = values.number(NAME + "risk-weight");
+    exposureCosts = values.number(NAME + "exposure-costs");
+    flowersBefore = values.whole(NAME + "flowers-before-wall");
     valueWeight = values.number("defence.weight-by-value");
+    spare = new SpareOrder(values);
+    safe = new SafeOrder(valueWeight, defence.hersFrom());
   }
 
   /**
@@ -37,19 +48,38 @@ public final class DiscardHabit {
    * @return in the order listed
    */
   public static List<Setting> settings(String risk) {
-    return List.of(
+    List<Setting> all = new ArrayList<>();
+    all.add(
         Setting.number(
             NAME + "risk-weight",
             risk,
             "0.0",
-            "1.0",
-            "how much the points at risk count beside those hoped for; 0 throws by need alone"),
+            "20.0",
+            "how much the points at risk count beside those hoped for; 0 throws by need alone"));
+    all.add(
+        Setting.number(
+            NAME + "exposure-costs",
+            "0",
+            "0.0",
+            "20.0",
+            "points that giving somebody an exposure counts for (\"do not feed them\")"));
+    all.add(
+        Setting.number(
+            NAME + "flowers-before-wall",
+            "0",
+            "0",
+            "99",
+            "with so many tiles left or fewer, throw no flower while another tile can go"
+                + " (\"flowers get hotter as the game goes on\")"));
+    all.addAll(SpareOrder.settings());
+    all.add(
         Setting.number(
             "defence.weight-by-value",
             "0.5",
             "0.0",
             "1.0",
             "how much more a dear line is feared than a cheap one"));
+    return List.copyOf(all);
   }
 
   /**
@@ -58,7 +88,7 @@ public final class DiscardHabit {
    * @return true if neither defence nor risk counts
    */
   public boolean byNeedAlone() {
-    return !defence.isOn() && riskWeight == 0;
+    return !defence.isOn() && riskWeight == 0 && exposureCosts == 0;
   }
 
   /**
@@ -76,15 +106,26 @@ public final class DiscardHabit {
     }
     boolean oneAway = judge.least() <= 1;
     return switch (stance) {
-      case OWN_HAND -> byNeed(view, judge, reader, kind -> true);
-      case CAREFUL -> careful(view, judge, reader);
+      case OWN_HAND -> ownHand(view, judge, reader);
+      case CAREFUL -> byNeed(view, judge, reader, defence.carefulRisk(), kind -> true);
       case HOLD_BACK, COMING_BACK -> holdBack(view, judge, reader);
       case TO_THE_WALL -> safe.next(view, judge, reader, defence.fearedExposures());
       case LAST_WALL ->
           oneAway
-              ? byNeed(view, judge, reader, kind -> !reader.hers(kind, 1))
+              ? byNeed(view, judge, reader, 0, kind -> !reader.hers(kind, 1, defence.hersFrom()))
               : safe.next(view, judge, reader, 1);
     };
+  }
+
+  private int ownHand(SeatView view, RackJudge judge, OpponentReader reader) {
+    if (spare.isOn()) {
+      double enough = NOT_NEEDED * judge.worthWithout(judge.leastMissed());
+      int found = spare.next(view, kind -> judge.worthWithout(kind) >= enough);
+      if (found >= 0) {
+        return found;
+      }
+    }
+    return byNeed(view, judge, reader, 0, kind -> true);
   }
 
   /**
@@ -103,18 +144,58 @@ public final class DiscardHabit {
     return useless && judge.worthWithout(judge.leastMissed()) < enough;
   }
 
-  /** The least missed of the allowed tiles, danger weighed in; any tile where none is allowed. */
+  private int holdBack(SeatView view, RackJudge judge, OpponentReader reader) {
+    int feared = defence.fearedExposures();
+    double hersFrom = defence.hersFrom();
+    int away = judge.least();
+    if (away <= 1) {
+      return byNeed(view, judge, reader, 0, kind -> !reader.surelyWanted(kind));
+    }
+    double weight = away >= defence.holdBackAway() - 1 ? defence.holdBackRisk() : 0;
+    if (!defence.keepsHers()) {
+      return byNeed(view, judge, reader, weight, kind -> true);
+    }
+    if (away >= defence.holdBackAway()) {
+      return byNeed(view, judge, reader, weight, kind -> !reader.hers(kind, feared, hersFrom));
+    }
+    return byNeed(view, judge, reader, weight, kind -> reader.exposureOnly(kind, feared));
+  }
+
+  /** The best of the allowed tiles; where none is allowed, the safest. */
   private int byNeed(
-      SeatView view, RackJudge judge, OpponentReader reader, RackJudge.KindTest allowed) {
+      SeatView view,
+      RackJudge judge,
+      OpponentReader reader,
+      double step,
+      RackJudge.KindTest allowed) {
+    int found = -1;
+    if (view.wallLeft() <= flowersBefore) {
+      found = best(view, judge, reader, step, kind -> kind != Tile.FLOWER && allowed.test(kind));
+    }
+    if (found < 0) {
+      found = best(view, judge, reader, step, allowed);
+    }
+    return found >= 0 ? found : safe.next(view, judge, reader, 1);
+  }
+
+  private int best(
+      SeatView view,
+      RackJudge judge,
+      OpponentReader reader,
+      double step,
+      RackJudge.KindTest allowed) {
     int found = -1;
     double most = Double.NEGATIVE_INFINITY;
     double whole = Math.max(1e-12, judge.worth());
     double hopes = Hopes.points(judge.least(), view.wallLeft());
+    double weight = Math.max(riskWeight, step);
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       if (view.held(kind) > 0 && allowed.test(kind)) {
         double left = judge.worthWithout(kind);
-        if (riskWeight > 0) {
-          left = left / whole * hopes - riskWeight * reader.cost(kind, valueWeight, hopes);
+        if (weight > 0 || exposureCosts > 0) {
+          double risk = reader.cost(kind, valueWeight, hopes, 0);
+          double given = exposureCosts == 0 ? 0 : reader.given(kind) * exposureCosts;
+          left = left / whole * hopes - weight * risk - given;
         }
         boolean tied = left == most && view.faceUp(kind) > view.faceUp(found);
         if (left > most || tied) {
@@ -123,38 +204,6 @@ public final class DiscardHabit {
         }
       }
     }
-    return found >= 0 ? found : safe.next(view, judge, reader, 1);
-  }
-
-  private int careful(SeatView view, RackJudge judge, OpponentReader reader) {
-    double enough = judge.worthWithout(judge.leastMissed()) * NOT_NEEDED;
-    int found = -1;
-    double least = 0;
-    double most = 0;
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      if (view.held(kind) > 0) {
-        double left = judge.worthWithout(kind);
-        double danger = reader.danger(kind, valueWeight);
-        boolean better = found < 0 || danger < least || (danger == least && left > most);
-        if (left >= enough && better) {
-          found = kind;
-          least = danger;
-          most = left;
-        }
-      }
-    }
-    return found >= 0 ? found : judge.leastMissed();
-  }
-
-  private int holdBack(SeatView view, RackJudge judge, OpponentReader reader) {
-    int feared = defence.fearedExposures();
-    int away = judge.least();
-    if (away >= defence.holdBackAway()) {
-      return byNeed(view, judge, reader, kind -> !reader.hers(kind, feared));
-    }
-    if (away == defence.holdBackAway() - 1 && away > 1) {
-      return byNeed(view, judge, reader, kind -> reader.exposureOnly(kind, feared));
-    }
-    return byNeed(view, judge, reader, kind -> !reader.surelyWanted(kind, feared));
+    return found;
   }
 }

@@ -1,28 +1,60 @@
 package org.tallywall.strategies.habit;
 
-/** What a hand may hope for in points, by its distance and the tiles left in the wall. */
+/**
+ * What rides on the own hand, by its distance and the tiles left in the wall: how often such a hand
+ * won in 4,000 games of four {@code reckoner} players on the practice card, 270,000 discards.
+ */
 final class Hopes {
-  /** Points of a usual win: a line of 25, won half on discards and half by oneself. */
-  private static final double USUAL_WIN = 125;
+  /** Points between winning and not winning there: a hand without hope ended 40 below zero. */
+  private static final double AT_STAKE = 160;
 
-  private static final double[] CHANCE = {1, 0.55, 0.40, 0.27, 0.16, 0.09, 0.05};
-  private static final int LONG = 60;
+  /** Tiles left in the wall of the first column, and from column to column. */
+  private static final int FIRST = 10;
+
+  private static final int STEP = 20;
+  private static final int COLUMNS = 5;
+
+  private static final double[][] CHANCE = {
+    {1, 1, 1, 1, 1},
+    {0.40, 0.51, 0.59, 0.73, 0.86},
+    {0.106, 0.21, 0.32, 0.45, 0.60},
+    {0.017, 0.10, 0.18, 0.29, 0.46},
+    {0.005, 0.033, 0.10, 0.18, 0.31},
+    {0.001, 0.012, 0.035, 0.117, 0.22},
+    {0.0005, 0.003, 0.024, 0.071, 0.167},
+    {0.0002, 0.001, 0.011, 0.032, 0.103}
+  };
 
   private Hopes() {}
 
   /**
-   * Points hoped for.
+   * The chance to win.
    *
    * @param away distance of the rack after the discard, 0 to 14 or more
    * @param wall tiles left in the wall
-   * @return 0 to 125
+   * @return 0 to 1, straight lines between the columns
+   */
+  static double chance(int away, int wall) {
+    double[] row = CHANCE[Math.min(away, CHANCE.length - 1)];
+    double place = (wall - FIRST) / (double) STEP;
+    if (place <= 0) {
+      return row[0];
+    }
+    int at = (int) place;
+    if (at >= COLUMNS - 1) {
+      return row[COLUMNS - 1];
+    }
+    return row[at] + (place - at) * (row[at + 1] - row[at]);
+  }
+
+  /**
+   * Points that ride on the own hand.
+   *
+   * @param away distance of the rack after the discard, 0 to 14 or more
+   * @param wall tiles left in the wall
+   * @return 0 to 160
    */
   static double points(int away, int wall) {
-    double chance = CHANCE[Math.min(away, CHANCE.length - 1)];
-    double left = Math.min(1, wall / (double) LONG);
-    for (int step = 0; step < Math.min(away, CHANCE.length - 1); step++) {
-      chance *= Math.min(1, 0.5 + 0.5 * left);
-    }
-    return USUAL_WIN * chance;
+    return AT_STAKE * chance(away, wall);
   }
 }

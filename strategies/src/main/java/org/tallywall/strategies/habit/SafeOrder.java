@@ -8,17 +8,36 @@ import org.tallywall.strategies.read.OpponentReader;
 
 /**
  * The order in which a hand that was given up is thrown: what has just gone round unclaimed; the
- * last of its kind; what no live line of the exposed hands wants; what can give an exposure only; a
- * joker; one of her tiles, the one wanted by the fewest ways. Of equals the tile that the own hand
- * misses least.
+ * last of its kind; what is none of her tiles; what can give an exposure only; a joker; one of her
+ * tiles. Of equals the one that risks least, then the one that fewest lines of the card use, then
+ * the one that the own hand misses least.
  */
 final class SafeOrder {
   private static final int JUST_PASSED_OVER = 0;
   private static final int LAST_OF_ITS_KIND = 1;
-  private static final int NO_LIVE_LINE = 2;
+  private static final int NOT_HERS = 2;
   private static final int EXPOSURE_ONLY = 3;
   private static final int JOKER = 4;
   private static final int HERS = 5;
+
+  private final CardUse use = new CardUse();
+  private final double valueWeight;
+  private final double hersFrom;
+  private int rank;
+  private double risk;
+  private double used;
+  private double left;
+
+  /**
+   * An order.
+   *
+   * @param valueWeight how much more a dear line is feared than a cheap one, 0 to 1
+   * @param hersFrom share of her live hands from which a tile is hers, 0 to 1
+   */
+  SafeOrder(double valueWeight, double hersFrom) {
+    this.valueWeight = valueWeight;
+    this.hersFrom = hersFrom;
+  }
 
   /**
    * The safest tile.
@@ -30,28 +49,37 @@ final class SafeOrder {
    * @return its kind
    */
   int next(SeatView view, RackJudge judge, OpponentReader reader, int feared) {
+    use.count(view.table().hands());
     int found = -1;
-    int lowest = Integer.MAX_VALUE;
-    double danger = 0;
-    double most = 0;
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       if (view.held(kind) > 0) {
-        int rank = rank(view, reader, kind, feared);
-        double risk = rank == HERS || rank == EXPOSURE_ONLY ? reader.danger(kind, 0) : 0;
-        double left = judge.worthWithout(kind);
-        boolean safer = rank < lowest || (rank == lowest && risk < danger);
-        if (safer || (rank == lowest && risk == danger && left > most)) {
+        int rankOfIt = rank(view, reader, kind, feared);
+        double riskOfIt = reader.cost(kind, valueWeight, 0, 1);
+        double usedOfIt = kind == Tile.JOKER ? 0 : use.of(kind);
+        double leftWithout = judge.worthWithout(kind);
+        if (found < 0 || safer(rankOfIt, riskOfIt, usedOfIt, leftWithout)) {
           found = kind;
-          lowest = rank;
-          danger = risk;
-          most = left;
+          rank = rankOfIt;
+          risk = riskOfIt;
+          used = usedOfIt;
+          left = leftWithout;
         }
       }
     }
     return found;
   }
 
-  private static int rank(SeatView view, OpponentReader reader, int kind, int feared) {
+  private boolean safer(int rankOfIt, double riskOfIt, double usedOfIt, double leftWithout) {
+    if (rankOfIt != rank) {
+      return rankOfIt < rank;
+    }
+    if (riskOfIt != risk) {
+      return riskOfIt < risk;
+    }
+    return usedOfIt != used ? usedOfIt < used : leftWithout > left;
+  }
+
+  private int rank(SeatView view, OpponentReader reader, int kind, int feared) {
     if (kind == Tile.JOKER) {
       return JOKER;
     }
@@ -62,9 +90,9 @@ final class SafeOrder {
     if (view.faceUp(kind) + 1 >= tiles.copies(kind)) {
       return LAST_OF_ITS_KIND;
     }
-    if (!reader.hers(kind, 1)) {
-      return NO_LIVE_LINE;
+    if (!reader.hers(kind, 1, hersFrom)) {
+      return NOT_HERS;
     }
-    return reader.exposureOnly(kind, feared) && !reader.hers(kind, 3) ? EXPOSURE_ONLY : HERS;
+    return reader.exposureOnly(kind, feared) && !reader.hers(kind, 3, 0) ? EXPOSURE_ONLY : HERS;
   }
 }

@@ -19,6 +19,7 @@ import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.JokerHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.habit.PassHabit;
+import org.tallywall.strategies.habit.ReadHabit;
 import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
@@ -38,7 +39,7 @@ public final class HabitPlayer implements Player, Defending {
   private static final int SLACK = 2;
 
   private final RackJudge judge;
-  private final OpponentReader reader = new OpponentReader();
+  private final OpponentReader reader;
   private final PassHabit passes;
   private final ClaimHabit claims;
   private final JokerHabit jokers;
@@ -56,6 +57,7 @@ public final class HabitPlayer implements Player, Defending {
   public HabitPlayer(SettingValues values) {
     judge = AimHabit.rackJudge(values);
     RackJudge after = AimHabit.rackJudge(values);
+    reader = ReadHabit.reader(values);
     passes = new PassHabit(judge, values);
     claims = new ClaimHabit(judge, after, values);
     jokers = new JokerHabit(after, values);
@@ -96,7 +98,7 @@ public final class HabitPlayer implements Player, Defending {
             "defence.hold-back.exposures-on-one-rack", new BigDecimal("3"),
             "defence.hold-back.away-at-least", new BigDecimal("4"),
             "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("4"),
-            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("1")));
+            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("0")));
   }
 
   /**
@@ -111,8 +113,10 @@ public final class HabitPlayer implements Player, Defending {
             "defence.careful.away-at-least", new BigDecimal("2"),
             "defence.hold-back.exposures-on-one-rack", new BigDecimal("2"),
             "defence.hold-back.away-at-least", new BigDecimal("2"),
+            "defence.hold-back.her-tiles", "keep",
+            "defence.to-the-wall.away-at-least", new BigDecimal("2"),
             "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("2"),
-            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("3")));
+            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("2")));
   }
 
   private static List<Setting> changed(List<Setting> settings, Map<String, Object> standards) {
@@ -130,6 +134,7 @@ public final class HabitPlayer implements Player, Defending {
     all.addAll(JokerHabit.settings());
     all.addAll(DiscardHabit.settings(risk));
     all.addAll(DefenceHabit.settings(defends));
+    all.addAll(ReadHabit.settings());
     all.addAll(WinHabit.settings());
     all.addAll(OverlookHabit.settings());
     return List.copyOf(all);
@@ -182,8 +187,7 @@ public final class HabitPlayer implements Player, Defending {
   }
 
   private Stance stance(SeatView view) {
-    reader.look(view);
-    return defence.stance(view, reader, judge.least());
+    return defence.stance(view, OpponentReader.mostExposures(view), judge.least());
   }
 
   @Override
@@ -196,7 +200,11 @@ public final class HabitPlayer implements Player, Defending {
     if (exchange != null && !overlooks.exchange(random)) {
       return exchange;
     }
-    last = discards.byNeedAlone() ? Stance.OWN_HAND : stance(view);
+    last = Stance.OWN_HAND;
+    if (!discards.byNeedAlone()) {
+      reader.look(view);
+      last = stance(view);
+    }
     int chosen = discards.discard(view, judge, reader, last);
     boolean defends = last != Stance.OWN_HAND && last != Stance.CAREFUL;
     return TurnChoice.discard(jokers.discard(view, judge, chosen, defends));

@@ -1,42 +1,56 @@
 package org.tallywall.strategies.read;
 
-import java.util.Arrays;
-import org.tallywall.core.hand.HandMeter;
-import org.tallywall.core.hand.Lack;
-import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
-import org.tallywall.core.rules.TableRules;
-import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
 /**
- * Reads what the exposures of the others leave possible, and which tiles those hands still want.
+ * Reads the others: what their exposures leave possible, which tiles those hands still want, and
+ * how likely somebody wins on a tile or lays it open if it is thrown.
  *
- * <p>A hand counts as live for an opponent if it holds all her exposures and the rest can still be
- * had: not more copies discarded, exposed or held by the reader than leave enough. All live hands
- * count alike; discards and passes of hers are not read. An opponent without exposures is not read
- * at all.
+ * <p>Of an opponent who shows exposures all live hands are weighed ({@link LiveHands}); of one who
+ * shows nothing only the usual chance is known. What she threw herself, what went round unclaimed,
+ * what lies on the table and what she passed to the reader makes a tile safer ({@link Evidence}).
+ * Each kind of evidence can be left out.
  */
 public final class OpponentReader {
-  private static final double USUAL_VALUE = 25;
+  /** Points that a hand without hope ended with, where it did not throw the winning tile itself. */
+  private static final double LOST_ANYWAY = 40;
 
-  /** Values that throwing the winning tile costs more than somebody else's throwing it later. */
-  private static final double EXTRA_PAID = 1.5;
+  /** Lines were worth 28 points on the average; who throws the winning tile pays twice that. */
+  private static final double USUAL_VALUE = 28;
 
-  private final HandMeter meter = new HandMeter();
-  private final Rack nothing = new Rack();
-  private final Lack rest = new Lack();
-  private final int[] obtainable = new int[Tile.KINDS];
-  private final int[] live = new int[Seats.COUNT];
-  private final int[] lines = new int[Seats.COUNT];
-  private final int[][] wanted = new int[Seats.COUNT][Tile.KINDS];
-  private final int[][] wantedNatural = new int[Seats.COUNT][Tile.KINDS];
-  private final int[] value = new int[Seats.COUNT];
+  private static final double PAID = 2 * USUAL_VALUE;
+
+  /** Share of what is waited for that is taken to be any kind where exposures are not read. */
+  private static final double UNREAD_SHARE = 0.03;
+
+  /** Most of a chance; nothing is quite sure. */
+  private static final double MOST = 0.95;
+
+  private final LiveHands[] hands = new LiveHands[Seats.COUNT];
+  private final double[] win = new double[Seats.COUNT];
+  private final double[] claim = new double[Seats.COUNT];
+  private final Evidence evidence = new Evidence();
+  private final ReadSettings settings;
   private SeatView view;
 
-  /** A reader that has read nothing. */
-  public OpponentReader() {}
+  /** A reader that takes the usual evidence. */
+  public OpponentReader() {
+    this(ReadSettings.USUAL);
+  }
+
+  /**
+   * A reader.
+   *
+   * @param settings which evidence counts
+   */
+  public OpponentReader(ReadSettings settings) {
+    this.settings = settings;
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      hands[seat] = new LiveHands();
+    }
+  }
 
   /**
    * Reads all opponents.
@@ -45,38 +59,16 @@ public final class OpponentReader {
    */
   public void look(SeatView seat) {
     view = seat;
-    TableRules rules = seat.table().rules();
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      obtainable[kind] = rules.tiles().copies(kind) - seat.faceUp(kind) - seat.held(kind);
-    }
-    obtainable[Tile.JOKER] =
-        rules.tiles().jokers() - seat.discarded(Tile.JOKER) - seat.held(Tile.JOKER);
-    meter.obtainable(obtainable);
-    meter.hold(nothing);
+    evidence.gather(seat, settings);
     for (int other = 0; other < Seats.COUNT; other++) {
-      live[other] = 0;
-      lines[other] = 0;
-      value[other] = 0;
-      if (other != seat.seat() && !seat.dead(other) && !seat.exposures(other).isEmpty()) {
-        read(other, seat.reach(other));
-      }
-    }
-  }
-
-  private void read(int other, Reach reach) {
-    Arrays.fill(wanted[other], 0);
-    Arrays.fill(wantedNatural[other], 0);
-    int line = -1;
-    for (int hand = 0; hand < reach.size(); hand++) {
-      if (!meter.dead(reach, hand)) {
-        live[other]++;
-        lines[other] += reach.line(hand) == line ? 0 : 1;
-        line = reach.line(hand);
-        value[other] += reach.hands().line(line).value();
-        meter.lack(reach, hand, rest);
-        for (int at = 0; at < rest.kinds(); at++) {
-          wanted[other][rest.kind(at)]++;
-          wantedNatural[other][rest.kind(at)] += rest.natural(at) > 0 ? 1 : 0;
+      hands[other].clear();
+      if (other != seat.seat() && !seat.dead(other)) {
+        int shown = seat.exposures(other).size();
+        double nearer = 1 + settings.blind() * evidence.blind(other);
+        win[other] = RiskTable.win(shown, seat.wallLeft()) * nearer;
+        claim[other] = RiskTable.claim(shown, seat.wallLeft());
+        if (settings.exposures() && shown > 0) {
+          hands[other].read(seat, seat.reach(other));
         }
       }
     }
@@ -89,7 +81,7 @@ public final class OpponentReader {
    * @return 0 where she shows nothing, or where all are dead
    */
   public int live(int other) {
-    return live[other];
+    return hands[other].live();
   }
 
   /**
@@ -99,30 +91,33 @@ public final class OpponentReader {
    * @return 0 where she shows nothing
    */
   public int lines(int other) {
-    return lines[other];
+    return hands[other].lines();
   }
 
   /**
-   * The share of an opponent's live hands that want a tile.
+   * The share of an opponent's live hands, as weighed, that want a tile.
    *
    * @param other her seat
    * @param kind a natural kind
    * @return 0 to 1
    */
   public double share(int other, int kind) {
-    return live[other] == 0 ? 0 : wanted[other][kind] / (double) live[other];
+    return hands[other].wanted(kind);
   }
 
   /**
-   * Whether a tile is one of hers: some live hand of a seat with enough exposures wants it.
+   * Whether a tile is one of hers: enough of the live hands of a seat with enough exposures want
+   * it.
    *
    * @param kind a kind
    * @param exposures fewest exposures on one rack that make a player be feared
-   * @return true if so
+   * @param share share of her live hands from which a tile is hers, 0 to 1; 0 for any of them
+   * @return true if so; never for a joker
    */
-  public boolean hers(int kind, int exposures) {
-    for (int other = 0; other < Seats.COUNT; other++) {
-      if (feared(other, exposures) && kind < Tile.NATURALS && wanted[other][kind] > 0) {
+  public boolean hers(int kind, int exposures, double share) {
+    for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
+      double wanted = hands[other].wanted(kind);
+      if (feared(other, exposures) && wanted > 0 && wanted >= share) {
         return true;
       }
     }
@@ -138,11 +133,10 @@ public final class OpponentReader {
    * @return true if so; true too for a tile that none of them wants
    */
   public boolean exposureOnly(int kind, int exposures) {
-    for (int other = 0; other < Seats.COUNT; other++) {
+    for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
       if (feared(other, exposures)
-          && kind < Tile.NATURALS
-          && wanted[other][kind] > 0
-          && (wantedNatural[other][kind] > 0 || view.exposures(other).size() > 2)) {
+          && hands[other].wanted(kind) > 0
+          && (hands[other].wantedNatural(kind) > 0 || view.exposures(other).size() > 2)) {
         return false;
       }
     }
@@ -150,15 +144,15 @@ public final class OpponentReader {
   }
 
   /**
-   * Whether every live hand of some feared player wants a tile.
+   * Whether a tile would end the game on every hand that is left to some player who shows three
+   * exposures or more.
    *
    * @param kind a kind
-   * @param exposures fewest exposures on one rack that make a player be feared
    * @return true if so
    */
-  public boolean surelyWanted(int kind, int exposures) {
-    for (int other = 0; other < Seats.COUNT; other++) {
-      if (feared(other, exposures) && kind < Tile.NATURALS && wanted[other][kind] == live[other]) {
+  public boolean surelyWanted(int kind) {
+    for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
+      if (feared(other, 3) && hands[other].wanted(kind) > 1 - 1e-9) {
         return true;
       }
     }
@@ -166,61 +160,89 @@ public final class OpponentReader {
   }
 
   private boolean feared(int other, int exposures) {
-    return live[other] > 0 && view.exposures(other).size() >= exposures;
+    return hands[other].live() > 0 && view.exposures(other).size() >= exposures;
   }
 
   /**
-   * The chance that somebody wins on a tile, times what that costs the thrower.
+   * The chance that an opponent wins on a tile, if it is thrown now.
+   *
+   * @param other her seat
+   * @param kind a kind
+   * @return 0 to 0.95; 0 for a joker, the own seat and a dead hand
+   */
+  public double winChance(int other, int kind) {
+    return chance(other, kind, win[other], evidence.win());
+  }
+
+  /**
+   * The chance that an opponent lays a tile open, if it is thrown now.
+   *
+   * @param other her seat
+   * @param kind a kind
+   * @return 0 to 0.95; 0 for a joker, the own seat and a dead hand
+   */
+  public double claimChance(int other, int kind) {
+    return chance(other, kind, claim[other], evidence.claim());
+  }
+
+  private double chance(int other, int kind, double factor, Evidence.Factors factors) {
+    if (kind >= Tile.NATURALS || other == view.seat() || view.dead(other)) {
+      return 0;
+    }
+    boolean shows = !view.exposures(other).isEmpty();
+    double waited = 1;
+    if (shows) {
+      waited = settings.exposures() ? hands[other].waited(kind) : UNREAD_SHARE;
+    }
+    return waited == 0
+        ? 0
+        : Math.min(MOST, factor * waited * evidence.factor(other, kind, shows, factors));
+  }
+
+  /**
+   * What throwing a tile risks: the chance that somebody wins on it, times what that costs the
+   * thrower, and the chance that somebody lays it open, times what that is taken to cost.
    *
    * @param kind a kind
    * @param valueWeight how much more a dear line is feared than a cheap one, 0 to 1
    * @param lost what the thrower loses besides, since the game is over, in points
+   * @param exposed points that an exposure given to somebody counts for, 0 for nothing
    * @return points, 0 for a joker
    */
-  public double cost(int kind, double valueWeight, double lost) {
-    if (kind >= Tile.NATURALS) {
-      return 0;
-    }
+  public double cost(int kind, double valueWeight, double lost, double exposed) {
     double cost = 0;
-    for (int other = 0; other < Seats.COUNT; other++) {
-      if (other != view.seat() && !view.dead(other)) {
-        int shown = view.exposures(other).size();
-        double factor = WinRisk.factor(shown, view.wallLeft());
-        double chance = shown == 0 ? factor : factor * share(other, kind);
-        double worth = live[other] == 0 ? 1 : value[other] / (USUAL_VALUE * live[other]);
-        double paid = EXTRA_PAID * USUAL_VALUE * (1 + valueWeight * (worth - 1));
-        cost += chance * (paid + lost);
+    for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
+      double chance = winChance(other, kind);
+      if (chance > 0) {
+        double more = hands[other].value(USUAL_VALUE) / USUAL_VALUE - 1;
+        double paid = PAID * (1 + valueWeight * more) - LOST_ANYWAY;
+        cost += chance * (Math.max(0, paid) + lost);
       }
     }
-    return cost;
+    return exposed == 0 ? cost : cost + exposed * given(kind);
   }
 
   /**
-   * How dangerous a tile is: the shares of the opponents' live hands that want it, the more exposed
-   * counting more.
+   * How many exposures throwing a tile is expected to give.
    *
    * @param kind a kind
-   * @param valueWeight how much the value of her lines counts, 0 to 1
-   * @return 0 for a joker or a tile that nobody seems to want
+   * @return the sum of the chances of the others, 0 for a joker
    */
-  public double danger(int kind, double valueWeight) {
-    double danger = 0;
-    for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
-      if (live[other] > 0) {
-        int shown = view.exposures(other).size();
-        double worth = value[other] / (25.0 * live[other]);
-        danger += share(other, kind) * shown * shown * (1 + valueWeight * (worth - 1));
-      }
+  public double given(int kind) {
+    double given = 0;
+    for (int other = 0; other < Seats.COUNT; other++) {
+      given += claimChance(other, kind);
     }
-    return danger;
+    return given;
   }
 
   /**
    * The most exposures that one opponent shows.
    *
+   * @param view what the seat knows
    * @return 0 to 4; dead hands do not count
    */
-  public int mostExposures() {
+  public static int mostExposures(SeatView view) {
     int most = 0;
     for (int other = 0; other < Seats.COUNT; other++) {
       if (other != view.seat() && !view.dead(other)) {

@@ -26,6 +26,11 @@ final class Distances {
     obtainable[Tile.JOKER] = set.jokers() - view.discarded(Tile.JOKER);
   }
 
+  /** Counts the tile on offer as one that can still be had. */
+  void countOffered(SeatView view) {
+    obtainable[view.offered()]++;
+  }
+
   /** Gives a tile away; it may come back. */
   void give(int kind) {
     rack.remove(kind);

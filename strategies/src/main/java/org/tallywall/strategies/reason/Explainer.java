@@ -65,6 +65,10 @@ public final class Explainer {
   private void aim(SeatView view, int aim) {
     distances.look(view);
     int away = aim == Player.NO_AIM ? HandMeter.NONE : distances.least(aim);
+    if (aim != Player.NO_AIM && away == HandMeter.NONE && view.offered() >= 0) {
+      distances.countOffered(view);
+      away = distances.least(aim);
+    }
     if (away != HandMeter.NONE) {
       reasons.add(new Reason.Aim(aim, away));
     }

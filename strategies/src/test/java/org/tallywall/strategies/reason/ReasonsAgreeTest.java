@@ -58,7 +58,13 @@ class ReasonsAgreeTest {
   private static boolean agrees(
       SeatView view, Move move, Reason reason, Player player, PlainFacts before, PlainFacts after) {
     if (reason instanceof Reason.Aim aim) {
-      return aim.line() == player.aim(view) && aim.away() == before.least(aim.line());
+      int away = before.least(aim.line());
+      if (away == PlainFacts.NONE && view.offered() >= 0) {
+        PlainFacts offered = new PlainFacts(view);
+        offered.out[view.offered()]--;
+        away = offered.least(aim.line());
+      }
+      return aim.line() == player.aim(view) && aim.away() == away;
     } else if (reason instanceof Reason.Complete complete) {
       Line line = view.table().hands().line(complete.line());
       PlainFacts whole = new PlainFacts(view);
