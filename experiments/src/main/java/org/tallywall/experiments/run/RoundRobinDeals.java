@@ -1,9 +1,7 @@
 package org.tallywall.experiments.run;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Seats;
 import org.tallywall.experiments.study.Arm;
@@ -18,7 +16,6 @@ final class RoundRobinDeals implements DealPlayer {
   private final List<Arm> players;
   private final RoundRobinTables seatings;
   private final Tables tables;
-  private final Map<List<Integer>, Tables.Table> seated = new HashMap<>();
 
   RoundRobinDeals(Design.RoundRobin design, Tables tables) {
     this.players = design.players();
@@ -50,9 +47,7 @@ final class RoundRobinDeals implements DealPlayer {
 
   private void play(Deal deal, List<Integer> sitting, long game, StudyTally into) {
     tables.tally().countEach(sitting.stream().map(into::arm).toList());
-    seated
-        .computeIfAbsent(sitting, this::table)
-        .play(deal, new GamePlace(deal.number(), game, "", GamePlace.ALL));
+    table(sitting).play(deal, new GamePlace(deal.number(), game, "", GamePlace.ALL));
   }
 
   private Tables.Table table(List<Integer> sitting) {

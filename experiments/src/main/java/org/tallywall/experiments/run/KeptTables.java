@@ -1,0 +1,37 @@
+package org.tallywall.experiments.run;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * The tables used last. A round-robin of many players sits at thousands of tables, and those who
+ * play the rest of a game out bring tables of their own; what was not used for long is laid anew
+ * when it is wanted, and plays the same.
+ *
+ * @param <T> a table
+ */
+final class KeptTables<T> {
+  private static final int MOST = 32;
+
+  private final Map<String, T> kept = new LinkedHashMap<>(2 * MOST, 0.75f, true);
+
+  /**
+   * A table, the one used before if it is still kept.
+   *
+   * @param key tells tables apart
+   * @param lay lays a new one
+   * @return the table
+   */
+  T table(String key, Function<String, T> lay) {
+    T table = kept.get(key);
+    if (table == null) {
+      table = lay.apply(key);
+      kept.put(key, table);
+      if (kept.size() > MOST) {
+        kept.remove(kept.keySet().iterator().next());
+      }
+    }
+    return table;
+  }
+}
