@@ -52,6 +52,16 @@ public enum PassStep {
   }
 
   /**
+   * The seat that passes.
+   *
+   * @param to the seat that receives
+   * @return 0 to 3
+   */
+  public int from(int to) {
+    return to - turns & 3;
+  }
+
+  /**
    * Whether it is the last pass of its round, the usual place for blind passing (rule 2.3.1).
    *
    * @return true for first left and last right

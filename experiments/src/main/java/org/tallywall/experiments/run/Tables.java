@@ -37,7 +37,7 @@ final class Tables {
   private final StanceListener stances = new StanceListener();
   private final GameRecorder recorder = new GameRecorder();
   private final Map<String, Player> seated = new HashMap<>();
-  private final KeptTables<Table> laid = new KeptTables<>();
+  private final KeptTables laid = new KeptTables();
   private List<String> records;
   private boolean paused;
 
@@ -107,7 +107,7 @@ final class Tables {
   /** Four players at a table; tables used lately are kept. */
   Table table(List<PlayerSpec> specs) {
     String key = specs.stream().map(StudyJson::digest).collect(Collectors.joining(" "));
-    return laid.table(key, unused -> lay(specs));
+    return laid.table(key, () -> lay(specs));
   }
 
   private Table lay(List<PlayerSpec> specs) {

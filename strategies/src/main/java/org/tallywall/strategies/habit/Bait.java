@@ -17,9 +17,6 @@ final class Bait {
   private static final String FROM = BAIT + ".from-wall";
   private static final String TO = BAIT + ".to-wall";
 
-  /** Tiles whose loss leaves this share of the best discard's worth count as not needed. */
-  private static final double NOT_NEEDED = 0.97;
-
   private final boolean on;
   private final boolean whenClaimable;
   private final int from;
@@ -58,7 +55,7 @@ final class Bait {
     if (!on || view.wallLeft() < to) {
       return chosen;
     }
-    double enough = NOT_NEEDED * judge.worthWithout(judge.leastMissed());
+    double enough = DiscardHabit.enough(judge);
     if (view.wallLeft() <= from) {
       for (int kind = 0; kind < Tile.NATURALS; kind++) {
         if (isBait(view, judge, kind, enough) && (!whenClaimable || claimable(view, kind))) {

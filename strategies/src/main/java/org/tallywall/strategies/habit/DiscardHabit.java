@@ -119,13 +119,18 @@ public final class DiscardHabit {
 
   private int ownHand(SeatView view, RackJudge judge, OpponentReader reader) {
     if (spare.isOn()) {
-      double enough = NOT_NEEDED * judge.worthWithout(judge.leastMissed());
+      double enough = enough(judge);
       int found = spare.next(view, kind -> judge.worthWithout(kind) >= enough);
       if (found >= 0) {
         return found;
       }
     }
     return byNeed(view, judge, reader, 0, kind -> true);
+  }
+
+  /** The worth that a tile which is not needed leaves at least. */
+  static double enough(RackJudge judge) {
+    return NOT_NEEDED * judge.worthWithout(judge.leastMissed());
   }
 
   /**

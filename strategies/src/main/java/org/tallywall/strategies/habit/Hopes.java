@@ -1,5 +1,7 @@
 package org.tallywall.strategies.habit;
 
+import org.tallywall.strategies.read.WallColumns;
+
 /**
  * What rides on the own hand, by its distance and the tiles left in the wall: how often such a hand
  * won in 4,000 games of four {@code reckoner} players on the practice card, 270,000 discards.
@@ -7,12 +9,6 @@ package org.tallywall.strategies.habit;
 final class Hopes {
   /** Points between winning and not winning there: a hand without hope ended 40 below zero. */
   private static final double AT_STAKE = 160;
-
-  /** Tiles left in the wall of the first column, and from column to column. */
-  private static final int FIRST = 10;
-
-  private static final int STEP = 20;
-  private static final int COLUMNS = 5;
 
   private static final double[][] CHANCE = {
     {1, 1, 1, 1, 1},
@@ -35,16 +31,7 @@ final class Hopes {
    * @return 0 to 1, straight lines between the columns
    */
   static double chance(int away, int wall) {
-    double[] row = CHANCE[Math.min(away, CHANCE.length - 1)];
-    double place = (wall - FIRST) / (double) STEP;
-    if (place <= 0) {
-      return row[0];
-    }
-    int at = (int) place;
-    if (at >= COLUMNS - 1) {
-      return row[COLUMNS - 1];
-    }
-    return row[at] + (place - at) * (row[at + 1] - row[at]);
+    return WallColumns.between(CHANCE[Math.min(away, CHANCE.length - 1)], wall);
   }
 
   /**

@@ -6,11 +6,12 @@ import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
+import org.tallywall.strategies.hand.Obtainable;
 
 /** How far a rack is from the nearest living hand of every line. */
 final class LineDistances {
   private final HandMeter meter = new HandMeter();
-  private final Obtainables obtainables = new Obtainables();
+  private final Obtainable obtainable = new Obtainable();
   private int[] away = new int[0];
   private int lines;
 
@@ -25,7 +26,8 @@ final class LineDistances {
     lines = possible.hands().lines();
     away = away.length < lines ? new int[lines] : away;
     Arrays.fill(away, HandMeter.NONE);
-    meter.obtainable(obtainables.count(view));
+    obtainable.count(view);
+    meter.obtainable(obtainable.counts());
     meter.hold(rack);
     for (int at = 0; at < possible.size(); at++) {
       int line = possible.line(at);

@@ -6,11 +6,12 @@ import org.tallywall.core.hand.NearHands;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
+import org.tallywall.strategies.hand.Obtainable;
 
 /** How far the nearest living hands are, and how many tiles of singles and pairs they lack. */
 final class PairsLacking {
   private final HandMeter meter = new HandMeter();
-  private final Obtainables obtainables = new Obtainables();
+  private final Obtainable obtainable = new Obtainable();
   private final NearHands near = new NearHands();
   private final Lack lack = new Lack();
   private int fewest;
@@ -23,7 +24,8 @@ final class PairsLacking {
    * @param possible the hands that the exposures leave
    */
   void measure(SeatView view, Rack rack, Reach possible) {
-    meter.obtainable(obtainables.count(view));
+    obtainable.count(view);
+    meter.obtainable(obtainable.counts());
     meter.hold(rack);
     meter.nearest(possible, 0, near);
     fewest = near.count() == 0 ? 0 : HandMeter.NONE;

@@ -10,9 +10,9 @@ import org.tallywall.core.tile.TileSet;
  * and of jokers those laid open too, which can be redeemed. A tile that another offers counts as
  * one that can be had.
  */
-final class Obtainable {
+public final class Obtainable {
   /** What became of the counts since they were taken last. */
-  enum Change {
+  public enum Change {
     /** All are the same. */
     NONE,
     /** Some are smaller, none is larger. */
@@ -28,7 +28,7 @@ final class Obtainable {
   private TileSet tiles;
 
   /** Nothing counted yet. */
-  Obtainable() {}
+  public Obtainable() {}
 
   /**
    * Counts.
@@ -36,7 +36,7 @@ final class Obtainable {
    * @param view what the seat knows
    * @return how the counts compare with those taken last
    */
-  Change count(SeatView view) {
+  public Change count(SeatView view) {
     setOut(view.table().rules().tiles());
     int[] old = counts;
     counts = before;
@@ -78,7 +78,7 @@ final class Obtainable {
    *
    * @return a live array, by kind
    */
-  int[] counts() {
+  public int[] counts() {
     return counts;
   }
 

@@ -4,9 +4,7 @@ import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Rack;
-import org.tallywall.core.tile.Tile;
 
 /**
  * Looks at a rack as somebody does who sees one way only: the nearest hand, the first on the card
@@ -16,7 +14,7 @@ public final class OneTarget {
   private final HandMeter meter = new HandMeter();
   private final TargetTiles target = new TargetTiles();
   private final Rack own = new Rack();
-  private final int[] obtainable = new int[Tile.KINDS];
+  private final Obtainable obtainable = new Obtainable();
   private Reach reach;
   private int hand;
   private int least;
@@ -43,15 +41,8 @@ public final class OneTarget {
    */
   public void look(SeatView view, Rack rack, Reach possible) {
     reach = possible;
-    TableRules rules = view.table().rules();
-    for (int kind = 0; kind < Tile.KINDS; kind++) {
-      int gone = kind == Tile.JOKER ? view.discarded(kind) : view.faceUp(kind);
-      obtainable[kind] = rules.tiles().copies(kind) - gone;
-    }
-    if (view.offered() >= 0 && view.offeredBy() != view.seat()) {
-      obtainable[view.offered()]++;
-    }
-    meter.obtainable(obtainable);
+    obtainable.count(view);
+    meter.obtainable(obtainable.counts());
     meter.hold(rack);
     hand = -1;
     least = HandMeter.NONE;

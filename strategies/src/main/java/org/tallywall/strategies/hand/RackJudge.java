@@ -9,7 +9,6 @@ import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
@@ -39,7 +38,7 @@ public final class RackJudge {
   private final Lack[] lackOf = new Lack[KEPT];
   private final boolean[] lackKnown = new boolean[KEPT];
   private final Rack rack = new Rack();
-  private final int[] obtainable = new int[Tile.KINDS];
+  private final Obtainable obtainable = new Obtainable();
   private final double[] value = new double[KEPT];
   private final int[] target = new int[KEPT];
   private final int[] lines;
@@ -105,24 +104,13 @@ public final class RackJudge {
     reach = possible;
     Arrays.fill(taken, 0);
     withoutKnown = 0;
-    countObtainable();
-    meter.obtainable(obtainable);
+    obtainable.count(view);
+    meter.obtainable(obtainable.counts());
     meter.nearest(slack, near);
     lacks.hold(rack);
     chances.begin(seat, Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft));
     weights.begin(seat, rack, reach);
     keepTargets();
-  }
-
-  private void countObtainable() {
-    TableRules rules = view.table().rules();
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      obtainable[kind] = rules.tiles().copies(kind) - view.faceUp(kind);
-    }
-    if (view.offered() >= 0 && view.offeredBy() != view.seat()) {
-      obtainable[view.offered()]++;
-    }
-    obtainable[Tile.JOKER] = rules.tiles().jokers() - view.discarded(Tile.JOKER);
   }
 
   private void keepTargets() {

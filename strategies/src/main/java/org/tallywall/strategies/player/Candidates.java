@@ -29,12 +29,6 @@ final class Candidates {
   /** Share of an opponent's live hands that must want a tile for it to count as hers. */
   private static final double HERS = 0.25;
 
-  /** All of her hands, sums of weights being what they are. */
-  private static final double ALL = 1 - 1e-9;
-
-  /** Exposures from which a tile that all her hands want may end the game. */
-  private static final int THREE = 3;
-
   private final RackJudge judge;
   private final OpponentReader reader = new OpponentReader();
   private final DefenceHabit defence;
@@ -118,7 +112,7 @@ final class Candidates {
         break;
       }
       named[kind] = true;
-      if (share == 0 || !keeps(view, kind)) {
+      if (share == 0 || !keeps(kind)) {
         choices.add(TurnChoice.discard(kind));
       }
     }
@@ -126,23 +120,12 @@ final class Candidates {
   }
 
   /** Whether the defence keeps a tile, by how far the hand is away. */
-  private boolean keeps(SeatView view, int kind) {
+  private boolean keeps(int kind) {
     int feared = defence.fearedExposures();
     int away = judge.least();
     if (away >= defence.holdBackAway()) {
-      return wanted(view, kind, feared, HERS);
+      return reader.hers(kind, feared, HERS);
     }
-    return away > 1 ? !reader.exposureOnly(kind, feared) : wanted(view, kind, THREE, ALL);
-  }
-
-  /** Whether a share of the live hands of somebody who shows so many exposures wants a tile. */
-  private boolean wanted(SeatView view, int kind, int exposures, double least) {
-    for (int other = 0; other < Seats.COUNT; other++) {
-      boolean feared = reader.live(other) > 0 && view.exposures(other).size() >= exposures;
-      if (feared && kind < Tile.NATURALS && reader.share(other, kind) >= least) {
-        return true;
-      }
-    }
-    return false;
+    return away > 1 ? !reader.exposureOnly(kind, feared) : reader.surelyWanted(kind);
   }
 }

@@ -2,7 +2,6 @@ package org.tallywall.strategies.read;
 
 import java.util.Arrays;
 import java.util.List;
-import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.tile.Tile;
@@ -71,23 +70,12 @@ final class Evidence {
       for (int seat = 0; seat < Seats.COUNT; seat++) {
         blind[seat] += pass.blind().get(seat);
       }
-      int giver = giver(view.seat(), pass.step());
+      boolean courtesy = pass.step() == null;
+      int giver = courtesy ? Seats.across(view.seat()) : pass.step().from(view.seat());
       if (tiles && pass.blind().get(giver) == 0) {
         passed[giver] |= bits(pass.received());
       }
     }
-  }
-
-  /** Whose tiles come to a seat in a pass; the courtesy pass has no step. */
-  private static int giver(int seat, PassStep step) {
-    if (step == null) {
-      return Seats.across(seat);
-    }
-    return switch (step) {
-      case RIGHT_1, RIGHT_2 -> seat + 3 & 3;
-      case LEFT_1, LEFT_2 -> Seats.right(seat);
-      case ACROSS_1, ACROSS_2 -> Seats.across(seat);
-    };
   }
 
   private static long bits(List<Integer> kinds) {

@@ -95,17 +95,6 @@ public final class OpponentReader {
   }
 
   /**
-   * The share of an opponent's live hands, as weighed, that want a tile.
-   *
-   * @param other her seat
-   * @param kind a natural kind
-   * @return 0 to 1
-   */
-  public double share(int other, int kind) {
-    return hands[other].wanted(kind);
-  }
-
-  /**
    * Whether a tile is one of hers: enough of the live hands of a seat with enough exposures want
    * it.
    *

@@ -9,13 +9,10 @@ package org.tallywall.strategies.read;
  * were nearly in proportion to the share of what she may be waiting for that is the kind thrown
  * (power 0.92 for wins, 1.04 for claims, where 1 is taken), and the table holds the factor; of one
  * who shows nothing the lines are not worked out, and it holds the chance itself. {@link Evidence}
- * comes on top. Other cards and players will differ somewhat.
+ * comes on top. Claims against three exposures were few, and two of their five factors are smoothed
+ * by hand. Other cards and players will differ somewhat.
  */
 final class RiskTable {
-  /** Tiles left in the wall of the first column, the middle of its twenty, and between columns. */
-  private static final int FIRST = 10;
-
-  private static final int STEP = 20;
   private static final int ROWS = 4;
 
   private static final double[][] WIN = {
@@ -42,7 +39,7 @@ final class RiskTable {
    * @return a chance for 0 exposures, else what the share waited for is multiplied by
    */
   static double win(int exposures, int wall) {
-    return between(WIN[Math.min(exposures, ROWS - 1)], wall);
+    return WallColumns.between(WIN[Math.min(exposures, ROWS - 1)], wall);
   }
 
   /**
@@ -53,18 +50,6 @@ final class RiskTable {
    * @return a chance for 0 exposures, else what the share waited for is multiplied by
    */
   static double claim(int exposures, int wall) {
-    return between(CLAIM[Math.min(exposures, ROWS - 1)], wall);
-  }
-
-  /** Straight lines between the columns. */
-  private static double between(double[] row, int wall) {
-    double place = (wall - FIRST) / (double) STEP;
-    if (place <= 0) {
-      return row[0];
-    }
-    int at = (int) place;
-    return at >= row.length - 1
-        ? row[row.length - 1]
-        : row[at] + (place - at) * (row[at + 1] - row[at]);
+    return WallColumns.between(CLAIM[Math.min(exposures, ROWS - 1)], wall);
   }
 }

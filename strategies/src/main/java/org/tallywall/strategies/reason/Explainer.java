@@ -14,6 +14,7 @@ import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.read.OpponentReader;
 
 /**
  * Says why a player chose as it did. The line aimed at and the step of defence are the player's
@@ -191,7 +192,10 @@ public final class Explainer {
     if (player instanceof Defending defending && defending.lastStance() != Stance.OWN_HAND) {
       reasons.add(
           new Reason.Step(
-              defending.lastStance(), before, view.wallLeft() / 4, Opponents.mostExposures(view)));
+              defending.lastStance(),
+              before,
+              view.wallLeft() / 4,
+              OpponentReader.mostExposures(view)));
     }
     safety(view, tile);
     Reason.Dead dead = distances.dead(tile);

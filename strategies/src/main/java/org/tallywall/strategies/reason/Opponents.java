@@ -49,15 +49,4 @@ final class Opponents {
     }
     return wanted ? new Reason.HerTile(other, lines) : new Reason.NotHers(other, lines);
   }
-
-  /** The most exposures on one other rack; dead hands do not count. */
-  static int mostExposures(SeatView view) {
-    int most = 0;
-    for (int other = 0; other < Seats.COUNT; other++) {
-      if (other != view.seat() && !view.dead(other)) {
-        most = Math.max(most, view.exposures(other).size());
-      }
-    }
-    return most;
-  }
 }
