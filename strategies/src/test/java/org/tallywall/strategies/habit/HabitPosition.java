@@ -6,6 +6,9 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
@@ -22,6 +25,9 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * Two positions for one value of one setting: in the first the setting changes the choice, in the
  * second it does not. They stand in {@code positions/….txt}, one after the other, with the choices
  * without and with the setting; an empty line ends each. The card is that of {@link TestTable}.
+ *
+ * <p>A watchful player has the settings of {@code positions/watchful-settings.txt}, so that a
+ * position shows what a setting does whatever the others usually are.
  *
  * @param file where it stands
  * @param setting the setting's name
@@ -74,8 +80,15 @@ record HabitPosition(
   }
 
   private Player made(boolean on) {
-    String settings =
-        (also.isEmpty() ? "" : ", " + also) + (on ? ", \"%s\": %s".formatted(setting, value) : "");
+    Map<String, String> all = new TreeMap<>();
+    if (player.equals("watchful")) {
+      all.putAll(settings());
+    }
+    if (on) {
+      all.put(setting, value);
+    }
+    StringBuilder settings = new StringBuilder(also.isEmpty() ? "" : ", " + also);
+    all.forEach((name, set) -> settings.append(", \"%s\": %s".formatted(name, set)));
     Faults faults = new Faults();
     Node node =
         LocatedJson.read("{\"p\": {\"player\": \"" + player + "\"" + settings + "}}", faults);
@@ -87,6 +100,13 @@ record HabitPosition(
       throw new IllegalArgumentException(file + ": " + setting + ": " + faults.faults());
     }
     return spec.make();
+  }
+
+  private static Map<String, String> settings() {
+    return text("watchful-settings.txt")
+        .lines()
+        .map(line -> line.split(" "))
+        .collect(Collectors.toMap(words -> words[0], words -> words[1]));
   }
 
   @Override

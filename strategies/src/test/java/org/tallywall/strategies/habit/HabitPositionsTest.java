@@ -28,10 +28,6 @@ class HabitPositionsTest {
           "defence.txt",
           "rollout.txt");
 
-  /** Groups in which settings may still lack their positions. */
-  private static final List<String> LATER =
-      List.of("discards.", "defence.", "read.", "rollout.inner");
-
   static List<HabitPosition> positions() {
     return HabitPosition.read(FILES);
   }
@@ -62,7 +58,7 @@ class HabitPositionsTest {
     for (PlayerType type : Catalog.standard().types()) {
       for (Setting setting : type.settings()) {
         all.add(setting.name());
-        if (!has.contains(setting.name()) && LATER.stream().noneMatch(setting.name()::startsWith)) {
+        if (!has.contains(setting.name())) {
           missing.add(setting.name());
         }
       }
@@ -78,11 +74,8 @@ class HabitPositionsTest {
     List<String> missing = new ArrayList<>();
     for (PlayerType type : Catalog.standard().types()) {
       for (Setting setting : type.settings()) {
-        boolean later = LATER.stream().anyMatch(setting.name()::startsWith);
         for (String word : setting.words()) {
-          if (!later
-              && !word.equals(setting.standard())
-              && !has.contains(setting.name() + " " + word)) {
+          if (!word.equals(setting.standard()) && !has.contains(setting.name() + " " + word)) {
             missing.add(setting.name() + " " + word);
           }
         }
