@@ -84,7 +84,7 @@ public final class ClaimHabit {
             "keep so many naturals of the kind back behind jokers, to redeem one's own later"),
         Setting.number(
             GAIN,
-            "1.0",
+            "1.2",
             "0.5",
             "3.0",
             "claim when the rack is worth so many times as much as before"));
