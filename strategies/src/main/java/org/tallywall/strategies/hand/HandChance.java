@@ -1,5 +1,6 @@
 package org.tallywall.strategies.hand;
 
+import java.util.Arrays;
 import org.tallywall.core.hand.Lack;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
@@ -22,7 +23,7 @@ final class HandChance {
   private static final int FURTHER_JOKERS = 2;
 
   /** More tiles than these gain no more from the one that may be claimed. */
-  private static final int MOST_OPEN = 15;
+  private static final int MOST_OPEN = 4;
 
   private final int[] unseen = new int[Tile.KINDS];
   private final int[] open = new int[MOST_KINDS];
@@ -30,10 +31,13 @@ final class HandChance {
   private final double[] jokersComing = new double[FURTHER_JOKERS + 1];
   private final double[] better = new double[MOST_KINDS];
   private final double[] gain = new double[MOST_KINDS];
-  private final int[] openRows = new int[MOST_OPEN];
+  private final ChanceTable drawn = new ChanceTable();
+  private final ChanceTable[] opened = new ChanceTable[MOST_OPEN + 1];
   private double anyComing;
-  private int drawRow;
-  private int claimRow;
+
+  HandChance() {
+    Arrays.setAll(opened, needed -> new ChanceTable());
+  }
 
   /**
    * Sets what is unseen and what may be hoped for.
@@ -42,17 +46,15 @@ final class HandChance {
    * @param hopes its outlook
    */
   void begin(SeatView view, Outlook hopes) {
-    drawRow = ChanceTable.row(hopes.draw());
-    claimRow = ChanceTable.row(hopes.claim());
-    for (int needed = 1; needed < MOST_OPEN; needed++) {
-      double claims = (hopes.claim() - hopes.draw()) / needed;
-      openRows[needed] = ChanceTable.row(hopes.draw() + claims);
+    drawn.set(hopes.draws(), hopes.unseen());
+    for (int needed = 1; needed <= MOST_OPEN; needed++) {
+      opened[needed].set(hopes.draws() + hopes.thrown() / needed, hopes.unseen());
     }
     for (int kind = 0; kind < Tile.KINDS; kind++) {
-      unseen[kind] = view.unseen(kind);
+      unseen[kind] = Math.min(view.unseen(kind), ChanceTable.MOST_COPIES);
     }
-    double none = 1 - ChanceTable.atLeast(1, unseen[Tile.JOKER], drawRow);
-    double two = ChanceTable.atLeast(2, unseen[Tile.JOKER], drawRow);
+    double none = 1 - drawn.atLeast(1, unseen[Tile.JOKER]);
+    double two = drawn.atLeast(2, unseen[Tile.JOKER]);
     jokersComing[0] = none;
     jokersComing[1] = Math.max(0, 1 - none - two);
     jokersComing[2] = two;
@@ -113,20 +115,14 @@ final class HandChance {
   }
 
   private double naturalChance(int needed, int kind, boolean one) {
-    return needed == 0 ? 1 : ChanceTable.atLeast(needed, unseen[kind], one ? claimRow : drawRow);
+    return (one ? opened[1] : drawn).atLeast(needed, unseen[kind]);
   }
 
   /** The more tiles a group lacks, the less it gains from the one that may be claimed. */
   private double openChance(int needed, int kind, int alsoNatural, boolean drawnOnly) {
-    int row = openRow(needed, drawnOnly);
-    double all = ChanceTable.atLeast(needed + alsoNatural, unseen[kind], row);
-    return alsoNatural == 0
-        ? all
-        : all / Math.max(LEAST, ChanceTable.atLeast(alsoNatural, unseen[kind], row));
-  }
-
-  private int openRow(int needed, boolean drawnOnly) {
-    return drawnOnly ? drawRow : openRows[Math.min(needed, MOST_OPEN - 1)];
+    ChanceTable table = drawnOnly ? drawn : opened[Math.min(needed, MOST_OPEN)];
+    double all = table.atLeast(needed + alsoNatural, unseen[kind]);
+    return alsoNatural == 0 ? all : all / Math.max(LEAST, table.atLeast(alsoNatural, unseen[kind]));
   }
 
   private double product(int count) {

@@ -4,14 +4,14 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 
 /**
- * What a seat may still hope to see: how many tiles are unseen, and how likely each of them turns
- * up for it.
+ * What a seat may still hope to see.
  *
- * @param draw chance that a given unseen tile is drawn by the seat
- * @param claim chance that it is drawn, or thrown by another so that it could be claimed
+ * @param draws how many tiles it will draw, or get in passes
+ * @param thrown how many tiles others will throw besides, that it could claim
+ * @param unseen how many tiles it cannot see, 1 or more
  */
-record Outlook(double draw, double claim) {
-  /** Chance beyond which nothing is counted on. */
+record Outlook(double draws, double thrown, double unseen) {
+  /** Share of the unseen tiles beyond which nothing is counted on. */
   private static final double MOST = 0.95;
 
   private static final double PASSED = 3;
@@ -30,9 +30,9 @@ record Outlook(double draw, double claim) {
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       unseen += view.unseen(kind);
     }
-    double draws = view.wallLeft() / 4.0 * horizon;
-    double looks = draws + PASSED * passesLeft;
     double all = Math.max(1, unseen);
-    return new Outlook(Math.min(MOST, looks / all), Math.min(MOST, (looks + thrown * draws) / all));
+    double draws = view.wallLeft() / 4.0 * horizon;
+    double looks = Math.min(MOST * all, draws + PASSED * passesLeft);
+    return new Outlook(looks, Math.min(MOST * all - looks, thrown * draws), all);
   }
 }

@@ -203,6 +203,31 @@ public final class RackJudge {
   }
 
   /**
+   * The best target.
+   *
+   * @return the hand's place among all of the card, or -1 where there is none
+   */
+  public int bestHand() {
+    return targets == 0 ? -1 : reach.index(target[0]);
+  }
+
+  /**
+   * The chance to complete the best target before the wall runs out, if nobody else wins: what
+   * {@link HandChance} says, nothing weighed in.
+   *
+   * @return 0 to 1; 0 where there is no target
+   */
+  public double bestChance() {
+    if (targets == 0) {
+      return 0;
+    }
+    Line line = reach.hands().line(aim());
+    boolean jokers = line.terms().jokers();
+    int held = jokers ? rack.jokers() : 0;
+    return chances.of(lackOf(0), held, jokers, line.concealed(), -1, 0, 0);
+  }
+
+  /**
    * What the rack is worth.
    *
    * @return 0 or more, in weighed points
