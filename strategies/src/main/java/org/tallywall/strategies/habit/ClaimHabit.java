@@ -16,6 +16,7 @@ public final class ClaimHabit {
   private static final String JOKERS_AWAY = "claims.jokers-when-away-at-most";
   private static final String NATURALS = "claims.naturals-kept";
   private static final String GAIN = "claims.gain-at-least";
+  private static final String NEARER = "claims.nearer-at-least";
   private static final int SLACK = 2;
 
   private final RackJudge judge;
@@ -28,6 +29,7 @@ public final class ClaimHabit {
   private final int jokersAway;
   private final int naturalsKept;
   private final double gain;
+  private final int nearer;
 
   /**
    * The habit.
@@ -46,6 +48,7 @@ public final class ClaimHabit {
     jokersAway = values.whole(JOKERS_AWAY);
     naturalsKept = values.whole(NATURALS);
     gain = values.number(GAIN);
+    nearer = values.whole(NEARER);
   }
 
   /**
@@ -87,7 +90,14 @@ public final class ClaimHabit {
             "1.2",
             "0.5",
             "3.0",
-            "claim when the rack is worth so many times as much as before"));
+            "claim when the rack is worth so many times as much as before"),
+        Setting.number(
+            NEARER,
+            "-14",
+            "-14",
+            "1",
+            "claim only what brings the nearest hand so many tiles nearer; 0 allows what leaves it"
+                + " as far, below 0 what throws it back (\"no claim that does not help\")"));
   }
 
   /**
@@ -113,7 +123,7 @@ public final class ClaimHabit {
       if (jokers <= mostJokers && LegalMoves.mayExpose(view, view.offered(), size, jokers)) {
         Laying laying = lay(view, size, naturals, jokers);
         double then = worthAfter(laying);
-        if (then > worth && !refused(laying)) {
+        if (then > worth && judge.least() - after.least() >= nearer && !refused(laying)) {
           worth = then;
           best = ClaimChoice.expose(size, jokers);
         }
