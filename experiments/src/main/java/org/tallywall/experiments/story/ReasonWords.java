@@ -72,7 +72,7 @@ public final class ReasonWords {
     if (reason instanceof Reason.Concealed concealed) {
       return id(concealed.line()) + " must stay concealed";
     } else if (reason instanceof Reason.ToSpare spare) {
-      return spare.tiles() == 0 ? "no tile to spare" : tiles(spare.tiles()) + " to spare";
+      return (spare.tiles() == 0 ? "no tile" : tiles(spare.tiles())) + " beside the hand in mind";
     } else if (reason instanceof Reason.Blind blind) {
       return tiles(blind.tiles()) + (blind.tiles() == 1 ? " goes" : " go") + " on unseen";
     } else if (reason instanceof Reason.JokersKept kept) {

@@ -60,7 +60,8 @@ class GameReasonsTest {
       told.append(deal(deal, "--reasons", "--spoken").out());
     }
     assertThat(told)
-        .contains(" lets it lie: nothing nearer: ", "complete: ", "to spare; heads for ")
+        .contains(
+            " lets it lie: nothing nearer: ", "complete: ", "beside the hand in mind; heads for ")
         .containsPattern("(bam|crak|dot|soap|red|green|flower) buys a joker");
   }
 

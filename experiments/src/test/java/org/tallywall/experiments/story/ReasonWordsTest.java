@@ -41,8 +41,8 @@ class ReasonWordsTest {
           new Case(
               new Reason.WouldBring(3, 2), "left although nearer: 3 away as it is, 2 with a claim"),
           new Case(new Reason.Concealed(0), "L1 must stay concealed"),
-          new Case(new Reason.ToSpare(0), "no tile to spare"),
-          new Case(new Reason.ToSpare(1), "1 tile to spare"),
+          new Case(new Reason.ToSpare(0), "no tile beside the hand in mind"),
+          new Case(new Reason.ToSpare(1), "1 tile beside the hand in mind"),
           new Case(new Reason.Blind(2), "2 tiles go on unseen"),
           new Case(new Reason.JokersKept(0), "no joker stays back"),
           new Case(new Reason.JokersKept(1), "1 joker kept back"),
@@ -82,6 +82,6 @@ class ReasonWordsTest {
   @Test
   void severalReasons_standInOneLine() {
     assertThat(words.text(List.of(new Reason.ToSpare(1), new Reason.Aim(0, 2))))
-        .isEqualTo("1 tile to spare; heads for L1, 12 of 14 (2 away)");
+        .isEqualTo("1 tile beside the hand in mind; heads for L1, 12 of 14 (2 away)");
   }
 }

@@ -71,7 +71,8 @@ public sealed interface Reason {
   record Concealed(int line) implements Reason {}
 
   /**
-   * How many tiles the line aimed at can spare.
+   * How many tiles stand beside the nearest hand of the line aimed at. A player may keep some of
+   * them for another hand.
    *
    * @param tiles 0 to 14
    */
