@@ -14,15 +14,19 @@ import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.experiments.invent.CardInventor;
 
 /** Invented cards of a wanted number of concrete hands, always the same ones. */
-final class BenchmarkCards {
+public final class BenchmarkCards {
   private static final int LINES = 54;
 
   private static final String DEMO = "saltmarsh-quay.json";
 
   private BenchmarkCards() {}
 
-  /** The practice card of the demo studies. */
-  static ConcreteHands demo() {
+  /**
+   * The practice card of the demo studies.
+   *
+   * @return its hands
+   */
+  public static ConcreteHands demo() {
     try (InputStream in = BenchmarkCards.class.getResourceAsStream("/" + DEMO)) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       return new ConcreteHands(CardFile.json(DEMO, text).orThrow());
