@@ -96,7 +96,8 @@ public final class CalibrationPage {
     page.append(chances(made, hands.that()));
     page.append(chances("won with any hand", hands.any()));
     page.append(CalibrationTables.bins("tiles away", row -> whole(row, 5), made, hands.byAway()));
-    page.append(CalibrationTables.bins("tiles in the wall", CalibrationPage::range, made, hands.byWall()));
+    page.append(
+        CalibrationTables.bins("tiles in the wall", CalibrationPage::range, made, hands.byWall()));
   }
 
   private void together(String player) {
@@ -118,7 +119,10 @@ public final class CalibrationPage {
 
   private static String chances(String what, Bins bins) {
     return CalibrationTables.bins(
-        "said between", row -> number(100 * row.from()) + " to " + number(100 * row.to()), what, bins);
+        "said between",
+        row -> number(100 * row.from()) + " to " + number(100 * row.to()),
+        what,
+        bins);
   }
 
   private static String range(Bins.Row row) {

@@ -41,8 +41,7 @@ class BinsTest {
     double z = 1.959963984540054;
     assertThat(bins.rows()).hasSize(1);
     assertThat(bins.rows().get(0).limits().low()).isZero();
-    assertThat(bins.rows().get(0).limits().high())
-        .isCloseTo(z * z / (1 + z * z), within(1e-9));
+    assertThat(bins.rows().get(0).limits().high()).isCloseTo(z * z / (1 + z * z), within(1e-9));
   }
 
   /**
@@ -56,7 +55,8 @@ class BinsTest {
   void intervals_decisionsOfOneGameAlike_holdTheTruthAsOftenAsTheySay() {
     int held = 0;
     for (int run = 0; run < 1_000; run++) {
-      RandomStream random = new RandomStream(new StreamKey(61_803, run, Purpose.RESAMPLING, 0, 0, 0));
+      RandomStream random =
+          new RandomStream(new StreamKey(61_803, run, Purpose.RESAMPLING, 0, 0, 0));
       Bins bins = new Bins(0, 0.5);
       for (int game = 0; game < 200; game++) {
         boolean came = random.below(10) < 3;

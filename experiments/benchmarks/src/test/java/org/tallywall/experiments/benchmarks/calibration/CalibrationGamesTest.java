@@ -78,8 +78,7 @@ class CalibrationGamesTest {
   }
 
   private static long happened(Bins bins) {
-    return Math.round(
-        bins.rows().stream().mapToDouble(row -> row.happened() * row.count()).sum());
+    return Math.round(bins.rows().stream().mapToDouble(row -> row.happened() * row.count()).sum());
   }
 
   @Test
@@ -116,7 +115,8 @@ class CalibrationGamesTest {
    */
   @Test
   void discards_asEvidence_betterTheChancesOfExposures() {
-    int way = CalibrationPage.WAYS.stream().map(RiskTally.Way::name).toList().indexOf("no discards");
+    int way =
+        CalibrationPage.WAYS.stream().map(RiskTally.Way::name).toList().indexOf("no discards");
     Score.Mean more = risks.claimScores().get(way).logarithmicMore();
     double error = (more.high() - more.low()) / 2 / 1.96;
     assertThat(more.value()).isGreaterThan(4.753424 * error);

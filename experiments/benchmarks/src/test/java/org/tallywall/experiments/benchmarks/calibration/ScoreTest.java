@@ -15,8 +15,7 @@ class ScoreTest {
     score.note(0, 0.5, false);
     score.endGame();
     assertThat(score.squared().value()).isCloseTo((0.04 + 0.64) / 3, within(1e-9));
-    assertThat(score.squaredMore().value())
-        .isCloseTo((0.04 + 0.64) / 3 - 0.25, within(1e-9));
+    assertThat(score.squaredMore().value()).isCloseTo((0.04 + 0.64) / 3 - 0.25, within(1e-9));
     double logarithms = -Math.log(0.8) - Math.log(0.2) - Math.log(1 - Score.LEAST);
     assertThat(score.logarithmic().value()).isCloseTo(logarithms / 3, within(1e-9));
     assertThat(score.logarithmicMore().value())
