@@ -8,12 +8,15 @@ import org.tallywall.core.tile.Tile;
 /**
  * The chance to complete one concrete hand.
  *
- * <p>Model: each unseen copy of a tile turns up for the seat with a chance of its own, whatever the
- * others do (see {@link Outlook}). Tiles for singles and pairs must be drawn. Of the tiles that a
- * group lacks, the last may be claimed too, if the line can be exposed; so may the last tile of
- * all. Jokers held, and those that may yet be drawn, stand for the open tiles that are hardest to
- * get. Left out: that tiles must come before somebody else wins, that others keep what they need,
- * exchanges to come.
+ * <p>Model: the tiles of each kind are drawn without putting back ({@link ChanceTable}), each kind
+ * by itself although all share the same draws, whatever the others do (see {@link Outlook}). Tiles
+ * for singles and pairs must be drawn, and so must all tiles of a line without jokers. Of the tiles
+ * that another group lacks, the last may be claimed too, if the line can be exposed; so may the
+ * last tile of all. Jokers held, and at most two that may yet be drawn, stand for the open tiles
+ * that are hardest to get. Left out: that tiles must come before somebody else wins, that others
+ * keep what they need, exchanges to come. So it says too little where several groups lack a tile or
+ * a line takes no jokers, a little too much where single tiles of many kinds lack; by how much is
+ * held in tests and in {@code strategies/CALIBRATION.md}.
  */
 final class HandChance {
   /** The least chance that anything is divided by. */

@@ -73,7 +73,7 @@ public final class CalibrationPage {
     page.append(
         String.format(
             Locale.ROOT,
-            "Seed %d, deals 0 to %d, %,d games of each kind; card “%s” (digest %.19s), usual rules,"
+            "Seed %d, deals 0 to %d, %,d games of each kind; card “%s”%n(digest %.19s), usual rules,"
                 + " usual settings; random streams of version %d.%n%n",
             seed,
             games - 1,
