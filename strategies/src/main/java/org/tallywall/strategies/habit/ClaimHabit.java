@@ -93,7 +93,7 @@ public final class ClaimHabit {
             "claim when the rack is worth so many times as much as before"),
         Setting.number(
             NEARER,
-            "-14",
+            "0",
             "-14",
             "1",
             "claim only what brings the nearest hand so many tiles nearer; 0 allows what leaves it"

@@ -134,13 +134,13 @@ public final class DefenceHabit {
             "give up with so many exposures on one rack and far enough away"),
         Setting.number(
             NAME + "to-the-wall.away-at-least",
-            on ? "4" : "2",
+            on ? "6" : "2",
             "2",
             "14",
             "give up against so many exposures only from so many tiles away"),
         Setting.number(
             NAME + "to-the-wall.draws-per-missing-tile",
-            on ? "1" : "2",
+            on ? "0" : "2",
             "0",
             "5",
             "give up with fewer draws left for each missing tile while somebody shows two exposures"

@@ -17,6 +17,9 @@ public final class DiscardHabit {
   /** Tiles whose loss leaves this share of the best discard's worth count as not needed. */
   private static final double NOT_NEEDED = 0.97;
 
+  /** From further away a joker may still serve another line. */
+  private static final int NEAR = 2;
+
   private final DefenceHabit defence;
   private final SpareOrder spare;
   private final SafeOrder safe;
@@ -107,7 +110,7 @@ public final class DiscardHabit {
     boolean oneAway = judge.least() <= 1;
     return switch (stance) {
       case OWN_HAND -> ownHand(view, judge, reader);
-      case CAREFUL -> byNeed(view, judge, reader, defence.carefulRisk(), kind -> true);
+      case CAREFUL -> careful(view, judge, reader);
       case HOLD_BACK, COMING_BACK -> holdBack(view, judge, reader);
       case TO_THE_WALL -> safe.next(view, judge, reader, defence.fearedExposures());
       case LAST_WALL ->
@@ -134,8 +137,8 @@ public final class DiscardHabit {
   }
 
   /**
-   * A joker goes where the hand has no use for it and needs everything else, and as the very last
-   * discard, since nobody can take it.
+   * A joker goes where a hand that is near has no use for it and needs everything else, and as the
+   * very last discard, since nobody can take it.
    */
   private static boolean throwsJoker(SeatView view, RackJudge judge, Stance stance) {
     if (view.held(Tile.JOKER) == 0) {
@@ -144,18 +147,29 @@ public final class DiscardHabit {
     if (stance == Stance.LAST_WALL && view.wallLeft() == 0) {
       return true;
     }
+    if (judge.least() > NEAR) {
+      return false;
+    }
     double enough = NOT_NEEDED * judge.worthWithout(Tile.JOKER);
     boolean useless = enough > 0 && enough >= NOT_NEEDED * NOT_NEEDED * judge.worth();
     return useless && judge.worthWithout(judge.leastMissed()) < enough;
   }
 
+  /** Between tiles that are not needed the one that risks least, else by need. */
+  private int careful(SeatView view, RackJudge judge, OpponentReader reader) {
+    double enough = enough(judge);
+    return byNeed(
+        view, judge, reader, defence.carefulRisk(), kind -> judge.worthWithout(kind) >= enough);
+  }
+
+  /** One away only a tile is kept that ends the game on every hand of hers. */
   private int holdBack(SeatView view, RackJudge judge, OpponentReader reader) {
-    int feared = defence.fearedExposures();
-    double hersFrom = defence.hersFrom();
     int away = judge.least();
     if (away <= 1) {
       return byNeed(view, judge, reader, 0, kind -> !reader.surelyWanted(kind));
     }
+    int feared = defence.fearedExposures();
+    double hersFrom = defence.hersFrom();
     double weight = away >= defence.holdBackAway() - 1 ? defence.holdBackRisk() : 0;
     if (!defence.keepsHers()) {
       return byNeed(view, judge, reader, weight, kind -> true);

@@ -82,7 +82,7 @@ public final class HabitPlayer implements Player, Defending {
    * @return in the order listed
    */
   public static List<Setting> watchful() {
-    return settings(true, "0.3");
+    return settings(true, "0.6");
   }
 
   /**
@@ -113,10 +113,10 @@ public final class HabitPlayer implements Player, Defending {
             "defence.careful.away-at-least", new BigDecimal("2"),
             "defence.hold-back.exposures-on-one-rack", new BigDecimal("2"),
             "defence.hold-back.away-at-least", new BigDecimal("2"),
-            "defence.hold-back.her-tiles", "keep",
-            "defence.to-the-wall.away-at-least", new BigDecimal("2"),
-            "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("2"),
-            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("2")));
+            "defence.hold-back.risk-weight", new BigDecimal("3"),
+            "defence.to-the-wall.away-at-least", new BigDecimal("4"),
+            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("1"),
+            "defence.last-wall", new BigDecimal("16")));
   }
 
   private static List<Setting> changed(List<Setting> settings, Map<String, Object> standards) {

@@ -2,6 +2,7 @@ package org.tallywall.strategies.read;
 
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
+import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
 /**
@@ -24,6 +25,11 @@ public final class OpponentReader {
 
   /** Share of what is waited for that is taken to be any kind where exposures are not read. */
   private static final double UNREAD_SHARE = 0.03;
+
+  private static final int RACK = 13;
+
+  /** With so many tiles concealed, or fewer, a player waits for what her only hands lack. */
+  private static final int FEW_TILES = 2;
 
   /** Most of a chance; nothing is quite sure. */
   private static final double MOST = 0.95;
@@ -134,18 +140,28 @@ public final class OpponentReader {
 
   /**
    * Whether a tile would end the game on every hand that is left to some player who shows three
-   * exposures or more.
+   * exposures or more and holds two tiles at most besides.
    *
    * @param kind a kind
    * @return true if so
    */
   public boolean surelyWanted(int kind) {
     for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
-      if (feared(other, 3) && hands[other].wanted(kind) > 1 - 1e-9) {
+      if (feared(other, 3)
+          && hands[other].wanted(kind) > 1 - 1e-9
+          && concealed(other) <= FEW_TILES) {
         return true;
       }
     }
     return false;
+  }
+
+  private int concealed(int other) {
+    int concealed = RACK;
+    for (Exposure exposure : view.exposures(other)) {
+      concealed -= exposure.size();
+    }
+    return concealed;
   }
 
   private boolean feared(int other, int exposures) {
