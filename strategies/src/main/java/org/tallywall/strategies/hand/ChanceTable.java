@@ -60,21 +60,83 @@ final class ChanceTable {
   }
 
   private void layUpTo(int copies) {
+    if (known == 0) {
+      layFour();
+    }
     while (known < copies) {
       layOneMore();
       addUp();
     }
   }
 
+  /** Lays the first four at once, for most kinds have so many; to the same numbers. */
+  private void layFour() {
+    double places = 1 / Math.max(1, tiles);
+    double a0 = among(looks * places);
+    double one = a0;
+    double none = 1 - a0;
+    atLeast[WIDTH + 1] = one;
+
+    places = 1 / Math.max(1, tiles - 1);
+    a0 = among(looks * places);
+    double a1 = among((looks - 1) * places);
+    double two = one * a1;
+    one = one * (1 - a1) + none * a0;
+    none *= 1 - a0;
+    row(2, two, one, 0, 0);
+
+    places = 1 / Math.max(1, tiles - 2);
+    a0 = among(looks * places);
+    a1 = among((looks - 1) * places);
+    double a2 = among((looks - 2) * places);
+    double three = two * a2;
+    two = two * (1 - a2) + one * a1;
+    one = one * (1 - a1) + none * a0;
+    none *= 1 - a0;
+    row(3, three, two, one, 0);
+
+    places = 1 / Math.max(1, tiles - 3);
+    a0 = among(looks * places);
+    a1 = among((looks - 1) * places);
+    a2 = among((looks - 2) * places);
+    double a3 = among((looks - 3) * places);
+    exactly[4] = three * a3;
+    exactly[3] = three * (1 - a3) + two * a2;
+    exactly[2] = two * (1 - a2) + one * a1;
+    exactly[1] = one * (1 - a1) + none * a0;
+    exactly[0] = none * (1 - a0);
+    row(4, exactly[4], exactly[3], exactly[2], exactly[1]);
+    known = 4;
+  }
+
+  /** Adds up chances of exactly so many, the most first. */
+  private void row(int copies, double most, double next, double third, double fourth) {
+    int at = copies * WIDTH + copies;
+    double sum = most;
+    atLeast[at] = sum;
+    sum += next;
+    atLeast[at - 1] = sum > 1 ? 1 : sum;
+    if (copies > 2) {
+      sum += third;
+      atLeast[at - 2] = sum > 1 ? 1 : sum;
+    }
+    if (copies > 3) {
+      sum += fourth;
+      atLeast[at - 3] = sum > 1 ? 1 : sum;
+    }
+  }
+
+  private static double among(double share) {
+    return share > 1 ? 1 : share < 0 ? 0 : share;
+  }
+
   private void layOneMore() {
     double places = 1 / Math.max(1, tiles - known);
     double above = 0;
     for (int found = known; found >= 0; found--) {
-      double among = (looks - found) * places;
-      among = among > 1 ? 1 : among < 0 ? 0 : among;
-      double hit = exactly[found] * among;
-      exactly[found + 1] = above + hit;
-      above = exactly[found] * (1 - among);
+      double share = among((looks - found) * places);
+      exactly[found + 1] = above + exactly[found] * share;
+      above = exactly[found] * (1 - share);
     }
     exactly[0] = above;
     known++;
