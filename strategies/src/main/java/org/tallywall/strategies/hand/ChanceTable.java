@@ -5,8 +5,8 @@ package org.tallywall.strategies.hand;
  * drawing without putting back. Copy after copy of the kind is laid into the row of unseen tiles,
  * and falls among those looked at with the chance that is left there, so that whole numbers of
  * looks give the hypergeometric law (the waiting times of a tile among unseen ones follow from it)
- * and broken ones something between. Only what is asked for is worked out, by adding, multiplying
- * and dividing alone, so that every machine has the same numbers.
+ * and broken ones something between. Worked out when first asked for, by adding, multiplying and
+ * dividing alone, so that every machine has the same numbers.
  */
 final class ChanceTable {
   /** No kind has more copies than these, and no hand takes more tiles than one less. */
