@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.ResultsFolder;
 import org.tallywall.experiments.study.Arm;
@@ -57,8 +58,7 @@ public final class LadderPage {
     Path experiments = Path.of(args[1]);
     List<Results> ladders = new ArrayList<>();
     for (int at = 2; at < args.length; at++) {
-      Path folder = Path.of(args[at]);
-      ladders.add(ResultsFolder.read(folder, ""));
+      ladders.add(ResultsFolder.read(Path.of(args[at]), ""));
     }
     Study study =
         StudyFile.read(
@@ -83,7 +83,9 @@ public final class LadderPage {
         "Everyone against everyone on four cards: strength beside the average of these players"
             + " (0.69 more wins twice as often), with the range that would hold the true figure in"
             + " 95 of 100 such runs, and the scenes passed of those of `experiments/scenes`. The"
-            + " players stand in the order of the first card.");
+            + " players stand in the order of the first card. To a player that never wins half a win"
+            + " is lent, lest its strength be less than any number."
+            + settings());
     table(strengths(scores));
     order();
     for (int card = 0; card < ladders.size(); card++) {
@@ -92,10 +94,28 @@ public final class LadderPage {
           "%,d deals, each played four times, seed %s."
               .formatted(
                   ladders.get(card).manifest().whole("deals").orElseThrow(),
-                  ladders.get(card).manifest().text("seed")));
+                  ladders.get(card).manifest().whole("seed").orElseThrow()));
+      say("<!-- study " + ladders.get(card).manifest().text("study-digest") + " -->");
       table(one(card));
     }
     return page.toString();
+  }
+
+  /** The players that do not play as usual. */
+  private String settings() {
+    StringBuilder text = new StringBuilder();
+    players.forEach(
+        (name, player) -> {
+          if (!player.changed().isEmpty()) {
+            text.append(" Here `").append(name).append("` plays with ");
+            text.append(
+                player.changed().entrySet().stream()
+                    .map(setting -> "`" + setting.getKey() + "` " + setting.getValue())
+                    .collect(Collectors.joining(", ")));
+            text.append('.');
+          }
+        });
+    return text.toString();
   }
 
   private void say(String paragraph) {
@@ -162,18 +182,6 @@ public final class LadderPage {
   /** Whether the order of the rungs depends on the card. */
   private void order() {
     List<Rung> first = rungs.get(0);
-    List<String> swapped = new ArrayList<>();
-    for (int card = 1; card < rungs.size(); card++) {
-      for (int above = 0; above < first.size(); above++) {
-        for (int below = above + 1; below < first.size(); below++) {
-          swap(card, first.get(above), first.get(below), swapped);
-        }
-      }
-    }
-    say(
-        swapped.isEmpty()
-            ? "The order is the same on all cards."
-            : "In another order than on the first card: " + String.join("; ", swapped) + ".");
     List<String> near = new ArrayList<>();
     for (int above = 0; above + 1 < first.size(); above++) {
       if (overlap(first.get(above), first.get(above + 1))) {
@@ -187,20 +195,37 @@ public final class LadderPage {
               + String.join("; ", near)
               + ".");
     }
+    List<String> swapped = new ArrayList<>();
+    for (int card = 1; card < rungs.size(); card++) {
+      swaps(card).forEach(swap -> swapped.add("- " + swap));
+    }
+    if (swapped.isEmpty()) {
+      say("The order is the same on all cards.");
+    } else {
+      say("In another order than on the first card:");
+      page.append(String.join("\n", swapped)).append("\n\n");
+    }
   }
 
-  private void swap(int card, Rung above, Rung below, List<String> swapped) {
-    Rung upper = find(rungs.get(card), above.name());
-    Rung lower = find(rungs.get(card), below.name());
-    if (upper.strength().value() < lower.strength().value()) {
-      swapped.add(
-          "%s above %s on the %s (%s)"
-              .formatted(
-                  lower.name(),
-                  upper.name(),
-                  name(card),
-                  overlap(lower, upper) ? "the ranges overlap" : "the ranges are apart"));
+  private List<String> swaps(int card) {
+    List<Rung> first = rungs.get(0);
+    List<String> swaps = new ArrayList<>();
+    for (int above = 0; above < first.size(); above++) {
+      for (int below = above + 1; below < first.size(); below++) {
+        Rung upper = find(rungs.get(card), first.get(above).name());
+        Rung lower = find(rungs.get(card), first.get(below).name());
+        if (upper.strength().value() < lower.strength().value()) {
+          swaps.add(
+              "%s: %s above %s (%s)"
+                  .formatted(
+                      name(card),
+                      lower.name(),
+                      upper.name(),
+                      overlap(lower, upper) ? "the ranges overlap" : "the ranges are apart"));
+        }
+      }
     }
+    return swaps;
   }
 
   private static boolean overlap(Rung one, Rung other) {

@@ -1,7 +1,6 @@
 package org.tallywall.experiments.benchmarks;
 
 import java.util.List;
-import java.util.Optional;
 import org.tallywall.experiments.results.Ranged;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.Sheet;
@@ -32,12 +31,19 @@ record Rung(String name, long games, Cell wins, Cell points, Ranged strength) {
     return new Rung(
         name,
         rating.count("games"),
-        inHundred(rates.ranged("win-rate")),
-        inHundred(rates.ranged("points")),
+        wins(rates.ranged("win-rate").orElseThrow(), rating.count("deals")),
+        rates.ranged("points").orElseThrow().inHundred().cell(),
         rating.ranged("rating").orElseThrow());
   }
 
-  private static Cell inHundred(Optional<Ranged> ranged) {
-    return ranged.orElseThrow().inHundred().cell();
+  /**
+   * Games won in 100. Of a player that never won, the deals say how often it may win at most: in
+   * none of n of them, so at least once in a deal by a chance of 1 - 0.025^(1/n) or less (Clopper
+   * and Pearson, Biometrika 26, 1934), and a share of all games no greater than that.
+   */
+  private static Cell wins(Ranged rate, long deals) {
+    boolean never = rate.value() == 0;
+    double most = never ? 1 - StrictMath.pow(0.025, 1.0 / deals) : rate.high();
+    return new Ranged(rate.value(), rate.low(), most).inHundred().cell();
   }
 }
