@@ -31,6 +31,7 @@ import org.tallywall.strategies.catalog.PlayerSpec;
 public final class LadderPage {
   private static final String BEGIN = "<!-- ladder: begin -->";
   private static final String END = "<!-- ladder: end -->";
+  private static final String APART = "(the ranges are apart)";
 
   private final List<Results> ladders;
   private final List<List<Rung>> rungs;
@@ -204,6 +205,9 @@ public final class LadderPage {
     } else {
       say("In another order than on the first card:");
       page.append(String.join("\n", swapped)).append("\n\n");
+      if (swapped.stream().noneMatch(swap -> swap.endsWith(APART))) {
+        say("Nowhere are the ranges apart: nothing here says that the order depends on the card.");
+      }
     }
   }
 
@@ -216,12 +220,12 @@ public final class LadderPage {
         Rung lower = find(rungs.get(card), first.get(below).name());
         if (upper.strength().value() < lower.strength().value()) {
           swaps.add(
-              "%s: %s above %s (%s)"
+              "%s: %s above %s %s"
                   .formatted(
                       name(card),
                       lower.name(),
                       upper.name(),
-                      overlap(lower, upper) ? "the ranges overlap" : "the ranges are apart"));
+                      overlap(lower, upper) ? "(the ranges overlap)" : APART));
         }
       }
     }
