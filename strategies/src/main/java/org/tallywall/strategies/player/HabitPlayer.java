@@ -97,8 +97,7 @@ public final class HabitPlayer implements Player, Defending {
             "defence.careful.away-at-least", new BigDecimal("5"),
             "defence.hold-back.exposures-on-one-rack", new BigDecimal("3"),
             "defence.hold-back.away-at-least", new BigDecimal("4"),
-            "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("4"),
-            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("0")));
+            "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("4")));
   }
 
   /**

@@ -8,9 +8,9 @@ import org.tallywall.core.play.Position;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.random.RandomStream;
-import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.read.OpponentReader;
 
 /**
  * Guesses the tiles that a seat cannot see as players would hold them who have built for a while:
@@ -52,10 +52,7 @@ final class LikelyTiles implements Playouts.Guess {
       if (seat != seen.seat()) {
         hands[seat].look(seen, seat);
         noteWhatWentBy(seat);
-        size[seat] = RACK;
-        for (Exposure exposure : seen.exposures(seat)) {
-          size[seat] -= exposure.size();
-        }
+        size[seat] = OpponentReader.concealed(seen, seat);
       }
     }
     int drawn = seen.table().rules().tiles().size() - Deal.DEALT - seen.wallLeft();

@@ -149,19 +149,11 @@ public final class OpponentReader {
     for (int other = 0; other < Seats.COUNT && kind < Tile.NATURALS; other++) {
       if (feared(other, 3)
           && hands[other].wanted(kind) > 1 - 1e-9
-          && concealed(other) <= FEW_TILES) {
+          && concealed(view, other) <= FEW_TILES) {
         return true;
       }
     }
     return false;
-  }
-
-  private int concealed(int other) {
-    int concealed = RACK;
-    for (Exposure exposure : view.exposures(other)) {
-      concealed -= exposure.size();
-    }
-    return concealed;
   }
 
   private boolean feared(int other, int exposures) {
@@ -239,6 +231,21 @@ public final class OpponentReader {
       given += claimChance(other, kind);
     }
     return given;
+  }
+
+  /**
+   * How many tiles a player holds besides her exposures, when it is not her turn.
+   *
+   * @param view what the seat knows
+   * @param other her seat
+   * @return 0 to 13
+   */
+  public static int concealed(SeatView view, int other) {
+    int concealed = RACK;
+    for (Exposure exposure : view.exposures(other)) {
+      concealed -= exposure.size();
+    }
+    return concealed;
   }
 
   /**

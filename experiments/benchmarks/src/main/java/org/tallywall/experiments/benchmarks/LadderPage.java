@@ -1,8 +1,6 @@
 package org.tallywall.experiments.benchmarks;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,8 +27,6 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * scenes, into which players are put here. {@code strategies/ladder} does both.
  */
 public final class LadderPage {
-  private static final String BEGIN = "<!-- ladder: begin -->";
-  private static final String END = "<!-- ladder: end -->";
   private static final String APART = "(the ranges are apart)";
 
   private final List<Results> ladders;
@@ -55,7 +51,7 @@ public final class LadderPage {
    * @throws IOException if the page cannot be read or written
    */
   public static void main(String[] args) throws IOException {
-    Path file = Path.of(args[0]);
+    MarkedPage marked = new MarkedPage(Path.of(args[0]), "ladder");
     Path experiments = Path.of(args[1]);
     List<Results> ladders = new ArrayList<>();
     for (int at = 2; at < args.length; at++) {
@@ -65,17 +61,7 @@ public final class LadderPage {
         StudyFile.read(
             experiments.resolve("studies/ladder.json"), Changes.NONE, Catalog.standard());
     LadderPage page = new LadderPage(ladders, study);
-    String text = Files.readString(file, StandardCharsets.UTF_8);
-    int begin = text.indexOf(BEGIN);
-    int end = text.indexOf(END);
-    if (begin < 0 || end < begin) {
-      throw new IOException(file + " lacks the marks between which the tables stand");
-    }
-    String made = page.text(new SceneScores(experiments).of(page.players));
-    Files.writeString(
-        file,
-        text.substring(0, begin) + BEGIN + "\n\n" + made + text.substring(end),
-        StandardCharsets.UTF_8);
+    marked.write(page.text(new SceneScores(experiments).of(page.players)));
   }
 
   private String text(Map<String, List<String>> scores) {

@@ -1,14 +1,13 @@
 package org.tallywall.experiments.benchmarks.calibration;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.benchmarks.BenchmarkCards;
+import org.tallywall.experiments.benchmarks.MarkedPage;
 import org.tallywall.strategies.read.ReadSettings;
 
 /**
@@ -16,8 +15,6 @@ import org.tallywall.strategies.read.ReadSettings;
  * players say came true. The same seed and number of games give the same bytes.
  */
 public final class CalibrationPage {
-  private static final String BEGIN = "<!-- calibration: begin -->";
-  private static final String END = "<!-- calibration: end -->";
   private static final ReadSettings USUAL = ReadSettings.USUAL;
 
   /** The usual evidence first, then each kind of it turned over, then none. */
@@ -55,18 +52,8 @@ public final class CalibrationPage {
    * @throws IOException if the page cannot be read or written
    */
   public static void main(String[] args) throws IOException {
-    Path file = Path.of(args[0]);
-    String text = Files.readString(file, StandardCharsets.UTF_8);
-    int begin = text.indexOf(BEGIN);
-    int end = text.indexOf(END);
-    if (begin < 0 || end < begin) {
-      throw new IOException(file + " lacks the marks between which the tables stand");
-    }
-    String made = new CalibrationPage(Long.parseLong(args[1]), Integer.parseInt(args[2])).text();
-    Files.writeString(
-        file,
-        text.substring(0, begin) + BEGIN + "\n\n" + made + text.substring(end),
-        StandardCharsets.UTF_8);
+    MarkedPage marked = new MarkedPage(Path.of(args[0]), "calibration");
+    marked.write(new CalibrationPage(Long.parseLong(args[1]), Integer.parseInt(args[2])).text());
   }
 
   private String text() {
