@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.tallywall.experiments.results.Results;
-import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Table;
 
 /** Which lines and families of the card are aimed at and won with, in words for readers. */

@@ -3,7 +3,7 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.figure.Figure;
 
 /** All charts that a results folder has the figures for. */

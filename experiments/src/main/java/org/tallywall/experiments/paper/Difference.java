@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.tallywall.experiments.results.Ranged;
-import org.tallywall.experiments.results.Results;
-import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 
 /**
  * One comparison on the same deals: a line of {@code differences.csv}.

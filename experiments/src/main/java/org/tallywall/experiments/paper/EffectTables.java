@@ -3,9 +3,9 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.experiments.results.Ranged;
-import org.tallywall.experiments.results.Results;
-import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Table;
 
 /**

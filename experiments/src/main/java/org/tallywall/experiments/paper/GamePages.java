@@ -14,7 +14,7 @@ import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
-import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.results.Results;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.study.Changes;

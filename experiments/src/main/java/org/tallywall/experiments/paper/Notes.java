@@ -3,7 +3,7 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;

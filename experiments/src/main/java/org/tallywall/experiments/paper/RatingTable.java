@@ -2,7 +2,7 @@ package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;

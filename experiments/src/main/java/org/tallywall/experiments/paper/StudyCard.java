@@ -9,7 +9,7 @@ import java.util.Optional;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardFile;
 import org.tallywall.core.card.CardReading;
-import org.tallywall.experiments.results.Results;
+import org.tallywall.reports.results.Results;
 
 /** The card on which results were played, where its file is still there and still the same. */
 final class StudyCard {

@@ -6,7 +6,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tallywall.experiments.results.Ranged;
+import org.tallywall.reports.results.Ranged;
 import org.tallywall.experiments.stats.PairedProportions;
 import org.tallywall.reports.figure.Sign;
 

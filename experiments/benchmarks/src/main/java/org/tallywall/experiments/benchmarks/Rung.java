@@ -1,9 +1,9 @@
 package org.tallywall.experiments.benchmarks;
 
 import java.util.List;
-import org.tallywall.experiments.results.Ranged;
-import org.tallywall.experiments.results.Results;
-import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Cell;
 
 /**

@@ -1,2 +1,2 @@
 /** Results read back from their folder, for everything that is made of them afterwards. */
-package org.tallywall.experiments.results;
+package org.tallywall.reports.results;

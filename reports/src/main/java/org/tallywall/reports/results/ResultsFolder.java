@@ -1,4 +1,4 @@
-package org.tallywall.experiments.results;
+package org.tallywall.reports.results;
 
 import java.io.IOException;
 import java.nio.file.Files;

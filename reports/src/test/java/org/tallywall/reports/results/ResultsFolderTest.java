@@ -1,4 +1,4 @@
-package org.tallywall.experiments.results;
+package org.tallywall.reports.results;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

@@ -1,4 +1,4 @@
-package org.tallywall.experiments.results;
+package org.tallywall.reports.results;
 
 import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.table.Cell;

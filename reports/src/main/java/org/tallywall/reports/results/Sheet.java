@@ -1,4 +1,4 @@
-package org.tallywall.experiments.results;
+package org.tallywall.reports.results;
 
 import java.util.ArrayList;
 import java.util.HashMap;
