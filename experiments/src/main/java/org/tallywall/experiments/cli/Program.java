@@ -7,6 +7,7 @@ import org.tallywall.core.tile.NotationException;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.StoppedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.reports.results.WrongResultsException;
 import org.tallywall.strategies.catalog.WrongPlayerException;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
@@ -76,7 +77,9 @@ final class Program {
     boolean debug = parsed.originalArgs().contains("--debug");
     if (error instanceof FaultyFileException || error instanceof NotationException) {
       return report(error, error.getMessage(), WRONG_INPUT, debug);
-    } else if (error instanceof WrongInputException || error instanceof WrongPlayerException) {
+    } else if (error instanceof WrongInputException
+        || error instanceof WrongResultsException
+        || error instanceof WrongPlayerException) {
       return report(error, "tallywall: " + error.getMessage(), WRONG_INPUT, debug);
     } else if (error instanceof StoppedException) {
       return report(error, "tallywall: " + error.getMessage(), STOPPED, debug);

@@ -5,13 +5,13 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.tallywall.reports.results.Ranged;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.PairedDots;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Rounding;
 

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.tallywall.reports.results.Ranged;
-import org.tallywall.reports.results.Results;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.table.CellText;
 
 /** The answer of a study in words, in front of everything else. */

@@ -2,10 +2,10 @@ package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.reports.results.Results;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
+import org.tallywall.reports.results.Results;
 
 /** The answer of a study that asks when a choice holds. */
 final class BranchAnswer {

@@ -6,14 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Side;
 import org.tallywall.reports.figure.SquareMap.Square;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 
 /**
  * Play on or hold back? A square for every situation, with what the first choice of the study is

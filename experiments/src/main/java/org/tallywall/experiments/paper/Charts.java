@@ -3,8 +3,8 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.reports.results.Results;
 import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.results.Results;
 
 /** All charts that a results folder has the figures for. */
 final class Charts {

@@ -3,8 +3,6 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.reports.results.Ranged;
-import org.tallywall.reports.results.Results;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.IntervalPlot;
@@ -13,6 +11,8 @@ import org.tallywall.reports.figure.IntervalPlot.Row;
 import org.tallywall.reports.figure.IntervalPlot.Spot;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
 
 /** The differences that answer the question, each with its range. */
 final class DifferenceChart {

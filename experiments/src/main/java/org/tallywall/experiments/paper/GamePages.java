@@ -14,13 +14,13 @@ import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
-import org.tallywall.reports.results.Results;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.reports.document.Link;
+import org.tallywall.reports.results.Results;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 

@@ -3,11 +3,11 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.tallywall.reports.results.Results;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;
 import org.tallywall.reports.document.Part;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
 

@@ -2,6 +2,8 @@ package org.tallywall.experiments.paper;
 
 import java.util.EnumSet;
 import java.util.Set;
+import org.tallywall.core.random.StreamKey;
+import org.tallywall.reports.results.ThisProgram;
 
 /**
  * What is to be made of results.
@@ -30,6 +32,11 @@ public record PaperOptions(Set<PaperFormat> formats, boolean withCard, String ve
    */
   public static PaperOptions everything(String version) {
     return new PaperOptions(EnumSet.allOf(PaperFormat.class), false, version);
+  }
+
+  /** The program that makes the papers. */
+  ThisProgram program() {
+    return new ThisProgram(version, StreamKey.STREAM_VERSION);
   }
 
   boolean wants(PaperFormat format) {

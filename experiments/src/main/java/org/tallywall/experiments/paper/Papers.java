@@ -7,8 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tallywall.experiments.error.WrongInputException;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Link;
@@ -19,6 +17,8 @@ import org.tallywall.reports.html.PageWriter;
 import org.tallywall.reports.markdown.DocumentWriter;
 import org.tallywall.reports.png.PngResult;
 import org.tallywall.reports.png.PngWriter;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.svg.SvgWriter;
 
 /** Makes all papers of a results folder, from the folder alone. */
@@ -44,7 +44,7 @@ public final class Papers {
    *     for and cannot be had
    */
   public static List<String> write(Path folder, PaperOptions options) {
-    Papers papers = new Papers(ResultsFolder.read(folder, options.version()), options);
+    Papers papers = new Papers(ResultsFolder.read(folder, options.program()), options);
     papers.write();
     return papers.remarks;
   }

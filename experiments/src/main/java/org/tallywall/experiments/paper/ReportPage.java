@@ -6,13 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
-import org.tallywall.reports.results.Results;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.table.Table;
 
 /** The one page that holds everything: answer first, then figures, then where they come from. */

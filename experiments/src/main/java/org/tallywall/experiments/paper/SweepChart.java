@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
-import org.tallywall.reports.results.Ranged;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.BandCurve.Point;
@@ -16,6 +13,9 @@ import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 
 /** At how many? A curve over the values of a setting. */
 final class SweepChart {

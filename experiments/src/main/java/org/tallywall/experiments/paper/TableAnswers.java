@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.reports.results.Ranged;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Rounding;
 

@@ -4,14 +4,16 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.error.WrongInputException;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.html.PageWriter;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.ResultsFolder;
+import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -33,7 +35,8 @@ public final class TeachingPack {
     if (Files.exists(file)) {
       throw new WrongInputException("\"" + file + "\" is there already; name another with --out");
     }
-    List<Results> all = folders.stream().map(one -> ResultsFolder.read(one, version)).toList();
+    ThisProgram program = new ThisProgram(version, StreamKey.STREAM_VERSION);
+    List<Results> all = folders.stream().map(one -> ResultsFolder.read(one, program)).toList();
     WholeFile.write(file, PageWriter.text(document(all)));
   }
 

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
-import org.tallywall.experiments.story.SeatNames;
 
 /** The ways of playing of a study: rows of {@code win-rates.csv} that stand beside each other. */
 final class Ways {

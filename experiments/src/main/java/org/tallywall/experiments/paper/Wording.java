@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.OptionalDouble;
-import org.tallywall.reports.results.Ranged;
 import org.tallywall.experiments.stats.SampleSize;
 import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Rounding;
 

@@ -37,11 +37,12 @@ class PackageOrderTest {
                   "png",
                   "document",
                   "markdown",
-                  "html"),
+                  "html",
+                  "results"),
           "experiments",
               List.of(
                   "error", "rack", "study", "tally", "run", "invent", "store", "stats", "stop",
-                  "story", "ask", "results", "page", "paper", "answer", "cli"));
+                  "story", "ask", "page", "paper", "answer", "cli"));
 
   /** Which modules a module may use besides itself. */
   private static final Map<String, List<String>> MODULES =

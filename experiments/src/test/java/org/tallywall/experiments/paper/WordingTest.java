@@ -6,9 +6,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
-import org.tallywall.reports.results.Ranged;
 import org.tallywall.experiments.stats.PairedProportions;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
 
 /**
  * The sentences on published figures. Paired counts are those that Newcombe (Statistics in Medicine

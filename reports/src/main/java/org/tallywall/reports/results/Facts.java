@@ -1,13 +1,13 @@
 package org.tallywall.reports.results;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
-import org.tallywall.core.text.Node;
 
 /** The fields of a small JSON file, in the order written. A field that is not there is no error. */
 public final class Facts {
@@ -21,25 +21,23 @@ public final class Facts {
    * Takes the fields of an object.
    *
    * @param fields the object as it was read
-   * @return its values without their places
+   * @return its values: texts, numbers, truth values, maps, lists
    */
-  static Facts of(Node.Fields fields) {
-    return new Facts(plain(fields));
-  }
-
-  private static Map<String, Object> plain(Node.Fields fields) {
+  static Facts of(Map<?, ?> fields) {
     Map<String, Object> plain = new LinkedHashMap<>();
-    fields.values().forEach((name, node) -> plain.put(name, plain(node.value())));
-    return plain;
+    fields.forEach((name, value) -> plain.put((String) name, plain(value)));
+    return new Facts(plain);
   }
 
   private static Object plain(Object value) {
-    if (value instanceof Node.Fields fields) {
-      return plain(fields);
-    } else if (value instanceof Node.Items items) {
+    if (value instanceof Map<?, ?> fields) {
+      return of(fields).fields;
+    } else if (value instanceof List<?> items) {
       List<Object> list = new ArrayList<>();
-      items.values().forEach(node -> list.add(plain(node.value())));
+      items.forEach(item -> list.add(plain(item)));
       return list;
+    } else if (value instanceof BigInteger whole) {
+      return new BigDecimal(whole);
     }
     return value;
   }

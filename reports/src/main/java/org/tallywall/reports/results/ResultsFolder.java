@@ -9,13 +9,6 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
-import org.tallywall.core.random.StreamKey;
-import org.tallywall.core.text.Faults;
-import org.tallywall.core.text.FaultyFileException;
-import org.tallywall.core.text.LocatedJson;
-import org.tallywall.core.text.Node;
-import org.tallywall.core.text.TextFile;
-import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.reports.table.CellText;
 
 /**
@@ -31,24 +24,23 @@ public final class ResultsFolder {
   private static final List<String> NEEDED = List.of("tallywall", "study", "card", "card-digest");
 
   private final Path folder;
-  private final String version;
+  private final ThisProgram program;
 
-  private ResultsFolder(Path folder, String version) {
+  private ResultsFolder(Path folder, ThisProgram program) {
     this.folder = folder;
-    this.version = version;
+    this.program = program;
   }
 
   /**
    * Reads a folder.
    *
    * @param folder the folder
-   * @param version the version of this program, for comparison
+   * @param program the program that reads, for comparison with the one that wrote
    * @return what it holds
-   * @throws WrongInputException if there are no finished results in it
-   * @throws FaultyFileException if a file in it cannot be read
+   * @throws WrongResultsException if there are no finished results in it, or they are damaged
    */
-  public static Results read(Path folder, String version) {
-    return new ResultsFolder(folder, version).read();
+  public static Results read(Path folder, ThisProgram program) {
+    return new ResultsFolder(folder, program).read();
   }
 
   private Results read() {
@@ -56,7 +48,7 @@ public final class ResultsFolder {
     Facts manifest = facts("manifest.json");
     for (String field : NEEDED) {
       if (manifest.text(field).isEmpty()) {
-        throw new WrongInputException(
+        throw new WrongResultsException(
             "\"%s\" lacks the field \"%s\"; without it nobody can tell where the figures come from, so no report is made"
                 .formatted(folder.resolve("manifest.json"), field));
       }
@@ -67,7 +59,7 @@ public final class ResultsFolder {
     }
     TreeMap<String, Sheet> sheets = sheets();
     if (sheets.isEmpty()) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
     }
     return new Results(folder, manifest, study, sheets, remarks(manifest, study));
@@ -75,43 +67,34 @@ public final class ResultsFolder {
 
   private void check() {
     if (!Files.exists(folder)) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "there is no folder \"" + folder + "\"; name a results folder, as in results/first-look");
     }
     if (!Files.isDirectory(folder)) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\"" + folder + "\" is a file; name the results folder in which it lies");
     }
     boolean study = Files.exists(folder.resolve("study.json"));
     boolean manifest = Files.exists(folder.resolve("manifest.json"));
     if (!manifest && (study || Files.exists(folder.resolve("blocks")))) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\""
               + folder
               + "\" holds a run that was not finished: it has no manifest.json yet; let it go on,"
               + " and ask for the report when it is done");
     }
     if (!manifest) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\"" + folder + "\" holds no results: there is neither manifest.json nor study.json");
     }
     if (!study) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\"" + folder + "\" is damaged: study.json is missing; play the study again");
     }
   }
 
   private Facts facts(String name) {
-    Path file = folder.resolve(name);
-    Faults faults = new Faults();
-    Node root = LocatedJson.read(TextFile.read(file), faults);
-    if (faults.any()) {
-      throw new FaultyFileException(file.toString(), faults.faults());
-    }
-    if (root.value() instanceof Node.Fields fields) {
-      return Facts.of(fields);
-    }
-    throw new WrongInputException("\"" + file + "\" is damaged: an object in braces is expected");
+    return SmallJson.read(folder.resolve(name));
   }
 
   private TreeMap<String, Sheet> sheets() {
@@ -120,7 +103,7 @@ public final class ResultsFolder {
     try (Stream<Path> inside = Files.list(folder)) {
       files = inside.filter(file -> OWN.matcher(file.getFileName().toString()).matches()).toList();
     } catch (IOException e) {
-      throw new WrongInputException("\"" + folder + "\" cannot be looked into");
+      throw new WrongResultsException("\"" + folder + "\" cannot be looked into");
     }
     for (Path file : files) {
       String name = file.getFileName().toString();
@@ -130,9 +113,9 @@ public final class ResultsFolder {
   }
 
   /** A run that goes on or was stopped has played deals and written no figures yet. */
-  private WrongInputException notComplete(Facts manifest, Facts study) {
+  private WrongResultsException notComplete(Facts manifest, Facts study) {
     OptionalLong wanted = study.whole("deals");
-    return new WrongInputException(
+    return new WrongResultsException(
         "\"%s\" holds a run that is not complete (%s%s deals); go on with it by --on-existing resume, and ask for the report when it is done"
             .formatted(
                 folder,
@@ -148,16 +131,16 @@ public final class ResultsFolder {
   private List<String> remarks(Facts manifest, Facts study) {
     List<String> remarks = new ArrayList<>();
     String written = manifest.text("tallywall");
-    if (!written.equals(version)) {
+    if (!written.equals(program.version())) {
       remarks.add(
           "These results were written by version %s of the program; this report was made by version %s. Figures that it does not know are left out."
-              .formatted(written, version));
+              .formatted(written, program.version()));
     }
     OptionalLong streams = manifest.whole("stream-version");
-    if (streams.isPresent() && streams.getAsLong() != StreamKey.STREAM_VERSION) {
+    if (streams.isPresent() && streams.getAsLong() != program.streams()) {
       remarks.add(
-          "They were played with random streams of version %d; this program has version %d, so the same study gives other games now."
-              .formatted(streams.getAsLong(), StreamKey.STREAM_VERSION));
+          "They were played with random streams of version %s; this program has version %s, so the same study gives other games now."
+              .formatted(streams.getAsLong(), program.streams()));
     }
     OptionalLong done = manifest.whole("deals");
     OptionalLong wanted = study.whole("deals");

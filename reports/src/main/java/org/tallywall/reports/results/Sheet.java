@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.tallywall.experiments.error.WrongInputException;
 
 /** A file of comma-separated values, read back. Columns are asked for by name. */
 public final class Sheet {
@@ -21,7 +20,7 @@ public final class Sheet {
    * @param file the file's name, for messages
    * @param columns the names in its first line
    * @param lines the cells of the other lines
-   * @throws WrongInputException if a name stands twice, or a line has too many or too few cells
+   * @throws WrongResultsException if a name stands twice, or a line has too many or too few cells
    */
   Sheet(String file, List<String> columns, List<List<String>> lines) {
     this.file = file;
@@ -43,8 +42,8 @@ public final class Sheet {
     }
   }
 
-  private WrongInputException damaged(int line, String what) {
-    return new WrongInputException("\"%s\", line %d: %s".formatted(file, line, what));
+  private WrongResultsException damaged(int line, String what) {
+    return new WrongResultsException("\"%s\", line %d: %s".formatted(file, line, what));
   }
 
   /**
@@ -101,7 +100,7 @@ public final class Sheet {
      *
      * @param column the column's name
      * @return the number; none if the cell is empty or there is no such column
-     * @throws WrongInputException if something else stands there
+     * @throws WrongResultsException if something else stands there
      */
     public OptionalDouble number(String column) {
       String text = text(column);
@@ -124,7 +123,7 @@ public final class Sheet {
      *
      * @param column the column's name
      * @return the number
-     * @throws WrongInputException if there is none
+     * @throws WrongResultsException if there is none
      */
     public double need(String column) {
       OptionalDouble number = number(column);
@@ -139,7 +138,7 @@ public final class Sheet {
      *
      * @param column the column's name
      * @return the count; 0 if the cell is empty or there is no such column
-     * @throws WrongInputException if something else than a count stands there
+     * @throws WrongResultsException if something else than a count stands there
      */
     public long count(String column) {
       double number = number(column).orElse(0);
@@ -155,8 +154,8 @@ public final class Sheet {
      *
      * @param column the column's name
      * @return the three; none if one of them is missing
-     * @throws WrongInputException if something else than numbers stands there, or the limits are in
-     *     the wrong order
+     * @throws WrongResultsException if something else than numbers stands there, or the limits are
+     *     in the wrong order
      */
     public Optional<Ranged> ranged(String column) {
       OptionalDouble value = number(column);

@@ -3,8 +3,6 @@ package org.tallywall.reports.results;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.core.text.TextFile;
-import org.tallywall.experiments.error.WrongInputException;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.MappingIterator;
 import tools.jackson.dataformat.csv.CsvMapper;
@@ -22,13 +20,13 @@ final class SheetReader {
    *
    * @param file the file, which exists
    * @return its columns and rows
-   * @throws WrongInputException if it is not such a file
+   * @throws WrongResultsException if it is not such a file
    */
   static Sheet read(Path file) {
     String name = file.toString();
-    List<List<String>> lines = lines(name, TextFile.read(file));
+    List<List<String>> lines = lines(name, WholeText.read(file));
     if (lines.isEmpty()) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\"" + name + "\" is empty; a line of column names is expected");
     }
     return new Sheet(name, lines.get(0), lines.subList(1, lines.size()));
@@ -41,7 +39,7 @@ final class SheetReader {
         lines.add(List.of(all.next()));
       }
     } catch (JacksonException broken) {
-      throw new WrongInputException(
+      throw new WrongResultsException(
           "\"%s\", after line %d: this is not a file of comma-separated values; was it cut off?"
               .formatted(name, lines.size()));
     }

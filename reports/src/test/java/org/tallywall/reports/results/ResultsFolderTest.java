@@ -12,8 +12,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.tallywall.core.text.FaultyFileException;
-import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -21,7 +19,7 @@ import org.tallywall.reports.table.Table;
 
 /** Folders as a run leaves them, and as nobody wants to find them. */
 class ResultsFolderTest {
-  private static final String VERSION = "0.1.0";
+  private static final ThisProgram VERSION = new ThisProgram("0.1.0", 1);
   private static final String MANIFEST =
       """
       { "tallywall": "0.1.0", "stream-version": 1, "study": "look", "card": "A card",
@@ -132,7 +130,7 @@ class ResultsFolderTest {
   void folder_withoutResults_isNamedForWhatItIs() throws IOException {
     Path empty = Files.createDirectory(folder.resolve("empty"));
     assertThatThrownBy(() -> ResultsFolder.read(empty, VERSION))
-        .isInstanceOf(WrongInputException.class)
+        .isInstanceOf(WrongResultsException.class)
         .hasMessageContaining("holds no results");
     assertThatThrownBy(() -> ResultsFolder.read(folder.resolve("nowhere"), VERSION))
         .hasMessageContaining("there is no folder");
@@ -152,8 +150,8 @@ class ResultsFolderTest {
   void run_thatIsNotComplete_isRefused() throws IOException {
     for (String state : List.of("running", "stopped")) {
       write("manifest.json", MANIFEST.replaceFirst("\\{", "{ \"state\": \"" + state + "\","));
-      assertThatThrownBy(() -> ResultsFolder.read(folder, "0.1.0"))
-          .isInstanceOf(WrongInputException.class)
+      assertThatThrownBy(() -> ResultsFolder.read(folder, VERSION))
+          .isInstanceOf(WrongResultsException.class)
           .hasMessageContaining("holds a run that is not complete")
           .hasMessageContaining("--on-existing resume");
     }
@@ -169,7 +167,7 @@ class ResultsFolderTest {
   void manifest_thatIsNoJson_isRefusedWithItsPlace() throws IOException {
     write("manifest.json", MANIFEST.substring(0, 60));
     assertThatThrownBy(() -> ResultsFolder.read(folder, VERSION))
-        .isInstanceOf(FaultyFileException.class)
+        .isInstanceOf(WrongResultsException.class)
         .hasMessageContaining("manifest.json:");
     write("manifest.json", "[1, 2]");
     refused("an object in braces is expected");
@@ -208,7 +206,7 @@ class ResultsFolderTest {
     write("some.csv", "arm,points\nA," + text + "\n");
     Sheet.Row row = ResultsFolder.read(folder, VERSION).rows("some").get(0);
     assertThatThrownBy(() -> row.number("points"))
-        .isInstanceOf(WrongInputException.class)
+        .isInstanceOf(WrongResultsException.class)
         .hasMessageContaining("line 2: column points: \"" + text + "\" is no number");
   }
 
@@ -233,7 +231,7 @@ class ResultsFolderTest {
 
   private void refused(String message) {
     assertThatThrownBy(() -> ResultsFolder.read(folder, VERSION))
-        .isInstanceOf(WrongInputException.class)
+        .isInstanceOf(WrongResultsException.class)
         .hasMessageContaining(message);
   }
 

@@ -7,14 +7,16 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
-import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.ResultsFolder;
+import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.reports.markdown.MarkdownWriter;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.ResultsFolder;
+import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -55,7 +57,8 @@ public final class LadderPage {
     Path experiments = Path.of(args[1]);
     List<Results> ladders = new ArrayList<>();
     for (int at = 2; at < args.length; at++) {
-      ladders.add(ResultsFolder.read(Path.of(args[at]), ""));
+      ladders.add(
+          ResultsFolder.read(Path.of(args[at]), new ThisProgram("", StreamKey.STREAM_VERSION)));
     }
     Study study =
         StudyFile.read(
