@@ -43,6 +43,9 @@ public record StudyAnswer(
     } else if (design instanceof Design.Branch branch) {
       tables.add(Effects.branch(study, branch, tally, certainty));
     }
+    if (design instanceof Design.Table) {
+      tables.add(Overall.of(tally.arm(0), certainty.confidence()));
+    }
     tables.add(HandChoice.of(hands, ways, certainty));
     tables.add(FamilyChoice.of(hands, ways, certainty));
     tables.add(Endings.of(ways));

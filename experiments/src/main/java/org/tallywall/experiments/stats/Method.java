@@ -14,6 +14,8 @@ public enum Method {
   NEWCOMBE_PAIRED("Newcombe paired"),
   /** The normal interval with the spread found by drawing whole deals again. */
   RESAMPLED_DEALS("resampling deals"),
+  /** The interval of a median between two order statistics. */
+  ORDER_STATISTICS("order statistics"),
   /** The empirical-Bernstein band, which holds at every look at once. */
   ALWAYS_VALID_SHARE("always-valid empirical Bernstein"),
   /** The asymptotic band, which holds at every look at once. */

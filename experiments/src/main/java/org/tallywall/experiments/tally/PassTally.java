@@ -21,6 +21,8 @@ public final class PassTally {
   private final long[] racks = new long[PASSES];
   private final long[] before = new long[PASSES];
   private final long[] after = new long[PASSES];
+  private final long[] beforeSquared = new long[PASSES];
+  private final long[] afterSquared = new long[PASSES];
   private long stopAsked;
   private long stopped;
   private long stoppers;
@@ -33,6 +35,8 @@ public final class PassTally {
     racks[pass] += counted;
     before[pass] += awayBefore;
     after[pass] += awayAfter;
+    beforeSquared[pass] += (long) awayBefore * awayBefore;
+    afterSquared[pass] += (long) awayAfter * awayAfter;
   }
 
   void addBlind(int pass, int tiles) {
@@ -59,6 +63,8 @@ public final class PassTally {
     for (long[] numbers : new long[][] {games, voids, asked, gave, racks, before, after}) {
       carrier.carry(numbers);
     }
+    carrier.carry(beforeSquared);
+    carrier.carry(afterSquared);
     for (long[] numbers : blind) {
       carrier.carry(numbers);
     }
@@ -83,6 +89,8 @@ public final class PassTally {
     addTo(racks, other.racks);
     addTo(before, other.before);
     addTo(after, other.after);
+    addTo(beforeSquared, other.beforeSquared);
+    addTo(afterSquared, other.afterSquared);
     stopAsked += other.stopAsked;
     stopped += other.stopped;
     stoppers += other.stoppers;
@@ -171,6 +179,26 @@ public final class PassTally {
    */
   public long after(int pass) {
     return after[pass];
+  }
+
+  /**
+   * Squares of a game's tiles away before a pass, summed over games.
+   *
+   * @param pass index of the pass
+   * @return the sum of squares; a game's number is the sum over its racks measured
+   */
+  public long beforeSquared(int pass) {
+    return beforeSquared[pass];
+  }
+
+  /**
+   * Squares of a game's tiles away after a pass, summed over games.
+   *
+   * @param pass index of the pass
+   * @return the sum of squares; a game's number is the sum over its racks measured
+   */
+  public long afterSquared(int pass) {
+    return afterSquared[pass];
   }
 
   /**

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.table.Column;
 
 /** A file of comma-separated values, read back. Columns are asked for by name. */
 public final class Sheet {
@@ -57,6 +58,16 @@ public final class Sheet {
   }
 
   /**
+   * Whether there is a column.
+   *
+   * @param column the column
+   * @return true if the file has it
+   */
+  public boolean has(Column column) {
+    return has(column.name());
+  }
+
+  /**
    * The names of the columns.
    *
    * @return from left to right
@@ -82,6 +93,76 @@ public final class Sheet {
     private Row(int line, List<String> cells) {
       this.line = line;
       this.cells = cells;
+    }
+
+    /**
+     * The words in a cell.
+     *
+     * @param column the column
+     * @return its text; empty if the cell is empty
+     * @throws WrongResultsException if the file has no such column
+     */
+    public String text(Column column) {
+      return text(named(column));
+    }
+
+    /**
+     * The number in a cell.
+     *
+     * @param column the column
+     * @return the number; none if the cell is empty
+     * @throws WrongResultsException if something else stands there, or the file has no such column
+     */
+    public OptionalDouble number(Column column) {
+      return number(named(column));
+    }
+
+    /**
+     * The number in a cell that has to be filled.
+     *
+     * @param column the column
+     * @return the number
+     * @throws WrongResultsException if there is none, or the file has no such column
+     */
+    public double need(Column column) {
+      return need(named(column));
+    }
+
+    /**
+     * The count in a cell.
+     *
+     * @param column the column
+     * @return the count; 0 if the cell is empty
+     * @throws WrongResultsException if something else than a count stands there, or the file has no
+     *     such column
+     */
+    public long count(Column column) {
+      return count(named(column));
+    }
+
+    /**
+     * A number with the limits of its interval.
+     *
+     * @param column the column, whose cells have intervals
+     * @return the three; none if one of them is missing
+     * @throws WrongResultsException if something else than numbers stands there, the limits are in
+     *     the wrong order, or the file has no such columns
+     */
+    public Optional<Ranged> ranged(Column column) {
+      return ranged(named(column));
+    }
+
+    /** The column's name, once the file is known to have it and its limits. */
+    private String named(Column column) {
+      for (Column plain : column.spread()) {
+        if (!has(plain.name())) {
+          throw damaged(
+              1,
+              "the column \"%s\" is missing; was the file written by another version of the program?"
+                  .formatted(plain.name()));
+        }
+      }
+      return column.name();
     }
 
     /**

@@ -70,6 +70,23 @@ public final class TableBuilder {
   }
 
   /**
+   * Adds a row at the end, whose cells know their columns.
+   *
+   * @param row cells for some or all of the columns; the others stay empty
+   * @return this builder
+   * @throws IllegalArgumentException if a cell is set for a column that the table does not have, or
+   *     does not fit its column; the message names table, row and column
+   */
+  public TableBuilder row(Row row) {
+    List<Cell> cells = columns.stream().map(row::take).toList();
+    if (!row.left().isEmpty()) {
+      throw new IllegalArgumentException(
+          "table " + stem + ", row " + (rows.size() + 1) + ": there is no column " + row.left());
+    }
+    return row(cells);
+  }
+
+  /**
    * Adds a note below the table.
    *
    * @param sentence what people read
