@@ -190,7 +190,6 @@ final class GameState implements OpenTable {
 
   void discard(int seat, int tile) {
     racks[seat].remove(tile);
-    wins.changed(seat);
     note(seat, tile);
     faceUp[tile]++;
     thrown[tile]++;

@@ -40,14 +40,12 @@ final class WinCheck {
     waitsKnown[seat] = false;
   }
 
-  /** Notes that a seat gained one tile, or a joker for a natural. */
+  /**
+   * Notes that a seat gained one tile, or a joker for a natural. Whoever gives a tile away in a
+   * turn has gained one in the same turn, so a discard need not be noted.
+   */
   void gained(int seat) {
     bound[seat] = Math.max(0, bound[seat] - 1);
-    waitsKnown[seat] = false;
-  }
-
-  /** Notes that a seat gave a tile away. */
-  void changed(int seat) {
     waitsKnown[seat] = false;
   }
 

@@ -92,6 +92,15 @@ public final class GameRecorder implements GameListener {
   }
 
   /**
+   * How many events of the game have been written down so far.
+   *
+   * @return 0 or more
+   */
+  public int events() {
+    return events.size();
+  }
+
+  /**
    * The record of the game heard last.
    *
    * @param header what was played, by whom

@@ -108,7 +108,7 @@ public final class StackedGame {
   public Outcome run() {
     GameRecorder recorder = new GameRecorder();
     BalancedBooks books = new BalancedBooks();
-    Game game = new Game(new TableSetup(hands, rules), seats, new Listeners(books, recorder));
+    Game game = new Game(new TableSetup(hands, rules), seats, new ListenerFan(books, recorder));
     Outcome outcome = game.play(deal.deal(dice));
     record =
         recorder.record(

@@ -10,16 +10,12 @@ import org.tallywall.core.play.AimMoment;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.GameListener;
-import org.tallywall.core.play.OpenTable;
-import org.tallywall.core.play.Outcome;
-import org.tallywall.core.play.PassStep;
+import org.tallywall.core.play.ListenerFan;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TableSetup;
-import org.tallywall.core.play.WinBy;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.GameRecorder;
-import org.tallywall.core.tile.Exposure;
 
 /**
  * Notes what players say that they aim at, by playing the game of a record once more: the same
@@ -28,7 +24,6 @@ import org.tallywall.core.tile.Exposure;
 final class AimNotes implements GameListener {
   private final List<Map<Integer, Integer>> aims = new ArrayList<>();
   private final GameRecorder recorder = new GameRecorder();
-  private int events;
 
   private AimNotes() {
     for (int seat = 0; seat < Seats.COUNT; seat++) {
@@ -50,7 +45,7 @@ final class AimNotes implements GameListener {
     if (!sameWall(game, deal)) {
       return Optional.empty();
     }
-    new Game(setup, players, notes).play(deal);
+    new Game(setup, players, new ListenerFan(notes.recorder, notes)).play(deal);
     boolean same = notes.recorder.record(game.header()).events().equals(game.events());
     return same ? Optional.of(notes) : Optional.empty();
   }
@@ -81,72 +76,6 @@ final class AimNotes implements GameListener {
 
   @Override
   public void aimed(int seat, AimMoment moment, int line) {
-    aims.get(seat).put(events - 1, line);
-  }
-
-  @Override
-  public void began(OpenTable table) {
-    recorder.began(table);
-    events = 0;
-  }
-
-  @Override
-  public void passed(PassStep step, int from, int[] own, int[] forwarded) {
-    recorder.passed(step, from, own, forwarded);
-    events++;
-  }
-
-  @Override
-  public void stopAsked(int stoppers) {
-    recorder.stopAsked(stoppers);
-    events++;
-  }
-
-  @Override
-  public void courtesy(int low, int[] asked, int[] lowGave, int[] highGave) {
-    recorder.courtesy(low, asked, lowGave, highGave);
-    events++;
-  }
-
-  @Override
-  public void drew(int seat, int tile) {
-    recorder.drew(seat, tile);
-    events++;
-  }
-
-  @Override
-  public void exchanged(int seat, int owner, int exposure, int tile) {
-    recorder.exchanged(seat, owner, exposure, tile);
-    events++;
-  }
-
-  @Override
-  public void discarded(int seat, int tile) {
-    recorder.discarded(seat, tile);
-    events++;
-  }
-
-  @Override
-  public void claimed(int seat, int from, int tile, Exposure laid, int also, int alsoMahjong) {
-    recorder.claimed(seat, from, tile, laid, also, alsoMahjong);
-    events++;
-  }
-
-  @Override
-  public void died(int seat) {
-    recorder.died(seat);
-    events++;
-  }
-
-  @Override
-  public void declared(int seat, WinBy by, int from, int also, int alsoMahjong) {
-    recorder.declared(seat, by, from, also, alsoMahjong);
-    events++;
-  }
-
-  @Override
-  public void ended(Outcome outcome) {
-    recorder.ended(outcome);
-    events += outcome.how() == Outcome.How.MAHJONG ? 0 : 1;
+    aims.get(seat).put(recorder.events() - 1, line);
   }
 }

@@ -15,7 +15,7 @@ import org.tallywall.experiments.story.TypedTiles;
  * Cuts a game into steps: the deal, each pass, then every draw, exchange, discard and claim. A step
  * says aloud what the whole table hears; what only one player knows stands beside its rack.
  */
-final class StepMaker {
+final class StepMaker implements GameEvent.Taker {
   private final GameRecord game;
   private final SeatNames seats;
   private final AimWords aims;
@@ -44,7 +44,7 @@ final class StepMaker {
     add("The deal", new Tableau(table));
     for (GameEvent one : game.events()) {
       event++;
-      take(one);
+      one.give(this);
     }
     end();
     return steps;
@@ -54,50 +54,53 @@ final class StepMaker {
     return discards.all();
   }
 
-  private void take(GameEvent one) {
-    if (one instanceof GameEvent.Pass pass) {
-      parts.add(pass);
-      if (parts.size() == Seats.COUNT) {
-        pass();
-      }
-    } else if (one instanceof GameEvent.Stop stop) {
-      add(stopped(stop.seats()), new Tableau(table));
-    } else if (one instanceof GameEvent.Courtesy courtesy) {
-      courtesy(courtesy);
-    } else if (one instanceof GameEvent.Draw draw) {
-      table.draw(draw);
-      Tableau moment = new Tableau(table).onTurn(draw.seat());
-      moment.arrived(draw.seat(), List.of(draw.tile()));
-      add(
-          upper(seats.of(draw.seat())) + " draws",
-          moment.did(draw.seat(), "draws " + words.tile(draw.tile())));
-    } else if (one instanceof GameEvent.Discard discard) {
-      table.discard(discard);
-      discards.thrown(discard.seat(), discard.tile());
-      add(
-          upper(seats.of(discard.seat())) + " throws " + words.tile(discard.tile()),
-          new Tableau(table).onTurn(discard.seat()));
-    } else {
-      rare(one);
+  @Override
+  public void pass(GameEvent.Pass pass) {
+    parts.add(pass);
+    if (parts.size() == Seats.COUNT) {
+      pass();
     }
   }
 
-  private void rare(GameEvent one) {
-    if (one instanceof GameEvent.Claim claim) {
-      claim(claim);
-    } else if (one instanceof GameEvent.Exchange exchange) {
-      exchange(exchange);
-    } else if (one instanceof GameEvent.Dead dead) {
-      add(
-          upper(seats.of(dead.seat())) + "'s hand is dead: nobody can make it any more",
-          new Tableau(table));
-    } else if (one instanceof GameEvent.Mahjong mahjong) {
-      mahjong(mahjong);
-    } else if (one instanceof GameEvent.WallGame) {
-      add("The wall is used up: nobody wins", new Tableau(table));
-    } else {
-      add("Three hands are dead: the game is void", new Tableau(table));
-    }
+  @Override
+  public void stop(GameEvent.Stop stop) {
+    add(stopped(stop.seats()), new Tableau(table));
+  }
+
+  @Override
+  public void draw(GameEvent.Draw draw) {
+    table.draw(draw);
+    Tableau moment = new Tableau(table).onTurn(draw.seat());
+    moment.arrived(draw.seat(), List.of(draw.tile()));
+    add(
+        upper(seats.of(draw.seat())) + " draws",
+        moment.did(draw.seat(), "draws " + words.tile(draw.tile())));
+  }
+
+  @Override
+  public void discard(GameEvent.Discard discard) {
+    table.discard(discard);
+    discards.thrown(discard.seat(), discard.tile());
+    add(
+        upper(seats.of(discard.seat())) + " throws " + words.tile(discard.tile()),
+        new Tableau(table).onTurn(discard.seat()));
+  }
+
+  @Override
+  public void dead(GameEvent.Dead dead) {
+    add(
+        upper(seats.of(dead.seat())) + "'s hand is dead: nobody can make it any more",
+        new Tableau(table));
+  }
+
+  @Override
+  public void wallGame(GameEvent.WallGame wallGame) {
+    add("The wall is used up: nobody wins", new Tableau(table));
+  }
+
+  @Override
+  public void voidGame(GameEvent.VoidGame voidGame) {
+    add("Three hands are dead: the game is void", new Tableau(table));
   }
 
   private void pass() {
@@ -131,7 +134,8 @@ final class StepMaker {
     return "A second round? " + upper(String.join(" and ", names)) + ": stop";
   }
 
-  private void courtesy(GameEvent.Courtesy courtesy) {
+  @Override
+  public void courtesy(GameEvent.Courtesy courtesy) {
     int low = courtesy.seats().get(0);
     int high = courtesy.seats().get(1);
     table.courtesy(courtesy);
@@ -152,7 +156,8 @@ final class StepMaker {
     }
   }
 
-  private void claim(GameEvent.Claim claim) {
+  @Override
+  public void claim(GameEvent.Claim claim) {
     Exposure laid = table.claim(claim);
     discards.called(steps.size());
     String title =
@@ -172,7 +177,8 @@ final class StepMaker {
     return names.isEmpty() ? "" : " (wanted too by " + String.join(", ", names) + ")";
   }
 
-  private void exchange(GameEvent.Exchange exchange) {
+  @Override
+  public void exchange(GameEvent.Exchange exchange) {
     Exposure before = table.exchange(exchange);
     boolean own = exchange.owner() == exchange.seat();
     String title =
@@ -185,7 +191,8 @@ final class StepMaker {
     add(title, new Tableau(table).onTurn(exchange.seat()));
   }
 
-  private void mahjong(GameEvent.Mahjong mahjong) {
+  @Override
+  public void mahjong(GameEvent.Mahjong mahjong) {
     boolean claimed = mahjong.from() >= 0;
     Tableau moment = new Tableau(table).onTurn(mahjong.seat()).shown(mahjong.seat());
     if (claimed) {

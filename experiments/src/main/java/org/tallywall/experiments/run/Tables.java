@@ -10,6 +10,7 @@ import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.GameListener;
 import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.ListenerFan;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecorder;
@@ -133,11 +134,10 @@ final class Tables {
     private Table(List<Player> players, List<Object> written) {
       this.players = players;
       this.written = written;
-      GameListener heard =
-          compares ? new BothListeners(tally, new BothListeners(course, stances)) : tally;
+      GameListener heard = compares ? new ListenerFan(tally, course, stances) : tally;
       List<Player> watched = pulse.watched(players);
       this.counted = new Game(setup, watched, heard);
-      this.recorded = new Game(setup, watched, new BothListeners(heard, recorder));
+      this.recorded = new Game(setup, watched, new ListenerFan(heard, recorder));
     }
 
     /** Plays a game. */

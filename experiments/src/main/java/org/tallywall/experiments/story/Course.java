@@ -75,7 +75,7 @@ public final class Course {
         play.finish();
         notes.untilOffer(at);
       }
-      play.take(events.get(at));
+      events.get(at).give(play);
     }
     play.finish();
     notes.rest();
@@ -84,7 +84,7 @@ public final class Course {
 
   private boolean passes(PassStory story, GameEvent event, int at) {
     int before = lines.size();
-    boolean taken = story.take(event);
+    boolean taken = event.match(story);
     if (event instanceof GameEvent.Courtesy courtesy) {
       notes.before(at + 1L, courtesy.seats());
     } else if (taken && lines.size() > before) {

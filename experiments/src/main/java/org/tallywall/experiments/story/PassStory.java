@@ -5,8 +5,8 @@ import java.util.List;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameEvent;
 
-/** Tells the Charleston. */
-final class PassStory {
+/** Tells the Charleston; false for an event that does not belong to the passes. */
+final class PassStory implements GameEvent.Cases<Boolean> {
   private final SeatNames seats;
   private final TileWords words;
   private final StoryTable table;
@@ -21,19 +21,11 @@ final class PassStory {
     this.lines = lines;
   }
 
-  /** Tells an event; false where it does not belong to the passes. */
-  boolean take(GameEvent event) {
-    if (event instanceof GameEvent.Pass pass) {
-      parts.add(pass);
-      if (parts.size() == Seats.COUNT) {
-        pass();
-      }
-    } else if (event instanceof GameEvent.Stop stop) {
-      stop(stop.seats());
-    } else if (event instanceof GameEvent.Courtesy courtesy) {
-      courtesy(courtesy);
-    } else {
-      return false;
+  @Override
+  public Boolean pass(GameEvent.Pass pass) {
+    parts.add(pass);
+    if (parts.size() == Seats.COUNT) {
+      pass();
     }
     return true;
   }
@@ -70,7 +62,9 @@ final class PassStory {
     return ", to " + seats.of(seat);
   }
 
-  private void stop(List<Integer> stoppers) {
+  @Override
+  public Boolean stop(GameEvent.Stop stop) {
+    List<Integer> stoppers = stop.seats();
     heading("A second round?");
     if (stoppers.isEmpty()) {
       say("nobody stops");
@@ -78,9 +72,11 @@ final class PassStory {
       List<String> names = stoppers.stream().map(seats::of).toList();
       say(Sentences.list(names) + (names.size() == 1 ? " stops" : " stop") + " the passes");
     }
+    return true;
   }
 
-  private void courtesy(GameEvent.Courtesy courtesy) {
+  @Override
+  public Boolean courtesy(GameEvent.Courtesy courtesy) {
     if (!courtesyBegun) {
       heading("Courtesy");
       courtesyBegun = true;
@@ -107,6 +103,7 @@ final class PassStory {
                   words.tiles(courtesy.tiles().get(1))));
     }
     table.courtesy(courtesy);
+    return true;
   }
 
   private void heading(String text) {
@@ -116,5 +113,45 @@ final class PassStory {
 
   private void say(String sentence) {
     lines.add("  " + Sentences.sentence(sentence));
+  }
+
+  @Override
+  public Boolean draw(GameEvent.Draw draw) {
+    return false;
+  }
+
+  @Override
+  public Boolean exchange(GameEvent.Exchange exchange) {
+    return false;
+  }
+
+  @Override
+  public Boolean discard(GameEvent.Discard discard) {
+    return false;
+  }
+
+  @Override
+  public Boolean claim(GameEvent.Claim claim) {
+    return false;
+  }
+
+  @Override
+  public Boolean dead(GameEvent.Dead dead) {
+    return false;
+  }
+
+  @Override
+  public Boolean mahjong(GameEvent.Mahjong mahjong) {
+    return false;
+  }
+
+  @Override
+  public Boolean wallGame(GameEvent.WallGame wallGame) {
+    return false;
+  }
+
+  @Override
+  public Boolean voidGame(GameEvent.VoidGame voidGame) {
+    return false;
   }
 }

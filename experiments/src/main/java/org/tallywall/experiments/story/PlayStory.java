@@ -6,7 +6,7 @@ import org.tallywall.core.record.GameEvent;
 import org.tallywall.core.tile.Exposure;
 
 /** Tells the play: one sentence a turn, with the tiles left in the wall in front of it. */
-final class PlayStory {
+final class PlayStory implements GameEvent.Taker {
   private final SeatNames seats;
   private final TileWords words;
   private final StoryTable table;
@@ -21,39 +21,58 @@ final class PlayStory {
     this.lines = lines;
   }
 
-  void take(GameEvent event) {
-    if (event instanceof GameEvent.Draw draw) {
-      begin(draw.seat());
-      table.draw(draw);
-      turn.add("draws " + words.tile(draw.tile()));
-    } else if (event instanceof GameEvent.Discard discard) {
-      continueWith(discard.seat());
-      table.discard(discard);
-      turn.add("throws " + words.tile(discard.tile()));
-    } else if (event instanceof GameEvent.Claim claim) {
-      claim(claim);
-    } else if (event instanceof GameEvent.Exchange exchange) {
-      exchange(exchange);
-    } else if (event instanceof GameEvent.Dead dead) {
-      finish();
-      say(seats.of(dead.seat()) + "'s hand is called dead: nobody can make it any more");
-    } else if (event instanceof GameEvent.Mahjong mahjong) {
-      mahjong(mahjong);
-    } else {
-      finish();
-    }
+  @Override
+  public void draw(GameEvent.Draw draw) {
+    begin(draw.seat());
+    table.draw(draw);
+    turn.add("draws " + words.tile(draw.tile()));
+  }
+
+  @Override
+  public void discard(GameEvent.Discard discard) {
+    continueWith(discard.seat());
+    table.discard(discard);
+    turn.add("throws " + words.tile(discard.tile()));
+  }
+
+  @Override
+  public void dead(GameEvent.Dead dead) {
+    finish();
+    say(seats.of(dead.seat()) + "'s hand is called dead: nobody can make it any more");
+  }
+
+  @Override
+  public void wallGame(GameEvent.WallGame wallGame) {
+    finish();
+  }
+
+  @Override
+  public void voidGame(GameEvent.VoidGame voidGame) {
+    finish();
+  }
+
+  @Override
+  public void pass(GameEvent.Pass pass) {
+    finish();
+  }
+
+  @Override
+  public void stop(GameEvent.Stop stop) {
+    finish();
+  }
+
+  @Override
+  public void courtesy(GameEvent.Courtesy courtesy) {
+    finish();
   }
 
   /** Whether an event begins a sentence of its own. */
   boolean begins(GameEvent event) {
-    return event instanceof GameEvent.Draw
-        || event instanceof GameEvent.Claim
-        || (event instanceof GameEvent.Mahjong mahjong && mahjong.seat() != onTurn)
-        || event instanceof GameEvent.WallGame
-        || event instanceof GameEvent.VoidGame;
+    return event.match(new TurnBegins(onTurn));
   }
 
-  private void claim(GameEvent.Claim claim) {
+  @Override
+  public void claim(GameEvent.Claim claim) {
     begin(claim.seat());
     Exposure laid = table.claim(claim);
     turn.add(
@@ -76,7 +95,8 @@ final class PlayStory {
     }
   }
 
-  private void exchange(GameEvent.Exchange exchange) {
+  @Override
+  public void exchange(GameEvent.Exchange exchange) {
     continueWith(exchange.seat());
     Exposure before = table.exchange(exchange);
     String whose =
@@ -86,7 +106,8 @@ final class PlayStory {
             .formatted(words.tile(exchange.tile()), whose, words.exposure(before)));
   }
 
-  private void mahjong(GameEvent.Mahjong mahjong) {
+  @Override
+  public void mahjong(GameEvent.Mahjong mahjong) {
     continueWith(mahjong.seat());
     boolean claimed = mahjong.by().equals("discard") && turn.isEmpty();
     turn.add(

@@ -148,8 +148,8 @@ class CourseTest {
     PlayStory play = new PlayStory(SeatNames.FROM_EAST, new TypedTiles(), table, lines);
     table.rack(0).add(Tile.JOKER, 2);
 
-    play.take(new GameEvent.Claim(0, 3, BAM_1, BAM_1, 3, 1, NOBODY));
-    play.take(new GameEvent.Exchange(0, 0, 0, BAM_1));
+    play.claim(new GameEvent.Claim(0, 3, BAM_1, BAM_1, 3, 1, NOBODY));
+    play.exchange(new GameEvent.Exchange(0, 0, 0, BAM_1));
     play.finish();
 
     assertThat(lines)

@@ -5,8 +5,131 @@ import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.markup.Element;
 import org.tallywall.reports.table.Table;
 
-/** What stands on a page. All texts are plain: each writer escapes what its format needs. */
+/**
+ * What stands on a page. All texts are plain: each writer escapes what its format needs. A writer
+ * says in {@link Cases} what becomes of each kind, so that the compiler names every writer that a
+ * new kind has to be added to.
+ */
 public sealed interface Part {
+  /**
+   * What becomes of a part of each kind.
+   *
+   * @param <R> what it becomes
+   */
+  interface Cases<R> {
+    /**
+     * What becomes of the answer.
+     *
+     * @param answer the part
+     * @return what it becomes
+     */
+    R answer(Answer answer);
+
+    /**
+     * What becomes of sentences.
+     *
+     * @param paragraph the part
+     * @return what it becomes
+     */
+    R paragraph(Paragraph paragraph);
+
+    /**
+     * What becomes of a notice.
+     *
+     * @param notice the part
+     * @return what it becomes
+     */
+    R notice(Notice notice);
+
+    /**
+     * What becomes of a list.
+     *
+     * @param bullets the part
+     * @return what it becomes
+     */
+    R bullets(Bullets bullets);
+
+    /**
+     * What becomes of names with their values.
+     *
+     * @param facts the part
+     * @return what it becomes
+     */
+    R facts(Facts facts);
+
+    /**
+     * What becomes of a table.
+     *
+     * @param grid the part
+     * @return what it becomes
+     */
+    R grid(Grid grid);
+
+    /**
+     * What becomes of a figure.
+     *
+     * @param chart the part
+     * @return what it becomes
+     */
+    R chart(Chart chart);
+
+    /**
+     * What becomes of text whose lines count.
+     *
+     * @param listing the part
+     * @return what it becomes
+     */
+    R listing(Listing listing);
+
+    /**
+     * What becomes of ways to files.
+     *
+     * @param links the part
+     * @return what it becomes
+     */
+    R links(Links links);
+
+    /**
+     * What becomes of a section.
+     *
+     * @param section the part
+     * @return what it becomes
+     */
+    R section(Section section);
+
+    /**
+     * What becomes of the list of sections.
+     *
+     * @param contents the part
+     * @return what it becomes
+     */
+    R contents(Contents contents);
+
+    /**
+     * What becomes of steps.
+     *
+     * @param steps the part
+     * @return what it becomes
+     */
+    R steps(Steps steps);
+
+    /**
+     * What becomes of a drawing of the caller's own.
+     *
+     * @param drawing the part
+     * @return what it becomes
+     */
+    R drawing(Drawing drawing);
+  }
+
+  /**
+   * What becomes of this part.
+   *
+   * @param cases what becomes of each kind
+   * @param <R> what it becomes
+   * @return what becomes of this kind
+   */
+  <R> R match(Cases<R> cases);
 
   /**
    * The answer, in front of everything else.
@@ -23,6 +146,11 @@ public sealed interface Part {
      */
     public Answer {
       paragraphs = List.copyOf(paragraphs);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.answer(this);
     }
   }
 
@@ -53,6 +181,11 @@ public sealed interface Part {
     public static Paragraph of(String text, String... footnotes) {
       return new Paragraph(text, List.of(footnotes));
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.paragraph(this);
+    }
   }
 
   /**
@@ -60,7 +193,12 @@ public sealed interface Part {
    *
    * @param text the sentences
    */
-  record Notice(String text) implements Part {}
+  record Notice(String text) implements Part {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.notice(this);
+    }
+  }
 
   /**
    * A list.
@@ -75,6 +213,11 @@ public sealed interface Part {
      */
     public Bullets {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.bullets(this);
     }
   }
 
@@ -92,6 +235,11 @@ public sealed interface Part {
     public Facts {
       facts = List.copyOf(facts);
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.facts(this);
+    }
   }
 
   /**
@@ -108,14 +256,24 @@ public sealed interface Part {
    * @param table the table
    * @param handles what a reader can do with it
    */
-  record Grid(Table table, Handles handles) implements Part {}
+  record Grid(Table table, Handles handles) implements Part {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.grid(this);
+    }
+  }
 
   /**
    * A figure.
    *
    * @param figure the figure
    */
-  record Chart(Figure figure) implements Part {}
+  record Chart(Figure figure) implements Part {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.chart(this);
+    }
+  }
 
   /**
    * Text whose lines and spaces count, such as a file.
@@ -123,7 +281,12 @@ public sealed interface Part {
    * @param title what it is
    * @param text the lines
    */
-  record Listing(String title, String text) implements Part {}
+  record Listing(String title, String text) implements Part {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.listing(this);
+    }
+  }
 
   /**
    * Ways to files that lie beside the page.
@@ -138,6 +301,11 @@ public sealed interface Part {
      */
     public Links {
       links = List.copyOf(links);
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.links(this);
     }
   }
 
@@ -170,10 +338,20 @@ public sealed interface Part {
     public static Section of(String title, Part... parts) {
       return new Section(title, Fold.FIXED, List.of(parts));
     }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.section(this);
+    }
   }
 
   /** A list of the page's own sections, as a way to them. */
-  record Contents() implements Part {}
+  record Contents() implements Part {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.contents(this);
+    }
+  }
 
   /**
    * Pages in a page, of which one is seen at a time; the reader goes forward and back.
@@ -194,6 +372,11 @@ public sealed interface Part {
       if (steps.isEmpty()) {
         throw new IllegalArgumentException("there is no step to go through");
       }
+    }
+
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.steps(this);
     }
   }
 
@@ -221,5 +404,10 @@ public sealed interface Part {
    * @param element what is drawn
    * @param words the same in words
    */
-  record Drawing(Element element, String words) implements Part {}
+  record Drawing(Element element, String words) implements Part {
+    @Override
+    public <R> R match(Cases<R> cases) {
+      return cases.drawing(this);
+    }
+  }
 }

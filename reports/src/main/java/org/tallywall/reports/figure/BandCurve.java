@@ -59,4 +59,9 @@ public record BandCurve(
       Demand.words("a point", "a label", label);
     }
   }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.curve(this);
+  }
 }

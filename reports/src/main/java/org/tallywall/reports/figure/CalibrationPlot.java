@@ -58,4 +58,9 @@ public record CalibrationPlot(
       Demand.that(count > 0, "a point", "there must be a forecast");
     }
   }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.calibration(this);
+  }
 }

@@ -121,4 +121,9 @@ public record IntervalPlot(Caption caption, String rowsName, List<Panel> panels,
       return new Spot(Optional.empty(), words);
     }
   }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.intervals(this);
+  }
 }

@@ -80,4 +80,9 @@ public record PairedDots(
       further = List.copyOf(further);
     }
   }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.dots(this);
+  }
 }

@@ -107,4 +107,9 @@ public record PartBars(
       Demand.that(room, where, "a bar carries at most two differences");
     }
   }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.bars(this);
+  }
 }

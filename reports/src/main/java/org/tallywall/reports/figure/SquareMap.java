@@ -119,4 +119,9 @@ public record SquareMap(
       Demand.words("a border", "words", words);
     }
   }
+
+  @Override
+  public <R> R match(Cases<R> cases) {
+    return cases.map(this);
+  }
 }

@@ -51,40 +51,93 @@ public final class FragmentWriter {
   }
 
   private void part(Part part, int level) {
-    if (part instanceof Part.Answer answer) {
-      write(Element.of("p").add(Element.of("b", answer.headline())));
-      answer.paragraphs().forEach(this::paragraph);
-    } else if (part instanceof Part.Paragraph paragraph) {
-      paragraph(paragraph);
-    } else if (part instanceof Part.Section section) {
-      write(Element.of("h" + Math.min(level, DEEPEST_HEADING), section.title()));
-      section.parts().forEach(inner -> part(inner, level + 1));
-    } else if (part instanceof Part.Grid grid) {
-      grid(grid.table());
-    } else if (part instanceof Part.Chart chart) {
-      picture(chart);
-    } else {
-      plain(part);
-    }
+    part.match(new Parts(level)).run();
   }
 
-  /** Parts that hold no others. A list of contents leads nowhere here and is left out. */
-  private void plain(Part part) {
-    if (part instanceof Part.Notice notice) {
-      write(Element.of("p").add(Element.of("b", notice.text())));
-    } else if (part instanceof Part.Bullets bullets) {
-      list("ul", bullets.items());
-    } else if (part instanceof Part.Facts facts) {
-      list("ul", facts.facts().stream().map(fact -> fact.name() + ": " + fact.value()).toList());
-    } else if (part instanceof Part.Listing listing) {
-      write(Element.of("p", listing.title()));
-      write(Element.of("pre", listing.text()));
-    } else if (part instanceof Part.Links links) {
-      list("ul", links.links().stream().map(l -> l.words() + " (" + l.target() + ")").toList());
-    } else if (part instanceof Part.Steps steps) {
-      list("ol", steps.steps().stream().map(Part.Step::title).toList());
-    } else if (part instanceof Part.Drawing drawing) {
-      write(Element.of("p", drawing.words()));
+  /** What is written of each kind of part, with the next heading at a level. */
+  private final class Parts implements Part.Cases<Runnable> {
+    private final int level;
+
+    Parts(int level) {
+      this.level = level;
+    }
+
+    @Override
+    public Runnable answer(Part.Answer answer) {
+      return () -> {
+        write(Element.of("p").add(Element.of("b", answer.headline())));
+        answer.paragraphs().forEach(FragmentWriter.this::paragraph);
+      };
+    }
+
+    @Override
+    public Runnable paragraph(Part.Paragraph paragraph) {
+      return () -> FragmentWriter.this.paragraph(paragraph);
+    }
+
+    @Override
+    public Runnable notice(Part.Notice notice) {
+      return () -> write(Element.of("p").add(Element.of("b", notice.text())));
+    }
+
+    @Override
+    public Runnable bullets(Part.Bullets bullets) {
+      return () -> list("ul", bullets.items());
+    }
+
+    @Override
+    public Runnable facts(Part.Facts facts) {
+      return () ->
+          list("ul", facts.facts().stream().map(f -> f.name() + ": " + f.value()).toList());
+    }
+
+    @Override
+    public Runnable grid(Part.Grid grid) {
+      return () -> FragmentWriter.this.grid(grid.table());
+    }
+
+    @Override
+    public Runnable chart(Part.Chart chart) {
+      return () -> picture(chart);
+    }
+
+    @Override
+    public Runnable listing(Part.Listing listing) {
+      return () -> {
+        write(Element.of("p", listing.title()));
+        write(Element.of("pre", listing.text()));
+      };
+    }
+
+    @Override
+    public Runnable links(Part.Links links) {
+      return () ->
+          list("ul", links.links().stream().map(l -> l.words() + " (" + l.target() + ")").toList());
+    }
+
+    @Override
+    public Runnable section(Part.Section section) {
+      return () -> {
+        write(Element.of("h" + Math.min(level, DEEPEST_HEADING), section.title()));
+        section.parts().forEach(inner -> part(inner, level + 1));
+      };
+    }
+
+    @Override
+    public Runnable contents(Part.Contents contents) {
+      return () -> {
+        // A list of contents leads nowhere in a fragment.
+      };
+    }
+
+    @Override
+    public Runnable steps(Part.Steps steps) {
+      return () -> list("ol", steps.steps().stream().map(Part.Step::title).toList());
+    }
+
+    @Override
+    public Runnable drawing(Part.Drawing drawing) {
+      return () -> write(Element.of("p", drawing.words()));
     }
   }
 

@@ -13,7 +13,7 @@ import org.tallywall.reports.markup.Node;
 import org.tallywall.reports.svg.SvgWriter;
 
 /** Makes the elements of a page, part by part, and numbers what needs a number. */
-final class PartWriter {
+final class PartWriter implements Part.Cases<Node> {
   private static final int DEEPEST_HEADING = 6;
 
   private final Document document;
@@ -32,63 +32,49 @@ final class PartWriter {
 
   List<Node> parts(List<Part> parts) {
     List<Node> nodes = new ArrayList<>();
-    parts.forEach(part -> nodes.add(part(part)));
+    parts.forEach(part -> nodes.add(part.match(this)));
     return nodes;
   }
 
-  private Node part(Part part) {
-    if (part instanceof Part.Answer answer) {
-      return answer(answer);
-    }
-    if (part instanceof Part.Paragraph paragraph) {
-      return paragraph(paragraph);
-    }
-    if (part instanceof Part.Notice notice) {
-      return Element.of("p", notice.text()).with("class", "notice").with("role", "note");
-    }
-    if (part instanceof Part.Grid grid) {
-      return new GridWriter(grid, "table-" + ++grids).element();
-    }
-    if (part instanceof Part.Chart chart) {
-      return chart(chart);
-    }
-    if (part instanceof Part.Section section) {
-      return section(section);
-    }
-    if (part instanceof Part.Steps steps) {
-      return steps(steps);
-    }
-    return plain(part);
+  @Override
+  public Node notice(Part.Notice notice) {
+    return Element.of("p", notice.text()).with("class", "notice").with("role", "note");
   }
 
-  /** Parts that hold no others. */
-  private Node plain(Part part) {
-    if (part instanceof Part.Bullets bullets) {
-      Element list = Element.of("ul");
-      bullets.items().forEach(item -> list.add(Element.of("li", item)));
-      return list;
-    }
-    if (part instanceof Part.Facts facts) {
-      Element list = Element.of("dl");
-      facts
-          .facts()
-          .forEach(f -> list.add(Element.of("dt", f.name())).add(Element.of("dd", f.value())));
-      return list;
-    }
-    if (part instanceof Part.Listing listing) {
-      Element lines = Element.of("pre", listing.text()).with("tabindex", "0");
-      return lines.with("role", "region").with("aria-label", listing.title());
-    }
-    if (part instanceof Part.Links links) {
-      return links(links);
-    }
-    if (part instanceof Part.Drawing drawing) {
-      return drawing.element();
-    }
-    return contents();
+  @Override
+  public Node grid(Part.Grid grid) {
+    return new GridWriter(grid, "table-" + ++grids).element();
   }
 
-  private Element answer(Part.Answer answer) {
+  @Override
+  public Node bullets(Part.Bullets bullets) {
+    Element list = Element.of("ul");
+    bullets.items().forEach(item -> list.add(Element.of("li", item)));
+    return list;
+  }
+
+  @Override
+  public Node facts(Part.Facts facts) {
+    Element list = Element.of("dl");
+    facts
+        .facts()
+        .forEach(f -> list.add(Element.of("dt", f.name())).add(Element.of("dd", f.value())));
+    return list;
+  }
+
+  @Override
+  public Node listing(Part.Listing listing) {
+    Element lines = Element.of("pre", listing.text()).with("tabindex", "0");
+    return lines.with("role", "region").with("aria-label", listing.title());
+  }
+
+  @Override
+  public Node drawing(Part.Drawing drawing) {
+    return drawing.element();
+  }
+
+  @Override
+  public Element answer(Part.Answer answer) {
     Element box =
         Element.of("section").with("class", "answer").with("aria-label", unlike("The answer"));
     box.add(Element.of("p", answer.headline()).with("class", "headline"));
@@ -96,7 +82,8 @@ final class PartWriter {
     return box;
   }
 
-  private Element paragraph(Part.Paragraph paragraph) {
+  @Override
+  public Element paragraph(Part.Paragraph paragraph) {
     Element element = Element.of("p", paragraph.text());
     for (String footnote : paragraph.footnotes()) {
       footnotes.add(footnote);
@@ -114,7 +101,8 @@ final class PartWriter {
     return number == 1 ? label : label + " (" + number + ")";
   }
 
-  private Element chart(Part.Chart chart) {
+  @Override
+  public Element chart(Part.Chart chart) {
     String title = chart.figure().caption().title();
     Element scroll = Element.of("div").with("class", "scroll").with("tabindex", "0");
     scroll.with("role", "region").with("aria-label", unlike("Chart: " + title));
@@ -122,7 +110,8 @@ final class PartWriter {
     return Element.of("figure").with("class", "chart").add(scroll);
   }
 
-  private Element section(Part.Section section) {
+  @Override
+  public Element section(Part.Section section) {
     String id = "section-" + ++sections;
     Element heading = Element.of("h" + level, section.title());
     level = Math.min(level + 1, DEEPEST_HEADING);
@@ -138,7 +127,8 @@ final class PartWriter {
     return fold.add(Element.of("summary").add(heading)).addAll(parts);
   }
 
-  private static Element links(Part.Links links) {
+  @Override
+  public Element links(Part.Links links) {
     Element list = Element.of("ul");
     for (Link link : links.links()) {
       Element way = Element.of("a", link.words()).with("href", link.target().replace(" ", "%20"));
@@ -148,7 +138,8 @@ final class PartWriter {
   }
 
   /** The sections of the page itself; their numbers count those within others too. */
-  private Element contents() {
+  @Override
+  public Element contents(Part.Contents contents) {
     Element list = Element.of("ul");
     int number = 0;
     for (Part part : document.parts()) {
@@ -173,7 +164,8 @@ final class PartWriter {
         : 0;
   }
 
-  private Element steps(Part.Steps steps) {
+  @Override
+  public Element steps(Part.Steps steps) {
     Element list = Element.of("ol");
     for (Part.Step step : steps.steps()) {
       Element title = Element.of("p", step.title()).with("class", "step-title");

@@ -49,44 +49,92 @@ public final class DocumentWriter {
   }
 
   private void part(Part part, int level) {
-    int heading = Math.min(level, DEEPEST_HEADING);
-    if (part instanceof Part.Answer answer) {
-      block("**" + MarkdownText.inLine(answer.headline()) + "**\n");
-      answer.paragraphs().forEach(this::paragraph);
-    } else if (part instanceof Part.Paragraph paragraph) {
-      paragraph(paragraph);
-    } else if (part instanceof Part.Section section) {
-      block("#".repeat(heading) + " " + MarkdownText.inLine(section.title()) + "\n");
-      section.parts().forEach(inner -> part(inner, level + 1));
-    } else if (part instanceof Part.Grid grid) {
-      block(MarkdownWriter.text(grid.table(), heading));
-    } else if (part instanceof Part.Chart chart) {
-      picture(chart);
-    } else {
-      plain(part);
-    }
+    part.match(new Parts(level)).run();
   }
 
-  /** Parts that hold no others. */
-  private void plain(Part part) {
-    if (part instanceof Part.Notice notice) {
-      block("> " + MarkdownText.paragraph(notice.text()) + "\n");
-    } else if (part instanceof Part.Bullets bullets) {
-      list(bullets.items());
-    } else if (part instanceof Part.Facts facts) {
-      list(facts.facts().stream().map(fact -> fact.name() + ": " + fact.value()).toList());
-    } else if (part instanceof Part.Listing listing) {
-      listing(listing);
-    } else if (part instanceof Part.Links links) {
-      StringBuilder lines = new StringBuilder();
-      links.links().forEach(link -> lines.append("- ").append(way(link)).append('\n'));
-      block(lines.toString());
-    } else if (part instanceof Part.Steps steps) {
-      list(steps.steps().stream().map(Part.Step::title).toList());
-    } else if (part instanceof Part.Drawing drawing) {
-      block(MarkdownText.paragraph(drawing.words()) + "\n");
-    } else if (part instanceof Part.Contents) {
-      contents();
+  /** What is written of each kind of part, with the next heading at a level. */
+  private final class Parts implements Part.Cases<Runnable> {
+    private final int level;
+    private final int heading;
+
+    Parts(int level) {
+      this.level = level;
+      this.heading = Math.min(level, DEEPEST_HEADING);
+    }
+
+    @Override
+    public Runnable answer(Part.Answer answer) {
+      return () -> {
+        block("**" + MarkdownText.inLine(answer.headline()) + "**\n");
+        answer.paragraphs().forEach(DocumentWriter.this::paragraph);
+      };
+    }
+
+    @Override
+    public Runnable paragraph(Part.Paragraph paragraph) {
+      return () -> DocumentWriter.this.paragraph(paragraph);
+    }
+
+    @Override
+    public Runnable notice(Part.Notice notice) {
+      return () -> block("> " + MarkdownText.paragraph(notice.text()) + "\n");
+    }
+
+    @Override
+    public Runnable bullets(Part.Bullets bullets) {
+      return () -> list(bullets.items());
+    }
+
+    @Override
+    public Runnable facts(Part.Facts facts) {
+      return () -> list(facts.facts().stream().map(f -> f.name() + ": " + f.value()).toList());
+    }
+
+    @Override
+    public Runnable grid(Part.Grid grid) {
+      return () -> block(MarkdownWriter.text(grid.table(), heading));
+    }
+
+    @Override
+    public Runnable chart(Part.Chart chart) {
+      return () -> picture(chart);
+    }
+
+    @Override
+    public Runnable listing(Part.Listing listing) {
+      return () -> DocumentWriter.this.listing(listing);
+    }
+
+    @Override
+    public Runnable links(Part.Links links) {
+      return () -> {
+        StringBuilder lines = new StringBuilder();
+        links.links().forEach(link -> lines.append("- ").append(way(link)).append('\n'));
+        block(lines.toString());
+      };
+    }
+
+    @Override
+    public Runnable section(Part.Section section) {
+      return () -> {
+        block("#".repeat(heading) + " " + MarkdownText.inLine(section.title()) + "\n");
+        section.parts().forEach(inner -> part(inner, level + 1));
+      };
+    }
+
+    @Override
+    public Runnable contents(Part.Contents contents) {
+      return DocumentWriter.this::contents;
+    }
+
+    @Override
+    public Runnable steps(Part.Steps steps) {
+      return () -> list(steps.steps().stream().map(Part.Step::title).toList());
+    }
+
+    @Override
+    public Runnable drawing(Part.Drawing drawing) {
+      return () -> block(MarkdownText.paragraph(drawing.words()) + "\n");
     }
   }
 

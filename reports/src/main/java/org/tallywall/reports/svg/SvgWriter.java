@@ -1,12 +1,6 @@
 package org.tallywall.reports.svg;
 
-import org.tallywall.reports.figure.BandCurve;
-import org.tallywall.reports.figure.CalibrationPlot;
 import org.tallywall.reports.figure.Figure;
-import org.tallywall.reports.figure.IntervalPlot;
-import org.tallywall.reports.figure.PairedDots;
-import org.tallywall.reports.figure.PartBars;
-import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.markup.Element;
 import org.tallywall.reports.markup.Markup;
 
@@ -45,19 +39,7 @@ public final class SvgWriter {
    */
   public static Element element(Figure figure, String ids) {
     Sheet sheet = new Sheet(figure.caption(), ids);
-    if (figure instanceof IntervalPlot plot) {
-      new IntervalDrawing(plot, sheet).draw();
-    } else if (figure instanceof PartBars bars) {
-      new PartDrawing(bars, sheet).draw();
-    } else if (figure instanceof BandCurve curve) {
-      new CurveDrawing(curve, sheet).draw();
-    } else if (figure instanceof SquareMap map) {
-      new MapDrawing(map, sheet).draw();
-    } else if (figure instanceof PairedDots dots) {
-      new PairDrawing(dots, sheet).draw();
-    } else if (figure instanceof CalibrationPlot plot) {
-      new CalibrationDrawing(plot, sheet).draw();
-    }
+    figure.match(new Drawings(sheet)).run();
     return sheet.finished();
   }
 }

@@ -2,6 +2,7 @@ package org.tallywall.strategies.reason;
 
 import java.util.List;
 import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.ForwardingPlayer;
 import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.PassChoice;
@@ -15,8 +16,7 @@ import org.tallywall.core.sheet.Move;
 import org.tallywall.core.tile.Tile;
 
 /** A player whose every choice is told with its reasons; it chooses as it does without. */
-public final class ExplainedPlayer implements SeesOpenTable {
-  private final Player player;
+public final class ExplainedPlayer extends ForwardingPlayer implements SeesOpenTable {
   private final Listener listener;
   private final Explainer explainer = new Explainer();
 
@@ -40,23 +40,21 @@ public final class ExplainedPlayer implements SeesOpenTable {
    * @param listener hears its choices
    */
   public ExplainedPlayer(Player player, Listener listener) {
-    this.player = player;
+    super(player);
     this.listener = listener;
   }
 
   /** Hands the table on, where the player is one that sees it. */
   @Override
   public void sitAt(OpenTable table) {
-    if (player instanceof SeesOpenTable yardstick) {
-      yardstick.sitAt(table);
-    }
+    show(table);
   }
 
   private void tell(SeatView view, Move move) {
     if (!canBeMade(view, move)) {
       return;
     }
-    listener.chose(view, move, explainer.reasons(view, move, player));
+    listener.chose(view, move, explainer.reasons(view, move, behind()));
   }
 
   /**
@@ -81,7 +79,7 @@ public final class ExplainedPlayer implements SeesOpenTable {
 
   @Override
   public boolean declares(SeatView view, RandomStream random) {
-    boolean declares = player.declares(view, random);
+    boolean declares = super.declares(view, random);
     if (declares) {
       tell(view, new Move.Mahjong());
     }
@@ -90,7 +88,7 @@ public final class ExplainedPlayer implements SeesOpenTable {
 
   @Override
   public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
-    PassChoice choice = player.pass(view, step, random);
+    PassChoice choice = super.pass(view, step, random);
     if (choice != null) {
       tell(view, Move.of(choice));
     }
@@ -99,21 +97,21 @@ public final class ExplainedPlayer implements SeesOpenTable {
 
   @Override
   public boolean stops(SeatView view, RandomStream random) {
-    boolean stops = player.stops(view, random);
+    boolean stops = super.stops(view, random);
     tell(view, new Move.Stop(stops));
     return stops;
   }
 
   @Override
   public int courtesyNumber(SeatView view, RandomStream random) {
-    int number = player.courtesyNumber(view, random);
+    int number = super.courtesyNumber(view, random);
     tell(view, new Move.Courtesy(number));
     return number;
   }
 
   @Override
   public int[] courtesyTiles(SeatView view, int number, RandomStream random) {
-    int[] tiles = player.courtesyTiles(view, number, random);
+    int[] tiles = super.courtesyTiles(view, number, random);
     if (tiles != null) {
       tell(view, Move.give(tiles));
     }
@@ -122,7 +120,7 @@ public final class ExplainedPlayer implements SeesOpenTable {
 
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
-    ClaimChoice choice = player.claim(view, random);
+    ClaimChoice choice = super.claim(view, random);
     if (choice != null) {
       tell(view, Move.of(choice));
     }
@@ -131,7 +129,7 @@ public final class ExplainedPlayer implements SeesOpenTable {
 
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
-    TurnChoice choice = player.turn(view, random);
+    TurnChoice choice = super.turn(view, random);
     boolean illegal =
         choice == null
             || (choice instanceof TurnChoice.Exchange exchange
@@ -140,10 +138,5 @@ public final class ExplainedPlayer implements SeesOpenTable {
       tell(view, Move.of(view, choice));
     }
     return choice;
-  }
-
-  @Override
-  public int aim(SeatView view) {
-    return player.aim(view);
   }
 }

@@ -4,22 +4,41 @@ import java.util.List;
 import java.util.function.Consumer;
 import org.tallywall.core.tile.Exposure;
 
-/** Lets several listen to one game. */
-public final class Listeners implements GameListener {
+/** Lets several listeners hear the same game: each event goes to all of them in their order. */
+public final class ListenerFan implements GameListener {
   private final List<GameListener> all;
 
-  /** These, in this order. */
-  public Listeners(GameListener... listeners) {
+  /**
+   * Brings listeners together.
+   *
+   * @param listeners in the order in which they hear
+   */
+  public ListenerFan(GameListener... listeners) {
     all = List.of(listeners);
   }
 
-  private void each(Consumer<GameListener> tell) {
-    all.forEach(tell);
+  private void each(Consumer<GameListener> event) {
+    all.forEach(event);
   }
 
   @Override
   public void began(OpenTable table) {
     each(one -> one.began(table));
+  }
+
+  @Override
+  public boolean wantsAims() {
+    return all.stream().anyMatch(GameListener::wantsAims);
+  }
+
+  @Override
+  public boolean wantsAimsOf(int seat) {
+    for (GameListener one : all) {
+      if (one.wantsAims() && one.wantsAimsOf(seat)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   @Override
@@ -60,6 +79,11 @@ public final class Listeners implements GameListener {
   @Override
   public void died(int seat) {
     each(one -> one.died(seat));
+  }
+
+  @Override
+  public void aimed(int seat, AimMoment moment, int line) {
+    each(one -> one.aimed(seat, moment, line));
   }
 
   @Override
