@@ -29,6 +29,7 @@ class PackageOrderTest {
           "reports",
               List.of(
                   "table",
+                  "schema",
                   "csv",
                   "text",
                   "markup",
@@ -36,6 +37,7 @@ class PackageOrderTest {
                   "svg",
                   "png",
                   "document",
+                  "console",
                   "markdown",
                   "html",
                   "results"),

@@ -34,8 +34,11 @@ public enum Lettering {
   /**
    * Makes a text safe for one line of a console: tabs, line breaks and control characters become
    * one space, invisible marks go.
+   *
+   * @param text any text
+   * @return one line without blanks at its ends
    */
-  String line(String text) {
+  public String line(String text) {
     return spell(UNSEEN.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceAll("")).strip();
   }
 

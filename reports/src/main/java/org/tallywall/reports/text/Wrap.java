@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text cut into lines. A letter counts as one column, also the few that consoles draw wider. */
-final class Wrap {
+public final class Wrap {
   /** A space, but not the one between a number and its percent sign. */
   private static final String BREAK = " (?!%)";
 
@@ -22,8 +22,14 @@ final class Wrap {
     return longest;
   }
 
-  /** Breaks at spaces, and within a word only where it is longer than a line. At least one line. */
-  static List<String> lines(String text, int width) {
+  /**
+   * Breaks at spaces, and within a word only where it is longer than a line.
+   *
+   * @param text one line without blanks at its ends
+   * @param width the most letters in a line, at least 1
+   * @return at least one line
+   */
+  public static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
     String line = "";
     for (String word : text.split(BREAK)) {
