@@ -1,6 +1,7 @@
 package org.tallywall.experiments.answer;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.tally.AimTally;
@@ -20,15 +21,20 @@ final class AimColumns {
         Column.integer("aimed-at-end", "players", "Players that aimed at it when the game ended."),
         Column.integer("wins", "games", "Games won with it."),
         Column.rate("share-of-wins", "share of games won", "Its share of all games won."),
+        Column.integer(
+            "aimed-and-won-with-it",
+            "players",
+            "Players that aimed at it after the passes and won with it."),
+        Column.rateInterval(
+            "win-rate-with-it",
+            "share of players",
+            "Share of the players aiming at it after the passes that won with it."),
+        Column.text("win-rate-with-it-method", "How the interval of that share was computed."),
         Column.rateInterval(
             "win-rate-when-aimed",
             "share of players",
             "Share of the players aiming at it after the passes that won, with whatever line."),
         Column.text("win-rate-method", "How the interval of that share was computed."),
-        Column.integer(
-            "aimed-and-won-with-it",
-            "players",
-            "Players that aimed at it after the passes and won with it."),
         Column.integer("switched-to", "times", "Times that a player changed to it in play."),
         Column.integer("switched-from", "times", "Times that a player left it in play."),
         Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall."),
@@ -44,23 +50,25 @@ final class AimColumns {
     cells.add(count(aim, Count.AT_END));
     cells.add(count(aim, Count.WINS));
     cells.add(Cell.ratio(aim.counts().get(Count.WINS), way.wins()));
-    if (aim.counts().get(Count.AFTER_PASSES) == 0) {
-      cells.add(Cell.empty());
-      cells.add(Cell.empty());
-    } else {
-      Estimate rate =
-          certainty.shown(
-              Measures.winRateOfAimers(aim, way.tally().deals(), certainty.confidence()));
-      cells.add(Measures.cell(rate));
-      cells.add(Measures.method(rate));
-    }
     cells.add(count(aim, Count.AIMED_AND_WON_WITH_IT));
+    if (aim.counts().get(Count.AFTER_PASSES) == 0) {
+      cells.addAll(Collections.nCopies(4, Cell.empty()));
+    } else {
+      long deals = way.tally().deals();
+      rate(cells, certainty.shown(Measures.winRateWithIt(aim, deals, certainty.confidence())));
+      rate(cells, certainty.shown(Measures.winRateOfAimers(aim, deals, certainty.confidence())));
+    }
     cells.add(count(aim, Count.SWITCHED_TO));
     cells.add(count(aim, Count.SWITCHED_FROM));
     for (Count mean : List.of(Count.WALL, Count.JOKERS, Count.EXPOSURES, Count.POINTS)) {
       cells.add(Cell.ratio(aim.counts().get(mean), aim.counts().get(Count.WINS)));
     }
     return cells;
+  }
+
+  private static void rate(List<Cell> cells, Estimate rate) {
+    cells.add(Measures.cell(rate));
+    cells.add(Measures.method(rate));
   }
 
   private static Cell count(AimTally aim, Count what) {

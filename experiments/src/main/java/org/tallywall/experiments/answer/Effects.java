@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.tallywall.experiments.run.Habits;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Method;
@@ -31,45 +30,10 @@ final class Effects {
   /** With fewer deals than this an interval by the normal curve would be a guess. */
   static final int FEW = 30;
 
-  private static final String TOO_FEW = "too few";
+  static final String TOO_FEW = "too few";
   private static final String GAMES = "games";
 
   private Effects() {}
-
-  static Table defence(Study study, Design.Arms design, StudyTally tally, Certainty certainty) {
-    List<Column> columns =
-        new ArrayList<>(
-            List.of(
-                Column.text("arm", "The way of playing."),
-                Column.text("baseline", "The way that it is compared with."),
-                Column.text(
-                    "step",
-                    "\"played-differently\" for games that went another way than the same game of"
-                        + " the way compared with; else the step of the defence that the studied"
-                        + " player came to.")));
-    columns.addAll(common("the step came into play"));
-    TableBuilder table =
-        Table.builder(
-                "defence", "How often each step of the defence came into play, and what it did")
-            .columns(columns);
-    List<String> names = Habits.names();
-    int pair = 0;
-    for (int arm = 0; arm < design.arms().size(); arm++) {
-      if (arm == design.baseline()) {
-        continue;
-      }
-      for (int habit = 0; habit < names.size(); habit++) {
-        List<Cell> who =
-            List.of(
-                Cell.text(design.arms().get(arm).name()),
-                Cell.text(design.arms().get(design.baseline()).name()),
-                Cell.text(names.get(habit)));
-        rows(table, who, tally.firing(pair * names.size() + habit), study, certainty);
-      }
-      pair++;
-    }
-    return table.build();
-  }
 
   static Table branch(Study study, Design.Branch design, StudyTally tally, Certainty certainty) {
     List<Column> columns = new ArrayList<>();

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.answer;
 
 import java.math.BigInteger;
+import java.util.List;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Method;
@@ -22,12 +23,38 @@ final class Measures {
   }
 
   /**
-   * The share of those who aimed at a line after the passes that won. The deal is the unit; where
-   * nobody won, all did, or few aimed, the exact interval of a proportion takes its place.
+   * The share of those who aimed at a line after the passes that won, with whatever line. The deal
+   * is the unit; where nobody won, all did, or few aimed, the exact interval of a proportion takes
+   * its place.
    */
   static Estimate winRateOfAimers(AimTally aim, long deals, double confidence) {
+    return shareOfAimers(
+        aim,
+        List.of(
+            AimTally.Count.AIMED_AND_WON,
+            AimTally.Count.WON_SQUARED,
+            AimTally.Count.WON_TIMES_AIMED),
+        deals,
+        confidence);
+  }
+
+  /** The share of them that won with that very line, or a line of that family; as above. */
+  static Estimate winRateWithIt(AimTally aim, long deals, double confidence) {
+    return shareOfAimers(
+        aim,
+        List.of(
+            AimTally.Count.AIMED_AND_WON_WITH_IT,
+            AimTally.Count.WON_WITH_IT_SQUARED,
+            AimTally.Count.WON_WITH_IT_TIMES_AIMED),
+        deals,
+        confidence);
+  }
+
+  /** Takes the names of a count, of its squares, and of its products with those who aimed. */
+  private static Estimate shareOfAimers(
+      AimTally aim, List<AimTally.Count> what, long deals, double confidence) {
     long aimed = aim.counts().get(AimTally.Count.AFTER_PASSES);
-    long won = aim.counts().get(AimTally.Count.AIMED_AND_WON);
+    long won = aim.counts().get(what.get(0));
     if (aimed < FEW || won == 0 || won == aimed) {
       Proportion share = new Proportion(won, aimed);
       return Estimate.of(share.share(), share.clopperPearson(confidence), Method.CLOPPER_PEARSON);
@@ -37,8 +64,8 @@ final class Measures {
             deals,
             BigInteger.valueOf(won),
             BigInteger.valueOf(aimed),
-            big(aim, AimTally.Count.WON_SQUARED),
-            big(aim, AimTally.Count.WON_TIMES_AIMED),
+            big(aim, what.get(1)),
+            big(aim, what.get(2)),
             big(aim, AimTally.Count.AIMED_SQUARED));
     Estimate ratio = pair.estimate(confidence);
     return new Estimate(

@@ -37,7 +37,7 @@ public record StudyAnswer(
       if (design instanceof Design.Sweep sweep) {
         tables.add(SweepTable.of(sweep, ways, differences));
       }
-      tables.add(Effects.defence(study, comparison.ways(), tally, certainty));
+      tables.add(DefenceTable.of(study, comparison.ways(), tally, certainty));
     } else if (design instanceof Design.RoundRobin everyone) {
       tables.add(Ratings.of(study, everyone, tally));
     } else if (design instanceof Design.Branch branch) {

@@ -7,6 +7,7 @@ import java.util.stream.IntStream;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.Seats;
+import org.tallywall.experiments.paper.AimTables;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.story.SeatNames;
@@ -125,15 +126,17 @@ final class TableSummary {
                 Column.integer("ways", "hands", "Ways to make it.").headed("ways to make it"),
                 Column.rate("wins", "share of wins", "Its share of all wins.")
                     .headed("of all wins"),
-                Column.rate("aimed", "share", "Win rate when aimed at after the passes.")
-                    .headed("won when aimed at after the passes"));
+                Column.rate("with-it", "share", "Won with it when aimed at after the passes.")
+                    .headed("won with it when aimed at after the passes"),
+                Column.rate("with-any", "share", "Won with any line when aimed at then.")
+                    .headed("won with any line when aimed at then"));
     IntStream.range(0, hands.lines())
         .boxed()
         .sorted(Comparator.comparingLong((Integer line) -> -won(line)))
         .limit(LINES_SHOWN)
         .filter(line -> won(line) > 0)
         .forEach(line -> table.row(row(line)));
-    return table.build();
+    return table.note(AimTables.RACKS).build();
   }
 
   private long won(int line) {
@@ -149,8 +152,11 @@ final class TableSummary {
         Cell.whole(line.value()),
         Cell.whole(hands.ways(at)),
         Cell.ratio(won(at), wins),
-        Cell.ratio(
-            aim.counts().get(AimTally.Count.AIMED_AND_WON),
-            aim.counts().get(AimTally.Count.AFTER_PASSES)));
+        ofAimers(aim, AimTally.Count.AIMED_AND_WON_WITH_IT),
+        ofAimers(aim, AimTally.Count.AIMED_AND_WON));
+  }
+
+  private static Cell ofAimers(AimTally aim, AimTally.Count what) {
+    return Cell.ratio(aim.counts().get(what), aim.counts().get(AimTally.Count.AFTER_PASSES));
   }
 }

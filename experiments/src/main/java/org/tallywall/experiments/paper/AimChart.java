@@ -21,6 +21,7 @@ final class AimChart {
   private static final int ROWS = 12;
 
   private static final int MOST_WAYS = 3;
+  private static final double FEW = 9.95;
 
   private final Results results;
   private final String file;
@@ -64,9 +65,10 @@ final class AimChart {
     }
     boolean families = file.equals("families");
     List<String> further =
-        families
-            ? List.of("won, of 100 that aimed at it", "points a win")
-            : List.of("won, of 100 that aimed at it", "value");
+        List.of(
+            "won with it, of 100 that aimed at it",
+            "won with any line, of 100 that aimed at it",
+            families ? "points a win" : "value");
     List<PairedDots.Row> pairs = rows.stream().map(this::pair).toList();
     String stem =
         (families ? "aim-and-win" : "aim-and-win-lines") + (number == 0 ? "" : "-" + number);
@@ -74,7 +76,9 @@ final class AimChart {
         "What you aim at, what wins"
             + (families ? "" : ": the lines won with most often")
             + (number == 0 ? "" : " (" + Ways.name(results, arm) + ")");
-    Caption caption = new Caption(stem, title, described(pairs), Notes.under(results));
+    List<String> notes = new ArrayList<>(List.of(AimTables.RACKS));
+    notes.addAll(Notes.under(results));
+    Caption caption = new Caption(stem, title, described(pairs), notes);
     return Optional.of(
         new PairedDots(
             caption,
@@ -88,11 +92,6 @@ final class AimChart {
 
   private PairedDots.Row pair(Sheet.Row row) {
     OptionalDouble share = row.number("share-of-wins");
-    String won =
-        row.ranged("win-rate-when-aimed")
-            .map(Ranged::inHundred)
-            .map(ranged -> number(ranged.value(), 0))
-            .orElse("");
     String last =
         file.equals("families")
             ? row.number("points-when-won").isPresent()
@@ -103,7 +102,16 @@ final class AimChart {
         label(row),
         OptionalDouble.of(100 * row.count("aimed-after-passes") / aimed),
         share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : OptionalDouble.empty(),
-        List.of(won, last));
+        List.of(won(row, "win-rate-with-it"), won(row, "win-rate-when-aimed"), last));
+  }
+
+  private static String won(Sheet.Row row, String column) {
+    return row.ranged(column).map(Ranged::inHundred).map(share -> few(share.value())).orElse("");
+  }
+
+  /** One place more where a whole number would say next to nothing. */
+  private static String few(double number) {
+    return number(number, number > 0 && number < FEW ? 1 : 0);
   }
 
   private String label(Sheet.Row row) {
@@ -118,6 +126,13 @@ final class AimChart {
     return CellText.grouped(Rounding.nearest(value, places).toPlainString());
   }
 
+  private static String among(List<String> further) {
+    return further.get(0).isEmpty() || further.get(1).isEmpty()
+        ? ""
+        : "; of 100 that aimed at it %s won with it, %s with any line"
+            .formatted(further.get(0), further.get(1));
+  }
+
   private static String described(List<PairedDots.Row> pairs) {
     List<String> sentences = new ArrayList<>();
     for (PairedDots.Row pair : pairs) {
@@ -126,7 +141,9 @@ final class AimChart {
       sentences.add(
           pair.label()
               + (": aimed at by " + number(pair.first().orElse(0), 1) + " of 100 players")
-              + (wins.isEmpty() ? "." : ", " + wins + "."));
+              + (wins.isEmpty() ? "" : ", " + wins)
+              + among(pair.further())
+              + ".");
     }
     return String.join(" ", sentences);
   }

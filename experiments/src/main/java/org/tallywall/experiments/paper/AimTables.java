@@ -9,8 +9,15 @@ import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Table;
 
 /** Which lines and families of the card are aimed at and won with, in words for readers. */
-final class AimTables {
+public final class AimTables {
+  /** What keeps a reader from choosing a line by its row. */
+  public static final String RACKS =
+      "Good racks choose good lines: each row is about other racks, so a higher figure does not make"
+          + " a line the better choice for one rack.";
+
   private static final String PLAYERS = "in 100 players that aimed at anything";
+
+  private static final String AIMERS = "in 100 players that aimed at it";
 
   private final Results results;
 
@@ -101,10 +108,16 @@ final class AimTables {
             .headed("of 100 wins"));
     picks.add(
         Pick.rangeInHundred(
+                "win-rate-with-it",
+                AIMERS,
+                "Players that aimed at it after the passes and won with it, and range.")
+            .headed("won with it, of 100 that aimed at it after the passes"));
+    picks.add(
+        Pick.rangeInHundred(
                 "win-rate-when-aimed",
-                "in 100 players that aimed at it",
+                AIMERS,
                 "Players that aimed at it after the passes and won, with whatever line, and range.")
-            .headed("won, of 100 that aimed at it after the passes"));
+            .headed("won with any line, of 100 that aimed at it after the passes"));
   }
 
   private static void play(List<Pick> picks) {

@@ -25,40 +25,12 @@ final class EffectTables {
   List<Table> all() {
     List<Table> tables = new ArrayList<>();
     if (!results.rows("defence").isEmpty()) {
-      tables.add(defence());
+      tables.add(StepTable.of(results));
     }
     if (!results.rows("branch").isEmpty()) {
       tables.add(branch());
     }
     return tables;
-  }
-
-  private Table defence() {
-    List<Pick> picks = new ArrayList<>();
-    picks.add(Pick.arm(results));
-    picks.add(
-        Pick.words(
-                "baseline",
-                "What it is compared with.",
-                row -> Ways.name(results, row.text("baseline")))
-            .headed("compared with"));
-    picks.add(
-        Pick.words("step", "The step of the defence.", row -> row.text("step").replace('-', ' ')));
-    picks.add(
-        Pick.inHundred(
-                "games",
-                "in 100 games",
-                "Games in 100 in which it came to this.",
-                row -> Pick.quotient(row.number("games"), row.number("seat-games").orElse(0)))
-            .headed("came to this in 100 games"));
-    picks.addAll(effect());
-    return Pick.table(
-            "defence",
-            "How often each step of the defence came into play, and what it was worth then",
-            picks,
-            results.rows("defence"))
-        .note(explained())
-        .build();
   }
 
   private Table branch() {
@@ -104,7 +76,7 @@ final class EffectTables {
             .headed("clear?"));
   }
 
-  private static String clear(Sheet.Row row) {
+  static String clear(Sheet.Row row) {
     Optional<Ranged> difference = row.ranged("difference");
     if (difference.isEmpty()) {
       return "too few to say";

@@ -93,6 +93,9 @@ final class ReportPage {
   private List<Part> hands() {
     List<Part> parts = new ArrayList<>();
     AimTables tables = new AimTables(results, lines);
+    if (!results.rows("families").isEmpty() || !results.rows("hand-choice").isEmpty()) {
+      parts.add(Part.Paragraph.of(AimTables.RACKS));
+    }
     if (!results.rows("families").isEmpty()) {
       parts.addAll(grids(List.of(tables.families(), tables.familiesInPlay()), Handles.SORT));
     }

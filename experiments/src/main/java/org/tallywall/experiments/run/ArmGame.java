@@ -10,21 +10,20 @@ import org.tallywall.strategies.habit.Stance;
  *
  * @param values the number that each measure of the study counts
  * @param course the course of the game
- * @param stepWalls tiles left when the seat first came to each step of its defence, or {@link
+ * @param steps the event at which the seat first came to each step of its defence, or {@link
  *     StanceListener#NEVER}
  */
-record ArmGame(long[] values, Course course, int[] stepWalls) {
+record ArmGame(long[] values, Course course, int[] steps) {
   static ArmGame of(
       SeatGame game, List<Measure> measures, Course course, StanceListener stances, int seat) {
     long[] values = new long[measures.size()];
     for (int at = 0; at < values.length; at++) {
       values[at] = game.value(measures.get(at));
     }
-    Stance[] steps = Stance.values();
-    int[] walls = new int[steps.length];
-    for (Stance step : steps) {
-      walls[step.ordinal()] = stances.firstWall(seat, step);
+    int[] steps = new int[Stance.values().length];
+    for (Stance step : Stance.values()) {
+      steps[step.ordinal()] = stances.first(seat, step);
     }
-    return new ArmGame(values, course, walls);
+    return new ArmGame(values, course, steps);
   }
 }

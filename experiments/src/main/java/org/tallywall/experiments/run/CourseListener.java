@@ -14,10 +14,12 @@ import org.tallywall.core.tile.Exposure;
  */
 final class CourseListener implements GameListener {
   private static final long MULTIPLIER = 0x9E3779B97F4A7C15L;
+  private static final int DISCARDED = 6;
 
   private OpenTable table;
   private long[] prints = new long[512];
   private int[] walls = new int[512];
+  private boolean[] discards = new boolean[512];
   private int events;
   private long print;
 
@@ -30,7 +32,15 @@ final class CourseListener implements GameListener {
 
   /** The course of the game that ended last, copied. */
   Course course() {
-    return new Course(Arrays.copyOf(prints, events), Arrays.copyOf(walls, events));
+    return new Course(
+        Arrays.copyOf(prints, events),
+        Arrays.copyOf(walls, events),
+        Arrays.copyOf(discards, events));
+  }
+
+  /** The event that was heard last, from 0. */
+  int lastEvent() {
+    return events - 1;
   }
 
   private void mix(long value) {
@@ -50,8 +60,10 @@ final class CourseListener implements GameListener {
     if (events == prints.length) {
       prints = Arrays.copyOf(prints, 2 * events);
       walls = Arrays.copyOf(walls, 2 * events);
+      discards = Arrays.copyOf(discards, 2 * events);
     }
     prints[events] = print;
+    discards[events] = kind == DISCARDED;
     walls[events++] = table.wallLeft();
   }
 
@@ -88,7 +100,7 @@ final class CourseListener implements GameListener {
 
   @Override
   public void discarded(int seat, int tile) {
-    event(6, seat, tile, 0);
+    event(DISCARDED, seat, tile, 0);
   }
 
   @Override

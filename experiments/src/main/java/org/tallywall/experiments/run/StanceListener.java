@@ -9,16 +9,28 @@ import org.tallywall.core.play.Seats;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.Stance;
 
-/** Notes when each player came to each step of its defence for the first time in a game. */
+/**
+ * Notes at which event of a game each player came to each step of its defence for the first time:
+ * the first discard that it chose in that step.
+ */
 final class StanceListener implements GameListener {
   /** The step was not reached. */
   static final int NEVER = -1;
 
   private static final int STEPS = Stance.values().length;
 
-  private final int[][] firstWall = new int[Seats.COUNT][STEPS];
+  private final CourseListener course;
+  private final int[][] first = new int[Seats.COUNT][STEPS];
   private final Defending[] defenders = new Defending[Seats.COUNT];
-  private OpenTable table;
+
+  /**
+   * A listener beside another.
+   *
+   * @param course hears the same games, and every event before this one does
+   */
+  StanceListener(CourseListener course) {
+    this.course = course;
+  }
 
   /** Four players sit down. */
   void sit(List<? extends Player> players) {
@@ -29,8 +41,7 @@ final class StanceListener implements GameListener {
 
   @Override
   public void began(OpenTable open) {
-    table = open;
-    for (int[] seat : firstWall) {
+    for (int[] seat : first) {
       Arrays.fill(seat, NEVER);
     }
   }
@@ -39,14 +50,14 @@ final class StanceListener implements GameListener {
   public void discarded(int seat, int tile) {
     if (defenders[seat] != null) {
       int step = defenders[seat].lastStance().ordinal();
-      if (firstWall[seat][step] == NEVER) {
-        firstWall[seat][step] = table.wallLeft();
+      if (first[seat][step] == NEVER) {
+        first[seat][step] = course.lastEvent();
       }
     }
   }
 
-  /** Tiles left in the wall when a seat first came to a step, or {@link #NEVER}. */
-  int firstWall(int seat, Stance step) {
-    return firstWall[seat][step.ordinal()];
+  /** The event at which a seat first came to a step, from 0, or {@link #NEVER}. */
+  int first(int seat, Stance step) {
+    return first[seat][step.ordinal()];
   }
 }

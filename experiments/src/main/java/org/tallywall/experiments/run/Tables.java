@@ -35,7 +35,7 @@ final class Tables {
   private final Pulse pulse;
   private final TallyListener tally = new TallyListener();
   private final CourseListener course = new CourseListener();
-  private final StanceListener stances = new StanceListener();
+  private final StanceListener stances = new StanceListener(course);
   private final GameRecorder recorder = new GameRecorder();
   private final Map<String, Player> seated = new HashMap<>();
   private final KeptTables laid = new KeptTables();

@@ -14,6 +14,10 @@ public final class AimTally {
     AIMED_AND_WON,
     /** Players that aimed at it after the passes and won with it. */
     AIMED_AND_WON_WITH_IT,
+    /** Sum over deals of the squares of {@link #AIMED_AND_WON_WITH_IT}'s number in the deal. */
+    WON_WITH_IT_SQUARED,
+    /** Sum over deals of {@link #AIMED_AND_WON_WITH_IT} times {@link #AFTER_PASSES} in the deal. */
+    WON_WITH_IT_TIMES_AIMED,
     /** Sum over deals of the squares of {@link #AIMED_AND_WON}'s number in the deal. */
     WON_SQUARED,
     /** Sum over deals of {@link #AIMED_AND_WON} times {@link #AFTER_PASSES} in the deal. */
@@ -39,6 +43,7 @@ public final class AimTally {
   private final Counts<Count> counts = new Counts<>(Count.class);
   private int aimersInDeal;
   private int winnersInDeal;
+  private int winnersWithItInDeal;
 
   /** Nothing counted yet. */
   public AimTally() {}
@@ -70,9 +75,7 @@ public final class AimTally {
   void aimed(boolean won, boolean wonWithIt) {
     aimersInDeal++;
     winnersInDeal += won ? 1 : 0;
-    if (wonWithIt) {
-      counts.add(Count.AIMED_AND_WON_WITH_IT);
-    }
+    winnersWithItInDeal += wonWithIt ? 1 : 0;
   }
 
   /** Ends a deal: from now on the next is counted. */
@@ -83,8 +86,12 @@ public final class AimTally {
       counts.add(Count.WON_SQUARED, (long) winnersInDeal * winnersInDeal);
       counts.add(Count.WON_TIMES_AIMED, (long) winnersInDeal * aimersInDeal);
       counts.add(Count.AIMED_SQUARED, (long) aimersInDeal * aimersInDeal);
+      counts.add(Count.AIMED_AND_WON_WITH_IT, winnersWithItInDeal);
+      counts.add(Count.WON_WITH_IT_SQUARED, (long) winnersWithItInDeal * winnersWithItInDeal);
+      counts.add(Count.WON_WITH_IT_TIMES_AIMED, (long) winnersWithItInDeal * aimersInDeal);
       aimersInDeal = 0;
       winnersInDeal = 0;
+      winnersWithItInDeal = 0;
     }
   }
 }

@@ -2,13 +2,19 @@ package org.tallywall.experiments.tally;
 
 import java.util.Arrays;
 
-/** How often, and when, a habit came into play, and what it did to each measure there. */
+/**
+ * How often, and when, a habit came into play, and what it did to each measure in those of these
+ * games that can be compared. All can where the choice of games is no work of the habit itself; a
+ * step of the defence that was reached only after two games of a deal had gone apart is counted,
+ * but compared with nothing.
+ */
 public final class FiringTally {
   private final EffectTally[] effects;
   private long seatGames;
   private long deals;
   private long reached;
   private long games;
+  private long compared;
   private long wall;
 
   /**
@@ -22,7 +28,7 @@ public final class FiringTally {
   }
 
   /**
-   * Counts a deal.
+   * Counts a deal whose games can all be compared.
    *
    * @param played games of the studied seats in the deal
    * @param fired in how many of them it came into play
@@ -30,13 +36,27 @@ public final class FiringTally {
    * @param differences for each measure the sum of the differences over these games
    */
   public void addDeal(int played, int fired, long wallLeft, long[] differences) {
+    addDeal(played, fired, wallLeft, fired, differences);
+  }
+
+  /**
+   * Counts a deal.
+   *
+   * @param played games of the studied seats in the deal
+   * @param fired in how many of them it came into play
+   * @param wallLeft tiles left in the wall when it first did, summed over these games
+   * @param alike how many of these games can be compared
+   * @param differences for each measure the sum of the differences over the games compared
+   */
+  public void addDeal(int played, int fired, long wallLeft, int alike, long[] differences) {
     deals++;
     seatGames += played;
     games += fired;
     wall += wallLeft;
-    reached += fired > 0 ? 1 : 0;
+    compared += alike;
+    reached += alike > 0 ? 1 : 0;
     for (int measure = 0; measure < effects.length; measure++) {
-      effects[measure].addDeal(differences[measure], fired);
+      effects[measure].addDeal(differences[measure], alike);
     }
   }
 
@@ -49,6 +69,7 @@ public final class FiringTally {
     seatGames = carrier.carry(seatGames);
     games = carrier.carry(games);
     wall = carrier.carry(wall);
+    compared = carrier.carry(compared);
     reached = carrier.carry(reached);
   }
 
@@ -65,6 +86,7 @@ public final class FiringTally {
     seatGames += other.seatGames;
     games += other.games;
     wall += other.wall;
+    compared += other.compared;
     reached += other.reached;
   }
 
@@ -88,12 +110,21 @@ public final class FiringTally {
   }
 
   /**
-   * Deals in which it came into play.
+   * Deals on which the effect rests: those with a game that is compared.
    *
    * @return how many
    */
   public long reached() {
     return reached;
+  }
+
+  /**
+   * Games on which the effect rests.
+   *
+   * @return how many, at most as many as it came into play in
+   */
+  public long compared() {
+    return compared;
   }
 
   /**
