@@ -23,6 +23,24 @@ final class Measures {
   }
 
   /**
+   * The share of all players that aimed at a line after the passes. The deal is the unit; where
+   * nobody did, the exact limit for deals with anybody who did takes its place.
+   */
+  static Estimate shareAimed(AimTally aim, Way way, double confidence) {
+    long deals = way.tally().deals();
+    BigInteger aimed = big(aim, AimTally.Count.AFTER_PASSES);
+    if (aimed.signum() == 0) {
+      return Estimate.of(
+          0, new Proportion(0, deals).clopperPearson(confidence), Method.CLOPPER_PEARSON);
+    }
+    Estimate share =
+        new Moments(deals, aimed, big(aim, AimTally.Count.AIMED_SQUARED))
+            .estimate(confidence, way.seats().size());
+    return new Estimate(
+        share.value(), share.interval().map(Interval::withinZeroAndOne), share.method());
+  }
+
+  /**
    * The share of those who aimed at a line after the passes that won, with whatever line. The deal
    * is the unit; where nobody won, all did, or few aimed, the exact interval of a proportion takes
    * its place.

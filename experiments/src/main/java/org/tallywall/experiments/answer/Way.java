@@ -57,6 +57,11 @@ record Way(String name, List<String> players, List<Integer> seats, TableTally ta
     return tally.deals() * seats.size();
   }
 
+  /** Whether each deal is one game, so that games are independent. */
+  boolean oneGame() {
+    return tally.games() == tally.deals();
+  }
+
   /** Whether all four seats are counted. */
   boolean wholeTable() {
     return seats.size() == Seats.COUNT;

@@ -17,6 +17,12 @@ import org.tallywall.reports.table.Rounding;
 
 /** What you aim at, what wins: a row for each section of the card, or for the lines won with. */
 final class AimChart {
+  /** Stem of the chart of sections. */
+  static final String FAMILIES = "aim-and-win";
+
+  /** Stem of the chart of lines. */
+  static final String LINES = "aim-and-win-lines";
+
   /** So many rows fill a slide. */
   private static final int ROWS = 12;
 
@@ -70,8 +76,7 @@ final class AimChart {
             "won with any line, of 100 that aimed at it",
             families ? "points a win" : "value");
     List<PairedDots.Row> pairs = rows.stream().map(this::pair).toList();
-    String stem =
-        (families ? "aim-and-win" : "aim-and-win-lines") + (number == 0 ? "" : "-" + number);
+    String stem = (families ? FAMILIES : LINES) + (number == 0 ? "" : "-" + number);
     String title =
         "What you aim at, what wins"
             + (families ? "" : ": the lines won with most often")
@@ -100,9 +105,13 @@ final class AimChart {
             : row.text("value");
     return new PairedDots.Row(
         label(row),
-        OptionalDouble.of(100 * row.count("aimed-after-passes") / aimed),
-        share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : OptionalDouble.empty(),
+        hundredfold(row.number("aimed-share")),
+        hundredfold(share),
         List.of(won(row, "win-rate-with-it"), won(row, "win-rate-when-aimed"), last));
+  }
+
+  private static OptionalDouble hundredfold(OptionalDouble share) {
+    return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
   }
 
   private static String won(Sheet.Row row, String column) {

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -15,9 +16,12 @@ public final class AimTables {
       "Good racks choose good lines: each row is about other racks, so a higher figure does not make"
           + " a line the better choice for one rack.";
 
-  private static final String PLAYERS = "in 100 players that aimed at anything";
+  private static final String PLAYERS = "in 100 players";
 
   private static final String AIMERS = "in 100 players that aimed at it";
+
+  /** So many lines stand in a short table. */
+  private static final int SHORT = 8;
 
   private final Results results;
 
@@ -40,10 +44,44 @@ public final class AimTables {
     picks.add(Pick.count("value", "points", "What the line pays."));
     picks.add(Pick.words("concealed", "Whether nothing may be exposed before mahjong."));
     picks.add(Pick.count("ways", "hands", "Ways to make it.").headed("ways to make it"));
-    aims(picks, rows);
+    aims(picks);
     return Pick.table("lines", "Which lines are aimed at and won with", picks, rows)
         .note(explained())
         .build();
+  }
+
+  /**
+   * The sections in short: what is aimed at, what wins, and how often the one leads to the other.
+   */
+  Table familiesInShort() {
+    List<Sheet.Row> rows = byWins("families");
+    List<Pick> picks = family(rows);
+    inShort(picks);
+    return Pick.table("sections-in-short", "What you aim at, what wins", picks, rows)
+        .note(RACKS)
+        .note(explained())
+        .build();
+  }
+
+  /** The lines that most wins came from, in short. */
+  Table linesInShort() {
+    List<Sheet.Row> rows = byWins("hand-choice");
+    List<Pick> picks = line(rows);
+    inShort(picks);
+    return Pick.table(
+            "lines-in-short",
+            "The lines won with most often",
+            picks,
+            rows.stream().limit(SHORT).toList())
+        .note(RACKS)
+        .note(explained())
+        .build();
+  }
+
+  private List<Sheet.Row> byWins(String file) {
+    return results.rows(file).stream()
+        .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count("wins")))
+        .toList();
   }
 
   /** How games go on with each line. */
@@ -69,7 +107,7 @@ public final class AimTables {
     List<Pick> picks = family(rows);
     picks.add(Pick.count("lines", "lines", "Lines of the section."));
     picks.add(Pick.count("ways", "hands", "Ways to make them.").headed("ways to make them"));
-    aims(picks, rows);
+    aims(picks);
     return Pick.table("sections", "Which sections are aimed at and won with", picks, rows)
         .note(explained())
         .build();
@@ -96,15 +134,20 @@ public final class AimTables {
     }
   }
 
-  private static void aims(List<Pick> picks, List<Sheet.Row> rows) {
-    picks.add(aimed("aimed-after-deal", "aimed at after the deal, of 100", rows));
-    picks.add(aimed("aimed-after-passes", "aimed at after the passes, of 100", rows));
+  private static void aims(List<Pick> picks) {
     picks.add(
         Pick.inHundred(
-                "share-of-wins",
-                "in 100 wins",
-                "Its share of all wins.",
-                row -> row.number("share-of-wins"))
+                "aimed-after-deal-share",
+                PLAYERS,
+                "Of 100 players, those that aimed at it after the deal.",
+                row -> row.number("aimed-after-deal-share"))
+            .headed("aimed at after the deal, of 100 players"));
+    picks.add(
+        Pick.rangeInHundred(
+                "aimed-share", PLAYERS, "Of 100 players, those that aimed at it, with the range.")
+            .headed("aimed at after the passes, of 100 players"));
+    picks.add(
+        Pick.rangeInHundred("share-of-wins", "in 100 wins", "Its share of all wins, with range.")
             .headed("of 100 wins"));
     picks.add(
         Pick.rangeInHundred(
@@ -118,6 +161,12 @@ public final class AimTables {
                 AIMERS,
                 "Players that aimed at it after the passes and won, with whatever line, and range.")
             .headed("won with any line, of 100 that aimed at it after the passes"));
+  }
+
+  private static void inShort(List<Pick> picks) {
+    List<Pick> all = new ArrayList<>();
+    aims(all);
+    picks.addAll(all.subList(1, all.size()));
   }
 
   private static void play(List<Pick> picks) {
@@ -143,16 +192,6 @@ public final class AimTables {
         Pick.mean("points-when-won", "points a win", "What the winner received on average.")
             .headed("points a win")
             .shownTo(0));
-  }
-
-  private static Pick aimed(String name, String heading, List<Sheet.Row> rows) {
-    Map<String, Double> sums = sums(name, rows);
-    return Pick.inHundred(
-            name,
-            PLAYERS,
-            "Of 100 players that aimed at any line then.",
-            row -> Pick.quotient(row.number(name), sums.getOrDefault(row.text("arm"), 0.0)))
-        .headed(heading);
   }
 
   /** The sum of a count for each way of playing. */

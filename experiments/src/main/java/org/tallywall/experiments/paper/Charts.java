@@ -15,6 +15,7 @@ final class Charts {
     List<Figure> figures = new ArrayList<>(answers(results));
     PartChart.of(results).ifPresent(figures::add);
     figures.addAll(AimChart.all(results));
+    figures.addAll(CourseCharts.of(results));
     return figures;
   }
 
@@ -30,9 +31,26 @@ final class Charts {
   /** The one chart of the notes. */
   static Optional<Figure> first(Results results) {
     List<Figure> all = of(results);
-    Optional<Figure> parts =
-        all.stream().filter(one -> one.caption().stem().equals("where-games-go")).findFirst();
+    if (Ways.oneTable(results)) {
+      Optional<Figure> shown = named(all, shown(results));
+      return shown.isPresent() ? shown : all.stream().findFirst();
+    }
+    Optional<Figure> parts = named(all, PartChart.STEM);
     boolean map = results.sheet("branch").isPresent() || results.sheet("sweep").isPresent();
     return map || parts.isEmpty() ? all.stream().findFirst() : parts;
+  }
+
+  private static String shown(Results results) {
+    return switch (Shown.of(results)) {
+      case SEATS -> PartChart.STEM;
+      case FAMILIES -> AimChart.FAMILIES;
+      case LINES -> AimChart.LINES;
+      case ENDINGS -> CourseCharts.ENDINGS;
+      case PASSES -> CourseCharts.PASSES;
+    };
+  }
+
+  private static Optional<Figure> named(List<Figure> figures, String stem) {
+    return figures.stream().filter(one -> one.caption().stem().equals(stem)).findFirst();
   }
 }

@@ -111,9 +111,7 @@ final class CourseTables {
     }
     picks.add(
         Pick.words(
-                "step",
-                "The pass, or the question whether to stop.",
-                row -> PASSES.getOrDefault(row.text("step"), row.text("step")))
+                "step", "The pass, or the question whether to stop.", row -> pass(row.text("step")))
             .headed("pass"));
     picks.add(
         Pick.inHundred(
@@ -141,6 +139,11 @@ final class CourseTables {
     return Pick.table("the-passes", "The Charleston, pass by pass", picks, rows)
         .note("Tiles away: how many tiles a rack lacks to the nearest line, all four on average.")
         .build();
+  }
+
+  /** A pass as people call it. */
+  static String pass(String step) {
+    return PASSES.getOrDefault(step, step);
   }
 
   private static OptionalDouble blind(Sheet.Row row) {

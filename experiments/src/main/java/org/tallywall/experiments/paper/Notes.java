@@ -42,9 +42,20 @@ final class Notes {
     if (!results.rows("ratings").isEmpty()) {
       return List.of(RatingTable.of(results));
     }
-    return results.rows("win-rates").isEmpty()
-        ? List.of()
-        : List.of(new WinTables(results).brief());
+    return Ways.oneTable(results)
+        ? List.of(shown(results))
+        : results.rows("win-rates").isEmpty() ? List.of() : List.of(new WinTables(results).brief());
+  }
+
+  /** What one fixed table is asked about. */
+  private static Table shown(Results results) {
+    return switch (Shown.of(results)) {
+      case SEATS -> new WinTables(results).brief();
+      case FAMILIES -> new AimTables(results, Map.of()).familiesInShort();
+      case LINES -> new AimTables(results, Map.of()).linesInShort();
+      case ENDINGS -> new CourseTables(results).endings();
+      case PASSES -> new CourseTables(results).passes();
+    };
   }
 
   /** How many deals, what was fixed before, where it comes from. */

@@ -16,6 +16,9 @@ import org.tallywall.reports.table.Rounding;
 
 /** Where 100 games go: a bar for every way of playing, or for every seat of one fixed table. */
 final class PartChart {
+  /** Stem of the chart. */
+  static final String STEM = "where-games-go";
+
   private static final List<String> COUNTS =
       List.of("won-on-own-draw", "won-on-discard", "threw-the-winning-tile", "only-paid");
 
@@ -64,8 +67,7 @@ final class PartChart {
       bars.add(new PartBars.Bar(name, standing, values(row)));
     }
     Caption caption =
-        new Caption(
-            "where-games-go", "Where 100 games go", described(parts, bars), Notes.under(results));
+        new Caption(STEM, "Where 100 games go", described(parts, bars), Notes.under(results));
     return new PartBars(caption, new Axis("of 100 games", ""), parts, bars, changes);
   }
 

@@ -2,8 +2,8 @@ package org.tallywall.experiments.paper;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.tallywall.experiments.results.Results;
-import org.tallywall.experiments.results.Sheet;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Table;
 
 /** The steps of the defence, {@code defence.csv} in words for readers. */
