@@ -1,53 +1,50 @@
 package org.tallywall.experiments.answer;
 
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import org.tallywall.experiments.tally.EndTally;
 import org.tallywall.experiments.tally.EndTally.End;
-import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.schema.EndingColumns;
 import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
 /** How games ended, by the number of tiles left in the wall. */
 final class Endings {
+  private static final Map<End, Column> COLUMNS =
+      new EnumMap<>(
+          Map.of(
+              End.DRAW, EndingColumns.WON_BY_DRAW,
+              End.EXCHANGE, EndingColumns.WON_BY_EXCHANGE,
+              End.DISCARD, EndingColumns.WON_ON_DISCARD,
+              End.DEAL, EndingColumns.WON_BEFORE_PLAY,
+              End.WALL_GAME, EndingColumns.WALL_GAMES,
+              End.VOID, EndingColumns.VOID_GAMES));
+
   private Endings() {}
 
   static Table of(List<Way> ways) {
     TableBuilder table =
-        Table.builder("endings", "How games ended, by the number of tiles left in the wall")
-            .columns(
-                Column.text("arm", "The way of playing; \"table\" for one fixed table."),
-                Column.integer("wall", "tiles", "Tiles left in the wall at the end."),
-                Column.integer("games", "games", "Games that ended there."),
-                Column.integer("won-by-draw", "games", "Won on the tile drawn."),
-                Column.integer("won-by-exchange", "games", "Won by a joker exchange."),
-                Column.integer("won-on-discard", "games", "Won on a discard."),
-                Column.integer("won-before-play", "games", "East was complete before play."),
-                Column.integer("wall-games", "games", "Nobody won before the wall ran out."),
-                Column.integer("void-games", "games", "Three hands were dead."));
+        Table.builder(EndingColumns.FILE, "How games ended, by the number of tiles left in the wall")
+            .columns(EndingColumns.all());
     for (Way way : ways) {
-      EndTally ends = way.tally().ends();
-      for (int wall = ends.most(); wall >= 0; wall--) {
+      for (int wall = way.tally().ends().most(); wall >= 0; wall--) {
         table.row(row(way, wall));
       }
     }
     return table.build();
   }
 
-  private static List<Cell> row(Way way, int wall) {
+  private static Row row(Way way, int wall) {
     EndTally ends = way.tally().ends();
-    List<Cell> cells = new ArrayList<>();
-    cells.add(Cell.text(way.name()));
-    cells.add(Cell.whole(wall));
+    Row row = new Row().set(EndingColumns.ARM, way.name()).set(EndingColumns.WALL, wall);
     long games = 0;
     for (End end : End.values()) {
       games += ends.games(end, wall);
+      row.set(COLUMNS.get(end), ends.games(end, wall));
     }
-    cells.add(Cell.whole(games));
-    for (End end : End.values()) {
-      cells.add(Cell.whole(ends.games(end, wall)));
-    }
-    return cells;
+    return row.set(EndingColumns.GAMES, games);
   }
 }

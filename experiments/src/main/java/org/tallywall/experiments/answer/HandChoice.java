@@ -1,11 +1,10 @@
 package org.tallywall.experiments.answer;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
-import org.tallywall.reports.table.Cell;
-import org.tallywall.reports.table.Column;
+import org.tallywall.reports.schema.HandChoiceColumns;
+import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
@@ -13,39 +12,23 @@ import org.tallywall.reports.table.TableBuilder;
 final class HandChoice {
   private HandChoice() {}
 
-  private static List<Column> columns() {
-    List<Column> columns =
-        new ArrayList<>(
-            List.of(
-                Column.text("arm", "The way of playing; \"table\" for one fixed table."),
-                Column.text("line", "The line's id."),
-                Column.text("family", "The section of the card."),
-                Column.text("nickname", "What the card calls the line."),
-                Column.integer("value", "points", "What the line pays."),
-                Column.text("concealed", "\"yes\" where nothing may be exposed, else \"no\"."),
-                Column.integer("ways", "hands", "Ways to make it.")));
-    columns.addAll(AimColumns.columns());
-    return columns;
-  }
-
   static Table of(ConcreteHands hands, List<Way> ways, Certainty certainty) {
     TableBuilder table =
-        Table.builder("hand-choice", "Which lines are aimed at and won with").columns(columns());
+        Table.builder(HandChoiceColumns.FILE, "Which lines are aimed at and won with")
+            .columns(HandChoiceColumns.all());
     for (Way way : ways) {
       for (int at = 0; at < hands.lines(); at++) {
         Line line = hands.line(at);
-        List<Cell> cells =
-            new ArrayList<>(
-                List.of(
-                    Cell.text(way.name()),
-                    Cell.text(line.id()),
-                    Cell.text(line.family()),
-                    Cell.text(line.say()),
-                    Cell.whole(line.value()),
-                    Cell.text(line.concealed() ? "yes" : "no"),
-                    Cell.whole(hands.ways(at))));
-        cells.addAll(AimColumns.cells(way.tally().line(at), way, certainty));
-        table.row(cells);
+        Row row =
+            new Row()
+                .set(HandChoiceColumns.ARM, way.name())
+                .set(HandChoiceColumns.LINE, line.id())
+                .set(HandChoiceColumns.FAMILY, line.family())
+                .set(HandChoiceColumns.NICKNAME, line.say())
+                .set(HandChoiceColumns.VALUE, line.value())
+                .set(HandChoiceColumns.CONCEALED, line.concealed() ? "yes" : "no")
+                .set(HandChoiceColumns.WAYS, hands.ways(at));
+        table.row(AimCells.add(way.tally().line(at), way, certainty, row));
       }
     }
     return table.build();
