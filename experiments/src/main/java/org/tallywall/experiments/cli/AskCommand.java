@@ -19,6 +19,7 @@ import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.study.RulesFile;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

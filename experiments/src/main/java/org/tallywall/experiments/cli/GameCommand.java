@@ -21,6 +21,7 @@ import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.SpokenTiles;
 import org.tallywall.experiments.story.TileWords;
 import org.tallywall.experiments.story.TypedTiles;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.results.ResultNames;
 
 /**
  * What is found in a folder before a run begins in it.
@@ -33,8 +34,8 @@ record Standing(Path target, boolean used, Optional<Manifest> manifest) {
   /** A folder with nothing but an empty folder of blocks was left by a run that died at once. */
   private static boolean used(Path target) {
     try (Stream<Path> inside = Files.list(target)) {
-      return inside.anyMatch(path -> !path.getFileName().toString().equals(RunFolder.BLOCKS))
-          || holdsBlocks(target.resolve(RunFolder.BLOCKS));
+      return inside.anyMatch(path -> !path.getFileName().toString().equals(ResultNames.BLOCKS))
+          || holdsBlocks(target.resolve(ResultNames.BLOCKS));
     } catch (IOException e) {
       throw new WrongInputException("\"" + target + "\" cannot be looked into");
     }
@@ -45,7 +46,7 @@ record Standing(Path target, boolean used, Optional<Manifest> manifest) {
       return Files.exists(blocks);
     }
     try (Stream<Path> inside = Files.list(blocks)) {
-      return inside.anyMatch(path -> !path.getFileName().toString().equals(RunFolder.LOCK));
+      return inside.anyMatch(path -> !path.getFileName().toString().equals(ResultNames.LOCK));
     }
   }
 
@@ -61,7 +62,7 @@ record Standing(Path target, boolean used, Optional<Manifest> manifest) {
     if (!used) {
       return;
     }
-    if (manifest.isEmpty() && !Files.exists(target.resolve(Manifest.FILE))) {
+    if (manifest.isEmpty() && !Files.exists(target.resolve(ResultNames.MANIFEST))) {
       throw refused(
           " is there already and holds no results of a run; name another folder with --out");
     }
@@ -91,7 +92,7 @@ record Standing(Path target, boolean used, Optional<Manifest> manifest) {
               + " overwrite to begin anew");
     }
     List<String> differences =
-        Differences.between(manifest.get(), wanted, target.resolve(RunFolder.STUDY), study);
+        Differences.between(manifest.get(), wanted, target.resolve(ResultNames.STUDY), study);
     if (!differences.isEmpty()) {
       throw refused(
           " holds another run, which cannot go on as this one; different: "

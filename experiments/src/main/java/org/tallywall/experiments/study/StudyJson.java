@@ -93,7 +93,7 @@ public final class StudyJson {
     fields.put("card", card);
     fields.put("rules", study.rules().switches());
     fields.put("seed", study.extent().seed());
-    fields.putAll(DesignJson.fields(study.design(), player));
+    fields.putAll(study.design().fields(player));
     question.primary().ifPresent(measure -> fields.put("primary", measure.text()));
     fields.put("secondary", question.secondary().stream().map(Measure::text).toList());
     boolean rate = question.primary().map(Measure::isRate).orElse(false);

@@ -1,5 +1,7 @@
 package org.tallywall.experiments.benchmarks;
 
+import org.tallywall.experiments.design.table.TableDesign;
+import org.tallywall.experiments.design.PlayedDesign;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,10 +24,9 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.experiments.run.BlockKeeper;
 import org.tallywall.experiments.run.LocalRun;
-import org.tallywall.experiments.run.Plans;
 import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.run.StudyPlayer;
+import org.tallywall.experiments.design.StudyPlayer;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Question;
@@ -128,7 +129,7 @@ final class Growth {
   private static StudyTally play(long deals, int threads) {
     Study study = study(deals);
     TableSetup setup = new TableSetup(BenchmarkCards.demo(), study.rules());
-    StudyTally sum = new StudyTally(Plans.of(study), setup);
+    StudyTally sum = new StudyTally(PlayedDesign.planOf(study), setup);
     new LocalRun(
             pulse -> new StudyPlayer(study, setup, pulse),
             new RunState(deals, study.extent().blockSize(), 0),
@@ -150,7 +151,7 @@ final class Growth {
         new Question("growth", "", Optional.empty(), List.of(), 0.95),
         card,
         TableRules.STANDARD,
-        new Design.Table(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),
+        new TableDesign(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),
         new Extent(1, deals, 0),
         new Source(nowhere, nowhere, Optional.empty(), Optional.empty()));
   }

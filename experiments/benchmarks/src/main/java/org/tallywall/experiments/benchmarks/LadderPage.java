@@ -1,5 +1,6 @@
 package org.tallywall.experiments.benchmarks;
 
+import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,7 +14,7 @@ import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.reports.markdown.MarkdownWriter;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -38,7 +39,7 @@ public final class LadderPage {
     this.ladders = ladders;
     this.rungs = ladders.stream().map(Rung::of).toList();
     this.players = new LinkedHashMap<>();
-    for (Arm arm : ((Design.RoundRobin) study.design()).players()) {
+    for (Arm arm : ((RoundRobinDesign) study.design()).players()) {
       players.put(arm.name(), arm.player());
     }
   }

@@ -1,0 +1,32 @@
+package org.tallywall.experiments.design.arms;
+
+import java.util.List;
+import org.tallywall.experiments.deals.GameCourse;
+import org.tallywall.experiments.deals.StanceListener;
+import org.tallywall.experiments.study.Measure;
+import org.tallywall.experiments.tally.SeatGame;
+import org.tallywall.strategies.habit.Stance;
+
+/**
+ * What a studied seat made of one game.
+ *
+ * @param values the number that each measure of the study counts
+ * @param course the course of the game
+ * @param stepWalls tiles left when the seat first came to each step of its defence, or {@link
+ *     StanceListener#NEVER}
+ */
+record ArmGame(long[] values, GameCourse course, int[] stepWalls) {
+  static ArmGame of(
+      SeatGame game, List<Measure> measures, GameCourse course, StanceListener stances, int seat) {
+    long[] values = new long[measures.size()];
+    for (int at = 0; at < values.length; at++) {
+      values[at] = game.value(measures.get(at));
+    }
+    Stance[] steps = Stance.values();
+    int[] walls = new int[steps.length];
+    for (Stance step : steps) {
+      walls[step.ordinal()] = stances.firstWall(seat, step);
+    }
+    return new ArmGame(values, course, walls);
+  }
+}
