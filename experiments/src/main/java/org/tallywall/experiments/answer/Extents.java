@@ -1,7 +1,7 @@
 package org.tallywall.experiments.answer;
 
 import org.tallywall.experiments.stop.Stopping;
-import org.tallywall.experiments.study.Question;
+import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.study.Until;
 import org.tallywall.reports.table.CellText;
 
@@ -16,7 +16,7 @@ public final class Extents {
    * @return a line
    */
   public static String title(StudyAnswer answer) {
-    Question question = answer.study().question();
+    StudyQuestion question = answer.study().question();
     return (question.words().isEmpty() ? question.name() : question.words())
         + " ("
         + count(answer.tally().deals())

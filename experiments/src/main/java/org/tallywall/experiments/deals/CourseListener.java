@@ -29,8 +29,8 @@ final class CourseListener implements GameListener {
   }
 
   /** The course of the game that ended last, copied. */
-  GameCourse course() {
-    return new GameCourse(Arrays.copyOf(prints, events), Arrays.copyOf(walls, events));
+  Course course() {
+    return new Course(Arrays.copyOf(prints, events), Arrays.copyOf(walls, events));
   }
 
   private void mix(long value) {

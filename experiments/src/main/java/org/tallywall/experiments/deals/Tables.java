@@ -15,10 +15,10 @@ import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecorder;
 import org.tallywall.core.record.RecordJson;
-import org.tallywall.experiments.run.Fault;
 import org.tallywall.experiments.run.GamePlace;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.experiments.tally.TallyListener;
@@ -103,7 +103,7 @@ public final class Tables {
    *
    * @return the course; of no use where courses are not compared
    */
-  public GameCourse course() {
+  public Course course() {
     return course.course();
   }
 
@@ -225,7 +225,7 @@ public final class Tables {
       String what = illegal ? cause.getMessage() : "";
       int studied = replayed.apply(place).seat();
       return new PlayerFaultException(
-          new Fault(place.deal(), place.arm(), studied, seat, illegal, what), cause);
+          new SpoiltDeal(place.deal(), place.arm(), studied, seat, illegal, what), cause);
     }
   }
 }

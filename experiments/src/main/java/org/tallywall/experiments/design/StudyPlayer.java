@@ -11,10 +11,10 @@ import org.tallywall.experiments.deals.Tables;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.BlockPlayer;
 import org.tallywall.experiments.run.BlockResult;
-import org.tallywall.experiments.run.Fault;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunState;
+import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.experiments.tally.TallyPlan;
@@ -86,12 +86,12 @@ public final class StudyPlayer implements BlockPlayer {
   private final class Pass {
     private final Block block;
     private final RunState state;
-    private final Map<Long, Fault> aside;
-    private final Map<Long, Fault> found = new TreeMap<>();
+    private final Map<Long, SpoiltDeal> aside;
+    private final Map<Long, SpoiltDeal> found = new TreeMap<>();
     private final StudyTally tally = new StudyTally(plan, setup);
     private final List<String> records = new ArrayList<>();
 
-    Pass(Block block, RunState state, Map<Long, Fault> aside) {
+    Pass(Block block, RunState state, Map<Long, SpoiltDeal> aside) {
       this.block = block;
       this.state = state;
       this.aside = aside;

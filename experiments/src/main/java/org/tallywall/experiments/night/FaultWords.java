@@ -4,9 +4,9 @@ import java.nio.file.Path;
 import java.util.List;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.results.ResultNames;
-import org.tallywall.experiments.run.Fault;
 import org.tallywall.experiments.run.GamePlace;
 import org.tallywall.experiments.run.SlowPlayerException;
+import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.Cell;
@@ -23,7 +23,7 @@ final class FaultWords {
   }
 
   /** A sentence about a fault, with the command that shows it from where the user is. */
-  String fault(Fault fault, Path studyFile) {
+  String fault(SpoiltDeal fault, Path studyFile) {
     return "the player \"%s\" at seat %d %s in deal %d%s; see it again with: %s"
         .formatted(
             player(fault),
@@ -48,7 +48,7 @@ final class FaultWords {
   }
 
   /** The deals set aside, with commands that hold in the results folder. */
-  Table table(List<Fault> faults) {
+  Table table(List<SpoiltDeal> faults) {
     TableBuilder table =
         Table.builder("faults", "Deals set aside")
             .columns(
@@ -63,7 +63,7 @@ final class FaultWords {
                     Column.text("words", "What was wrong with an illegal answer."),
                     Column.text(
                         "command", "Shows the game again, typed in the folder of the results.")));
-    for (Fault fault : faults) {
+    for (SpoiltDeal fault : faults) {
       table.row(
           Cell.whole(fault.deal()),
           Cell.text(fault.arm()),
@@ -76,15 +76,15 @@ final class FaultWords {
     return table.build();
   }
 
-  private static String what(Fault fault) {
+  private static String what(SpoiltDeal fault) {
     return fault.illegal() ? "answered illegally" : "broke down";
   }
 
-  private static GamePlace place(Fault fault) {
+  private static GamePlace place(SpoiltDeal fault) {
     return new GamePlace(fault.deal(), 0, fault.arm(), fault.studied());
   }
 
-  private String player(Fault fault) {
+  private String player(SpoiltDeal fault) {
     return player(place(fault), fault.seat());
   }
 

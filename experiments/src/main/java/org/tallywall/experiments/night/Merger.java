@@ -8,8 +8,8 @@ import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.run.BlockReader;
 import org.tallywall.experiments.run.BlockResult;
-import org.tallywall.experiments.run.Fault;
 import org.tallywall.experiments.run.PlayerFaultException;
+import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.stop.Stopping;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.RecordWriter;
@@ -24,7 +24,7 @@ final class Merger implements BlockReader {
   private final TableSetup setup;
   private final StudyTally tally;
   private final Optional<Stopping> stopping;
-  private final List<Fault> faults = new ArrayList<>();
+  private final List<SpoiltDeal> faults = new ArrayList<>();
   private RecordWriter records;
   private long blocks;
 
@@ -70,7 +70,7 @@ final class Merger implements BlockReader {
     return blocks;
   }
 
-  List<Fault> faults() {
+  List<SpoiltDeal> faults() {
     return List.copyOf(faults);
   }
 

@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.tallywall.experiments.results.ResultNames;
-import org.tallywall.experiments.run.Fault;
+import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.store.WholeFile.Filler;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.markdown.ColumnsPage;
@@ -28,7 +28,7 @@ final class ResultFiles {
    */
   static Map<String, Filler> of(Merger merged, FaultWords words, Path records) {
     List<Table> tables = new ArrayList<>(merged.tables());
-    List<Fault> faults = merged.faults();
+    List<SpoiltDeal> faults = merged.faults();
     if (!faults.isEmpty()) {
       tables.add(words.table(faults));
     }

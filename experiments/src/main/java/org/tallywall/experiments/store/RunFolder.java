@@ -47,17 +47,17 @@ public final class RunFolder implements AutoCloseable {
    * @throws FailedException if nothing can be written there
    */
   public static RunFolder open(Path target, OnExisting onExisting, Manifest wanted, String study) {
-    Standing standing = Standing.of(target);
+    FolderStanding standing = FolderStanding.of(target);
     standing.check(onExisting, wanted, study);
     FreshFolder fresh = FreshFolder.make(target);
     RunLock lock = null;
     try {
       lock = RunLock.take(target.resolve(ResultNames.BLOCKS).resolve(ResultNames.LOCK));
       if (lock == null) {
-        throw Standing.busy(target);
+        throw FolderStanding.busy(target);
       }
       // Another run may have come and gone since the first look.
-      standing = Standing.of(target);
+      standing = FolderStanding.of(target);
       standing.check(onExisting, wanted, study);
       RunFolder folder = begin(lock, fresh, standing, onExisting, wanted, study);
       lock = null;
@@ -74,7 +74,7 @@ public final class RunFolder implements AutoCloseable {
   private static RunFolder begin(
       RunLock lock,
       FreshFolder fresh,
-      Standing standing,
+      FolderStanding standing,
       OnExisting onExisting,
       Manifest wanted,
       String study)
@@ -105,7 +105,10 @@ public final class RunFolder implements AutoCloseable {
   public static void checkSame(Path target, Manifest now, String study) {
     List<String> differences =
         Manifest.read(target)
-            .map(there -> Differences.between(there, now, target.resolve(ResultNames.STUDY), study))
+            .map(
+                there ->
+                    ManifestDifferences.between(
+                        there, now, target.resolve(ResultNames.STUDY), study))
             .orElse(List.of("there is no manifest that can be read"));
     if (!differences.isEmpty()) {
       throw new WrongInputException(

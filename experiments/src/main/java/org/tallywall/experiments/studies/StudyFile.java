@@ -25,11 +25,11 @@ import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.study.Patience;
-import org.tallywall.experiments.study.Question;
 import org.tallywall.experiments.study.QuestionReader;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.study.Until;
 import org.tallywall.experiments.study.UntilReader;
 import org.tallywall.strategies.catalog.Catalog;
@@ -92,7 +92,7 @@ public final class StudyFile {
   }
 
   private Study study() {
-    Question question = new QuestionReader(fields).read();
+    StudyQuestion question = new QuestionReader(fields).read();
     TableRules written = RulesReader.read(fields.node("rules"), faults);
     Optional<DesignKind> kind = designs.kind();
     PlayedDesign design = kind.map(designs::read).orElse(null);

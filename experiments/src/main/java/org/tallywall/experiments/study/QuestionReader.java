@@ -28,7 +28,7 @@ public final class QuestionReader {
    *
    * @return the question; of no use where it has a fault
    */
-  public Question read() {
+  public StudyQuestion read() {
     String name = "";
     if (fields.require("study", "a name, as in \"study\": \"first-look\"")) {
       name = fields.text("study", "x");
@@ -42,7 +42,8 @@ public final class QuestionReader {
     }
     double confidence = fields.between("confidence", USUAL_CONFIDENCE, 0, 1);
     Optional<Measure> primary = primary();
-    return new Question(name, fields.text("question", ""), primary, secondary(primary), confidence);
+    return new StudyQuestion(
+        name, fields.text("question", ""), primary, secondary(primary), confidence);
   }
 
   private Optional<Measure> primary() {

@@ -86,7 +86,7 @@ public final class StudyJson {
   /** All on which numbers depend. */
   private static Map<String, Object> fields(
       Study study, String card, Function<PlayerSpec, Object> player) {
-    Question question = study.question();
+    StudyQuestion question = study.question();
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("study", question.name());
     fields.put("question", question.words());

@@ -9,7 +9,7 @@ import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.markup.Element;
-import org.tallywall.reports.markup.Node;
+import org.tallywall.reports.markup.MarkupNode;
 import org.tallywall.reports.svg.SvgWriter;
 
 /** Makes the elements of a page, part by part, and numbers what needs a number. */
@@ -30,13 +30,13 @@ final class PartWriter {
     this.document = document;
   }
 
-  List<Node> parts(List<Part> parts) {
-    List<Node> nodes = new ArrayList<>();
+  List<MarkupNode> parts(List<Part> parts) {
+    List<MarkupNode> nodes = new ArrayList<>();
     parts.forEach(part -> nodes.add(part(part)));
     return nodes;
   }
 
-  private Node part(Part part) {
+  private MarkupNode part(Part part) {
     if (part instanceof Part.Answer answer) {
       return answer(answer);
     }
@@ -62,7 +62,7 @@ final class PartWriter {
   }
 
   /** Parts that hold no others. */
-  private Node plain(Part part) {
+  private MarkupNode plain(Part part) {
     if (part instanceof Part.Bullets bullets) {
       Element list = Element.of("ul");
       bullets.items().forEach(item -> list.add(Element.of("li", item)));
@@ -126,7 +126,7 @@ final class PartWriter {
     String id = "section-" + ++sections;
     Element heading = Element.of("h" + level, section.title());
     level = Math.min(level + 1, DEEPEST_HEADING);
-    List<Node> parts = parts(section.parts());
+    List<MarkupNode> parts = parts(section.parts());
     level = Integer.parseInt(heading.name().substring(1));
     if (section.fold() == Fold.FIXED) {
       return Element.of("section").with("id", id).add(heading).addAll(parts);
@@ -184,7 +184,7 @@ final class PartWriter {
   }
 
   /** The footnotes of all parts written so far; no element if there is none. */
-  List<Node> footnotes() {
+  List<MarkupNode> footnotes() {
     if (footnotes.isEmpty()) {
       return List.of();
     }

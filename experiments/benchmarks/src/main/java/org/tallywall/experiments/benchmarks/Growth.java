@@ -1,7 +1,5 @@
 package org.tallywall.experiments.benchmarks;
 
-import org.tallywall.experiments.design.table.TableDesign;
-import org.tallywall.experiments.design.PlayedDesign;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -22,16 +20,17 @@ import org.openjdk.jmh.runner.options.TimeValue;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.design.StudyPlayer;
+import org.tallywall.experiments.design.table.TableDesign;
 import org.tallywall.experiments.run.BlockKeeper;
 import org.tallywall.experiments.run.LocalRun;
 import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.design.StudyPlayer;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Extent;
-import org.tallywall.experiments.study.Question;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
@@ -148,7 +147,7 @@ final class Growth {
     PlayerSpec nearest = new PlayerSpec(Catalog.standard().type("nearest").orElseThrow(), Map.of());
     Path nowhere = Path.of("growth.json");
     return new Study(
-        new Question("growth", "", Optional.empty(), List.of(), 0.95),
+        new StudyQuestion("growth", "", Optional.empty(), List.of(), 0.95),
         card,
         TableRules.STANDARD,
         new TableDesign(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),

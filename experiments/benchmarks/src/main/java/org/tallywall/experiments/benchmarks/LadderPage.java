@@ -1,6 +1,5 @@
 package org.tallywall.experiments.benchmarks;
 
-import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -8,13 +7,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.ResultsFolder;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.reports.markdown.MarkdownWriter;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;

@@ -1,6 +1,5 @@
 package org.tallywall.experiments.benchmarks;
 
-import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -16,10 +15,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
-import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Design;
-import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
 import org.tallywall.experiments.studies.StudyFile;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Study;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 

@@ -5,8 +5,8 @@ import java.util.Collections;
 import java.util.List;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Seats;
+import org.tallywall.experiments.deals.Course;
 import org.tallywall.experiments.deals.DealPlayer;
-import org.tallywall.experiments.deals.GameCourse;
 import org.tallywall.experiments.deals.Tables;
 import org.tallywall.experiments.run.GamePlace;
 import org.tallywall.experiments.study.Arm;
@@ -96,7 +96,7 @@ final class ArmDeals implements DealPlayer {
     }
     tables.tally().count(into.arm(arm), mask);
     byArm.get(arm).get(0).play(deal, place(arm, deal, GamePlace.ALL));
-    GameCourse course = tables.course();
+    Course course = tables.course();
     for (int at = 0; at < games[arm].length; at++) {
       games[arm][at] = game(design.seats().get(at), course);
     }
@@ -117,7 +117,7 @@ final class ArmDeals implements DealPlayer {
     return new GamePlace(deal.number(), running++, design.arms().get(arm).name(), seat);
   }
 
-  private ArmGame game(int seat, GameCourse course) {
+  private ArmGame game(int seat, Course course) {
     return ArmGame.of(tables.tally().seatGame(seat), measures, course, tables.stances(), seat);
   }
 

@@ -1,7 +1,7 @@
 package org.tallywall.experiments.design.arms;
 
 import java.util.List;
-import org.tallywall.experiments.deals.GameCourse;
+import org.tallywall.experiments.deals.Course;
 import org.tallywall.experiments.deals.StanceListener;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.SeatGame;
@@ -15,9 +15,9 @@ import org.tallywall.strategies.habit.Stance;
  * @param stepWalls tiles left when the seat first came to each step of its defence, or {@link
  *     StanceListener#NEVER}
  */
-record ArmGame(long[] values, GameCourse course, int[] stepWalls) {
+record ArmGame(long[] values, Course course, int[] stepWalls) {
   static ArmGame of(
-      SeatGame game, List<Measure> measures, GameCourse course, StanceListener stances, int seat) {
+      SeatGame game, List<Measure> measures, Course course, StanceListener stances, int seat) {
     long[] values = new long[measures.size()];
     for (int at = 0; at < values.length; at++) {
       values[at] = game.value(measures.get(at));

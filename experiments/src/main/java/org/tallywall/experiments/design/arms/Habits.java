@@ -3,7 +3,7 @@ package org.tallywall.experiments.design.arms;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.tallywall.experiments.deals.GameCourse;
+import org.tallywall.experiments.deals.Course;
 import org.tallywall.experiments.deals.StanceListener;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.strategies.habit.Stance;
@@ -64,6 +64,6 @@ public final class Habits {
 
   private static int parting(ArmGame arm, ArmGame baseline) {
     int event = arm.course().parts(baseline.course());
-    return event == GameCourse.NONE ? StanceListener.NEVER : arm.course().wallAfter(event);
+    return event == Course.NONE ? StanceListener.NEVER : arm.course().wallAfter(event);
   }
 }

@@ -34,9 +34,9 @@ import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Measure;
-import org.tallywall.experiments.study.Question;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.tally.FiringTally;
 import org.tallywall.experiments.tally.StudyTally;
 
@@ -163,7 +163,8 @@ class BranchPositionsTest {
             List.of(0));
     Study study =
         new Study(
-            new Question("waits", "", Optional.of(Measure.WIN_RATE), List.of(Measure.POINTS), 0.95),
+            new StudyQuestion(
+                "waits", "", Optional.of(Measure.WIN_RATE), List.of(Measure.POINTS), 0.95),
             card,
             TABLE,
             design,

@@ -12,10 +12,10 @@ import java.util.stream.Collectors;
  * @param suit the suit letter, or 0 for a tile without suit
  * @param size tiles in the group, 1 to 6
  */
-record Block(String tile, char suit, int size) {
+record TileBlock(String tile, char suit, int size) {
   /** A group without suit. */
-  static Block of(String tile, int size) {
-    return new Block(tile, (char) 0, size);
+  static TileBlock of(String tile, int size) {
+    return new TileBlock(tile, (char) 0, size);
   }
 
   String text() {
@@ -23,20 +23,20 @@ record Block(String tile, char suit, int size) {
   }
 
   /** Several groups as one hand. */
-  static String hand(List<Block> blocks) {
-    return blocks.stream().map(Block::text).collect(Collectors.joining(" "));
+  static String hand(List<TileBlock> blocks) {
+    return blocks.stream().map(TileBlock::text).collect(Collectors.joining(" "));
   }
 
   /** Whether unequal sizes read the same from both ends, as so often in print. */
-  static boolean mirrored(List<Block> blocks) {
-    List<Integer> sizes = blocks.stream().map(Block::size).toList();
+  static boolean mirrored(List<TileBlock> blocks) {
+    List<Integer> sizes = blocks.stream().map(TileBlock::size).toList();
     List<Integer> reversed = new ArrayList<>(sizes);
     Collections.reverse(reversed);
     return reversed.equals(sizes) && sizes.stream().distinct().count() > 1;
   }
 
   /** The sizes as people say a shape: 4-2-3-3-2. */
-  static String shape(List<Block> blocks) {
+  static String shape(List<TileBlock> blocks) {
     return blocks.stream()
         .map(block -> String.valueOf(block.size()))
         .collect(Collectors.joining("-"));

@@ -1,14 +1,14 @@
 package org.tallywall.reports.markup;
 
 /** What stands within an element. */
-public sealed interface Node permits Element, Node.Words, Node.Verbatim {
+public sealed interface MarkupNode permits Element, MarkupNode.Words, MarkupNode.Verbatim {
 
   /**
    * Text, escaped when it is written.
    *
    * @param text any text
    */
-  record Words(String text) implements Node {}
+  record Words(String text) implements MarkupNode {}
 
   /**
    * Characters that are written as they are: the project's own styles and scripts, never anything
@@ -16,5 +16,5 @@ public sealed interface Node permits Element, Node.Words, Node.Verbatim {
    *
    * @param text the characters
    */
-  record Verbatim(String text) implements Node {}
+  record Verbatim(String text) implements MarkupNode {}
 }

@@ -14,31 +14,31 @@ import org.tallywall.core.card.SuitChoice;
  * @param suits how its suit letters may be read
  * @param mirrored whether its first hand has a shape that reads the same from both ends
  */
-record Sketch(
+record LineSketch(
     String say, List<String> hands, Slide slide, String where, SuitChoice suits, boolean mirrored) {
   /** A line without letters for numbers. */
-  static Sketch of(String say, List<Block> blocks, Slide slide) {
+  static LineSketch of(String say, List<TileBlock> blocks, Slide slide) {
     return of(say, blocks, slide, "");
   }
 
   /** A line with one hand. */
-  static Sketch of(String say, List<Block> blocks, Slide slide, String where) {
-    return new Sketch(
-        say + " " + Block.shape(blocks),
-        List.of(Block.hand(blocks)),
+  static LineSketch of(String say, List<TileBlock> blocks, Slide slide, String where) {
+    return new LineSketch(
+        say + " " + TileBlock.shape(blocks),
+        List.of(TileBlock.hand(blocks)),
         slide,
         where,
         SuitChoice.AS_WRITTEN,
-        Block.mirrored(blocks));
+        TileBlock.mirrored(blocks));
   }
 
   /** The same line with a further hand. */
-  Sketch or(List<Block> blocks) {
-    String other = Block.hand(blocks);
-    return hands.contains(other) || Block.mirrored(blocks)
+  LineSketch or(List<TileBlock> blocks) {
+    String other = TileBlock.hand(blocks);
+    return hands.contains(other) || TileBlock.mirrored(blocks)
         ? this
-        : new Sketch(
-            say + " or " + Block.shape(blocks),
+        : new LineSketch(
+            say + " or " + TileBlock.shape(blocks),
             List.of(hands.get(0), other),
             slide,
             where,
@@ -47,7 +47,7 @@ record Sketch(
   }
 
   /** The same line, which may also be made in one suit. */
-  Sketch orOneSuit() {
-    return new Sketch(say, hands, slide, where, SuitChoice.OR_ONE, mirrored);
+  LineSketch orOneSuit() {
+    return new LineSketch(say, hands, slide, where, SuitChoice.OR_ONE, mirrored);
   }
 }

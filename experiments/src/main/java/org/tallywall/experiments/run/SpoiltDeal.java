@@ -10,4 +10,5 @@ package org.tallywall.experiments.run;
  * @param illegal whether it answered with an illegal move; else it broke down
  * @param what what the engine said of an illegal move, or empty
  */
-public record Fault(long deal, String arm, int studied, int seat, boolean illegal, String what) {}
+public record SpoiltDeal(
+    long deal, String arm, int studied, int seat, boolean illegal, String what) {}

@@ -7,7 +7,7 @@ package org.tallywall.experiments.deals;
  * @param prints one number an event
  * @param walls tiles left after each event
  */
-public record GameCourse(long[] prints, int[] walls) {
+public record Course(long[] prints, int[] walls) {
   /** No such event. */
   public static final int NONE = -1;
 
@@ -17,7 +17,7 @@ public record GameCourse(long[] prints, int[] walls) {
    * @param other the other one
    * @return the first event that differs, or {@link #NONE}
    */
-  public int parts(GameCourse other) {
+  public int parts(Course other) {
     int both = Math.min(prints.length, other.prints.length);
     for (int event = 0; event < both; event++) {
       if (prints[event] != other.prints[event]) {

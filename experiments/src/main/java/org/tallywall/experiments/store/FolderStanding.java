@@ -16,19 +16,19 @@ import org.tallywall.experiments.results.ResultNames;
  * @param used whether anything is in it that a run would have to do with
  * @param manifest the manifest of the run in it; empty where there is none
  */
-record Standing(Path target, boolean used, Optional<Manifest> manifest) {
+record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
   /** Looks into a folder. */
-  static Standing of(Path target) {
+  static FolderStanding of(Path target) {
     if (target.toAbsolutePath().normalize().getFileName() == null) {
       throw new WrongInputException("\"" + target + "\" cannot be a results folder; name another");
     }
     if (!Files.exists(target)) {
-      return new Standing(target, false, Optional.empty());
+      return new FolderStanding(target, false, Optional.empty());
     }
     if (!Files.isDirectory(target)) {
       throw new WrongInputException("\"" + target + "\" is a file; name a folder with --out");
     }
-    return new Standing(target, used(target), Manifest.read(target));
+    return new FolderStanding(target, used(target), Manifest.read(target));
   }
 
   /** A folder with nothing but an empty folder of blocks was left by a run that died at once. */
@@ -92,7 +92,8 @@ record Standing(Path target, boolean used, Optional<Manifest> manifest) {
               + " overwrite to begin anew");
     }
     List<String> differences =
-        Differences.between(manifest.get(), wanted, target.resolve(ResultNames.STUDY), study);
+        ManifestDifferences.between(
+            manifest.get(), wanted, target.resolve(ResultNames.STUDY), study);
     if (!differences.isEmpty()) {
       throw refused(
           " holds another run, which cannot go on as this one; different: "

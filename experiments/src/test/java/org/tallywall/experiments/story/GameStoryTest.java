@@ -17,7 +17,7 @@ import org.tallywall.core.tile.TileSet;
 import org.tallywall.core.tile.TileText;
 
 /** The course of a game made up by hand; the rules are not checked here, only the words. */
-class CourseTest {
+class GameStoryTest {
   private static final Card CARD =
       CardFile.json(
               "card",
@@ -51,7 +51,7 @@ class CourseTest {
   }
 
   private static List<String> tell(GameRecord game, TileWords words) {
-    return Course.of(game, CARD, SeatNames.FROM_EAST, words);
+    return GameStory.of(game, CARD, SeatNames.FROM_EAST, words);
   }
 
   private static GameRecord.End win() {

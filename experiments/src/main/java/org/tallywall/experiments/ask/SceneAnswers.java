@@ -17,14 +17,14 @@ import org.tallywall.core.sheet.PositionSheet;
  * @param sheet the position
  * @param counts each answer with the number of seeds that gave it, in the order first given
  */
-public record Answers(PositionSheet sheet, Map<List<Move>, Integer> counts) {
+public record SceneAnswers(PositionSheet sheet, Map<List<Move>, Integer> counts) {
   /**
    * Keeps the order of the answers.
    *
    * @param sheet the position
    * @param counts how often each answer was given
    */
-  public Answers {
+  public SceneAnswers {
     counts = java.util.Collections.unmodifiableMap(new LinkedHashMap<>(counts));
   }
 
@@ -36,12 +36,12 @@ public record Answers(PositionSheet sheet, Map<List<Move>, Integer> counts) {
    * @param seeds how many seeds, from 0 on
    * @return all answers
    */
-  public static Answers of(PositionSheet sheet, Supplier<Player> player, int seeds) {
+  public static SceneAnswers of(PositionSheet sheet, Supplier<Player> player, int seeds) {
     Map<List<Move>, Integer> counts = new LinkedHashMap<>();
     for (int seed = 0; seed < seeds; seed++) {
       counts.merge(Asking.put(sheet, player.get(), seed, (view, move) -> {}), 1, Integer::sum);
     }
-    return new Answers(sheet, counts);
+    return new SceneAnswers(sheet, counts);
   }
 
   /**

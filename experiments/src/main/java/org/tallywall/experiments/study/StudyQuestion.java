@@ -14,7 +14,7 @@ import java.util.Set;
  * @param secondary further measures
  * @param confidence the level of all intervals, between 0 and 1
  */
-public record Question(
+public record StudyQuestion(
     String name,
     String words,
     Optional<Measure> primary,
@@ -29,7 +29,7 @@ public record Question(
    * @param secondary further measures
    * @param confidence the level of all intervals
    */
-  public Question {
+  public StudyQuestion {
     secondary = List.copyOf(secondary);
   }
 

@@ -14,14 +14,14 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Says in words why a run is no part of another. */
-final class Differences {
+final class ManifestDifferences {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
   private static final int SHORT = 60;
 
   /** Fields of a study on which no number depends, and the card, whose digest is compared. */
   private static final Set<String> NO_MATTER = Set.of("card", "faults-borne", "decision-seconds");
 
-  private Differences() {}
+  private ManifestDifferences() {}
 
   /**
    * What differs.

@@ -7,7 +7,7 @@ import org.tallywall.core.record.GameEvent;
 import org.tallywall.core.record.GameRecord;
 
 /** Tells the course of a recorded game, fit to be read aloud. */
-public final class Course {
+public final class GameStory {
   private final GameRecord game;
   private final Card card;
   private final SeatNames seats;
@@ -16,7 +16,8 @@ public final class Course {
   private final List<String> lines = new ArrayList<>();
   private final NoteLines notes;
 
-  private Course(GameRecord game, Card card, SeatNames seats, TileWords words, List<Note> chosen) {
+  private GameStory(
+      GameRecord game, Card card, SeatNames seats, TileWords words, List<Note> chosen) {
     this.game = game;
     this.card = card;
     this.seats = seats;
@@ -50,7 +51,7 @@ public final class Course {
    */
   public static List<String> of(
       GameRecord game, Card card, SeatNames seats, TileWords words, List<Note> notes) {
-    Course course = new Course(game, card, seats, words, notes);
+    GameStory course = new GameStory(game, card, seats, words, notes);
     course.tell();
     return course.lines;
   }

@@ -17,7 +17,7 @@ import org.tallywall.core.random.RandomStream;
  * @param pulse the pulse of its table
  * @param seat its seat, 0 to 3
  */
-record WatchedPlayer(Player player, Pulse pulse, int seat) implements SeesOpenTable {
+record PulsePlayer(Player player, Pulse pulse, int seat) implements SeesOpenTable {
   /** Hands the table on to a yardstick; another player is shown nothing. */
   @Override
   public void sitAt(OpenTable table) {
