@@ -10,9 +10,14 @@ import org.tallywall.experiments.stats.Estimate;
  * @param confidence the level, between 0 and 1
  * @param fixed whether the number of deals was fixed in advance
  */
-record Certainty(double confidence, boolean fixed) {
-  /** The estimate, without its interval where that may not be shown. */
-  Estimate shown(Estimate estimate) {
+public record Certainty(double confidence, boolean fixed) {
+  /**
+   * The estimate, without its interval where that may not be shown.
+   *
+   * @param estimate the estimate
+   * @return what may be shown of it
+   */
+  public Estimate shown(Estimate estimate) {
     return fixed ? estimate : new Estimate(estimate.value(), Optional.empty(), estimate.method());
   }
 }

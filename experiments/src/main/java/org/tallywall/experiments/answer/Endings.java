@@ -27,7 +27,8 @@ final class Endings {
 
   static Table of(List<Way> ways) {
     TableBuilder table =
-        Table.builder(EndingColumns.FILE, "How games ended, by the number of tiles left in the wall")
+        Table.builder(
+                EndingColumns.FILE, "How games ended, by the number of tiles left in the wall")
             .columns(EndingColumns.all());
     for (Way way : ways) {
       for (int wall = way.tally().ends().most(); wall >= 0; wall--) {

@@ -1,17 +1,22 @@
 package org.tallywall.experiments.answer;
 
 import org.tallywall.experiments.stop.Stopping;
-import org.tallywall.experiments.study.Question;
+import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.study.Until;
 import org.tallywall.reports.table.CellText;
 
 /** Says how much was played, and why it ended there. */
-final class Extents {
+public final class Extents {
   private Extents() {}
 
-  /** The question, the deals and the card. */
-  static String title(StudyAnswer answer) {
-    Question question = answer.study().question();
+  /**
+   * The question, the deals and the card.
+   *
+   * @param answer the answer
+   * @return a line
+   */
+  public static String title(StudyAnswer answer) {
+    StudyQuestion question = answer.study().question();
     return (question.words().isEmpty() ? question.name() : question.words())
         + " ("
         + count(answer.tally().deals())
@@ -22,8 +27,13 @@ final class Extents {
         + ")";
   }
 
-  /** Why the run ended where it did. */
-  static String end(StudyAnswer answer) {
+  /**
+   * Why the run ended where it did.
+   *
+   * @param answer the answer
+   * @return a sentence or two
+   */
+  public static String end(StudyAnswer answer) {
     if (answer.stopping().isEmpty()) {
       return "The number of deals was fixed in advance.";
     }
@@ -47,7 +57,13 @@ final class Extents {
         + pilot;
   }
 
-  static String count(long number) {
+  /**
+   * A count.
+   *
+   * @param number the number
+   * @return with commas
+   */
+  public static String count(long number) {
     return CellText.grouped(Long.toString(number));
   }
 }

@@ -8,17 +8,25 @@ import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.stats.Moments;
 import org.tallywall.experiments.stats.PairMoments;
 import org.tallywall.experiments.stats.Proportion;
+import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.AimTally;
 import org.tallywall.experiments.tally.DealSums;
 import org.tallywall.reports.table.Cell;
 
 /** Turns tallies into estimates and cells. */
-final class Measures {
+public final class Measures {
   private static final int FEW = 100;
 
   private Measures() {}
 
-  static Moments moments(DealSums sums, long deals) {
+  /**
+   * Sums over deals as moments.
+   *
+   * @param sums the sums
+   * @param deals over how many deals
+   * @return the moments
+   */
+  public static Moments moments(DealSums sums, long deals) {
     return new Moments(deals, sums.sum().value(), sums.squares().value());
   }
 
@@ -94,23 +102,49 @@ final class Measures {
     return BigInteger.valueOf(aim.counts().get(what));
   }
 
-  static Cell cell(Estimate estimate) {
+  /**
+   * An estimate as a cell.
+   *
+   * @param estimate the estimate
+   * @return with its interval, where it has one
+   */
+  public static Cell cell(Estimate estimate) {
     return estimate
         .interval()
         .map(interval -> Cell.interval(estimate.value(), interval.low(), interval.high()))
         .orElse(Cell.decimal(estimate.value()));
   }
 
-  /** The same in 100 games. */
-  static Cell hundredfold(Estimate estimate) {
+  /**
+   * The same in 100 games.
+   *
+   * @param estimate the estimate of one game
+   * @return with its interval, where it has one
+   */
+  public static Cell hundredfold(Estimate estimate) {
     return estimate
         .interval()
         .map(i -> Cell.interval(100 * estimate.value(), 100 * i.low(), 100 * i.high()))
         .orElse(Cell.decimal(100 * estimate.value()));
   }
 
-  /** The name of the method, where there is an interval. */
-  static Cell method(Estimate estimate) {
+  /**
+   * The name of the method, where there is an interval.
+   *
+   * @param estimate the estimate
+   * @return the name, or nothing
+   */
+  public static Cell method(Estimate estimate) {
     return estimate.interval().isPresent() ? Cell.text(estimate.method().text()) : Cell.empty();
+  }
+
+  /**
+   * In what a measure is counted.
+   *
+   * @param measure the measure
+   * @return "share of games", or "per game"
+   */
+  public static String unit(Measure measure) {
+    return measure.isRate() ? "share of games" : "per game";
   }
 }

@@ -60,8 +60,7 @@ final class Passes {
   }
 
   private static Row away(Row row, PassTally passes, int pass) {
-    return row.set(
-            PassColumns.AWAY_BEFORE, Cell.ratio(passes.before(pass), passes.racks(pass)))
+    return row.set(PassColumns.AWAY_BEFORE, Cell.ratio(passes.before(pass), passes.racks(pass)))
         .set(PassColumns.AWAY_AFTER, Cell.ratio(passes.after(pass), passes.racks(pass)));
   }
 

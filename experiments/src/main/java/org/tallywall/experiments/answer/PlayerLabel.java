@@ -7,10 +7,16 @@ import org.tallywall.strategies.catalog.PlayerSpec;
 /**
  * What a player is called in tables: its name, and its settings where any differ from the usual.
  */
-final class PlayerLabel {
+public final class PlayerLabel {
   private PlayerLabel() {}
 
-  static String of(PlayerSpec player) {
+  /**
+   * What a player is called.
+   *
+   * @param player the player
+   * @return its name, with what is changed of it
+   */
+  public static String of(PlayerSpec player) {
     if (player.type().seesEverything()) {
       return player.type().id() + " (sees all tiles)";
     }

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.experiments.stop.Stopping;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.table.Table;
@@ -23,29 +22,15 @@ public record StudyAnswer(
   /**
    * All tables, each for a file of its own.
    *
+   * @param ways the ways of playing, with what was counted of each
+   * @param own the tables that only the study's design has
    * @return in the order in which they are explained
    */
-  public List<Table> all() {
-    List<Way> ways = Way.of(study, tally);
+  public List<Table> all(List<Way> ways, List<Table> own) {
     Certainty certainty = certainty();
     List<Table> tables = new ArrayList<>();
     tables.add(WinRates.of(ways, certainty));
-    Design design = study.design();
-    if (design instanceof Design.Comparison comparison) {
-      List<Difference> differences = differences();
-      tables.add(Differences.of(differences));
-      if (design instanceof Design.Sweep sweep) {
-        tables.add(SweepTable.of(sweep, ways, differences));
-      }
-      tables.add(DefenceTable.of(study, comparison.ways(), tally, certainty));
-    } else if (design instanceof Design.RoundRobin everyone) {
-      tables.add(Ratings.of(study, everyone, tally));
-    } else if (design instanceof Design.Branch branch) {
-      tables.add(Effects.branch(study, branch, tally, certainty));
-    }
-    if (design instanceof Design.Table) {
-      tables.add(Overall.of(tally.arm(0), certainty.confidence()));
-    }
+    tables.addAll(own);
     tables.add(HandChoice.of(hands, ways, certainty));
     tables.add(FamilyChoice.of(hands, ways, certainty));
     tables.add(Endings.of(ways));
@@ -53,12 +38,12 @@ public record StudyAnswer(
     return tables;
   }
 
-  Certainty certainty() {
+  /**
+   * How sure its ranges are.
+   *
+   * @return the level, and whether ranges of a fixed number of deals may be shown
+   */
+  public Certainty certainty() {
     return new Certainty(study.question().confidence(), stopping.isEmpty());
-  }
-
-  /** The comparisons of ways of playing, all measures of each. */
-  List<Difference> differences() {
-    return Difference.of(this);
   }
 }

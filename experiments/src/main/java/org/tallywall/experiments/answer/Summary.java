@@ -1,8 +1,6 @@
 package org.tallywall.experiments.answer;
 
-import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.reports.table.Table;
 
 /**
@@ -26,26 +24,5 @@ public record Summary(List<String> sentences, List<Table> tables) {
   public Summary {
     sentences = List.copyOf(sentences);
     tables = List.copyOf(tables);
-  }
-
-  /**
-   * The summary of an answer.
-   *
-   * @param answer the answer
-   * @return its summary
-   */
-  public static Summary of(StudyAnswer answer) {
-    Design design = answer.study().design();
-    if (design instanceof Design.Comparison) {
-      return new ArmsSummary(answer).summary();
-    } else if (design instanceof Design.RoundRobin everyone) {
-      List<String> sentences = new ArrayList<>();
-      sentences.add(Extents.title(answer));
-      return new Summary(sentences, List.of(RatingsSummary.of(answer, everyone)));
-    } else if (design instanceof Design.Branch branch) {
-      return BranchSummary.of(answer, branch);
-    }
-    TableSummary table = new TableSummary(answer.study(), answer.hands(), answer.tally().arm(0));
-    return new Summary(List.of(), List.of(table.seats(), table.lines()));
   }
 }

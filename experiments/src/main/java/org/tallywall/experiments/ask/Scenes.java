@@ -91,7 +91,7 @@ public final class Scenes {
     String slip = "";
     for (int at = 0; at < tables.size(); at++) {
       SuitExchange suits = SuitExchange.ALL.get(at);
-      Answers answers = Answers.of(sheet.exchanged(suits, tables.get(at)), player, SEEDS);
+      SceneAnswers answers = SceneAnswers.of(sheet.exchanged(suits, tables.get(at)), player, SEEDS);
       ruledOut |= answers.ruledOut() > 0;
       if (!answers.right() && slip.isEmpty()) {
         slip = slip(answers) + " (" + suits + ")";
@@ -101,7 +101,7 @@ public final class Scenes {
   }
 
   /** The first answer that is not right. */
-  private static String slip(Answers answers) {
+  private static String slip(SceneAnswers answers) {
     PositionSheet sheet = answers.sheet();
     return answers.counts().keySet().stream()
         .filter(
@@ -109,7 +109,7 @@ public final class Scenes {
                 sheet.never().stream().anyMatch(choice -> choice.matches(answer))
                     || sheet.expect().stream().noneMatch(choice -> choice.matches(answer)))
         .findFirst()
-        .map(Answers::text)
+        .map(SceneAnswers::text)
         .orElse("");
   }
 }

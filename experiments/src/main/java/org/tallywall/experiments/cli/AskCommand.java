@@ -11,14 +11,15 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
-import org.tallywall.experiments.ask.Answers;
 import org.tallywall.experiments.ask.ReasonedMove;
+import org.tallywall.experiments.ask.SceneAnswers;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.study.RulesFile;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -111,9 +112,9 @@ final class AskCommand implements Callable<Integer> {
   }
 
   private boolean ask(Path file, PositionSheet sheet, PlayerSpec spec) {
-    Answers answers;
+    SceneAnswers answers;
     try {
-      answers = Answers.of(sheet, spec::make, seeds);
+      answers = SceneAnswers.of(sheet, spec::make, seeds);
     } catch (IllegalMoveException illegal) {
       throw new FailedException(
           "the player \"%s\" answered with %s".formatted(spec.type().id(), illegal.getMessage()),
@@ -129,7 +130,8 @@ final class AskCommand implements Callable<Integer> {
     answers
         .counts()
         .forEach(
-            (answer, count) -> wrap(spec.type().id() + ": " + Answers.text(answer) + of(count)));
+            (answer, count) ->
+                wrap(spec.type().id() + ": " + SceneAnswers.text(answer) + of(count)));
     for (ReasonedMove move : ReasonedMove.of(sheet, spec.make(), 0)) {
       if (!move.reasons().isEmpty()) {
         wrap("    " + move.move().text() + ": " + words.text(move.reasons()));

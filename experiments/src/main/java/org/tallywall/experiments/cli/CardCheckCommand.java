@@ -7,6 +7,7 @@ import org.tallywall.core.card.CardFile;
 import org.tallywall.core.card.CardReading;
 import org.tallywall.core.card.Family;
 import org.tallywall.core.text.Fault;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardDifference;
 import org.tallywall.core.card.CardFile;
+import org.tallywall.experiments.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

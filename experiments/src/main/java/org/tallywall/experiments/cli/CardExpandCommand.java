@@ -6,6 +6,7 @@ import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardFile;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.card.Line;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;

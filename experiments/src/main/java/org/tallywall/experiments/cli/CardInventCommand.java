@@ -9,6 +9,7 @@ import org.tallywall.experiments.invent.BalancedCard;
 import org.tallywall.experiments.invent.CardInventor;
 import org.tallywall.experiments.invent.InventedCard;
 import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.experiments.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 

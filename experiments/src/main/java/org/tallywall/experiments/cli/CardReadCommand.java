@@ -10,6 +10,7 @@ import org.tallywall.core.card.Line;
 import org.tallywall.core.card.Printed;
 import org.tallywall.core.card.Slide;
 import org.tallywall.core.card.SuitChoice;
+import org.tallywall.experiments.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 

@@ -15,12 +15,13 @@ import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.RecordWriter;
 import org.tallywall.experiments.store.WholeFile;
-import org.tallywall.experiments.story.Course;
+import org.tallywall.experiments.story.GameStory;
 import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.SpokenTiles;
 import org.tallywall.experiments.story.TileWords;
 import org.tallywall.experiments.story.TypedTiles;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -97,7 +98,7 @@ final class GameCommand implements Callable<Integer> {
       console.say("  " + seats.of(seat) + ": " + game.players().get(seat).type().id());
     }
     TileWords tiles = spoken ? new SpokenTiles() : new TypedTiles();
-    Course.of(played, game.card(), seats, tiles, notes).forEach(this::say);
+    GameStory.of(played, game.card(), seats, tiles, notes).forEach(this::say);
     return Program.DONE;
   }
 

@@ -15,14 +15,17 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.GameRecorder;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.experiments.deals.RecordHeaders;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.design.StudyGame;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
-import org.tallywall.experiments.run.RecordHeaders;
 import org.tallywall.experiments.story.Note;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.reason.ExplainedPlayer;
@@ -99,7 +102,7 @@ record OneGame(
               + " --players out");
     }
     Study study = StudyFile.read(words.study, Changes.NONE, catalog);
-    StudyGame game = StudyGame.of(study, words.deal, words.arm, words.seat);
+    StudyGame game = PlayedDesign.of(study).game(words.deal, words.arm, words.seat);
     return new OneGame(
         study.question().name(),
         study.card(),

@@ -2,6 +2,7 @@ package org.tallywall.experiments.cli;
 
 import java.math.BigDecimal;
 import java.util.concurrent.Callable;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerType;
 import org.tallywall.strategies.habit.Setting;
 import picocli.CommandLine.Command;

@@ -4,6 +4,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.tallywall.experiments.run.RunState;
+import org.tallywall.experiments.words.Words;
 
 /**
  * Says how far a run is: on a terminal a bar that is written over, elsewhere one plain line every

@@ -4,6 +4,7 @@ import java.util.List;
 import org.tallywall.core.card.Line;
 import org.tallywall.experiments.rack.LineDistance;
 import org.tallywall.experiments.rack.RackQuestion;
+import org.tallywall.experiments.words.Words;
 
 /** Prints the nearest lines of a rack for a person. */
 final class RackListing {

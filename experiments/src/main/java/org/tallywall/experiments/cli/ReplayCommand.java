@@ -24,6 +24,8 @@ import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.results.ResultNames;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -165,7 +167,7 @@ final class ReplayCommand implements Callable<Integer> {
   }
 
   private Path cardOfStudy() {
-    Path study = file.resolveSibling("study.json");
+    Path study = file.resolveSibling(ResultNames.STUDY);
     if (!Files.exists(study)) {
       throw new WrongInputException(
           "there is no study.json beside the records; name the card with --card");

@@ -13,6 +13,7 @@ import org.tallywall.experiments.paper.PaperFormat;
 import org.tallywall.experiments.paper.PaperOptions;
 import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.paper.TeachingPack;
+import org.tallywall.reports.results.ResultNames;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -85,10 +86,10 @@ final class ReportCommand implements Callable<Integer> {
 
   private String files(PaperFormat format) {
     return switch (format) {
-      case NOTES -> "notes.md, notes.html";
-      case PAGE -> "report.html";
-      case CHARTS -> "charts";
-      case GAMES -> "games";
+      case NOTES -> ResultNames.NOTES + ", " + ResultNames.NOTES_PAGE;
+      case PAGE -> ResultNames.REPORT;
+      case CHARTS -> ResultNames.CHARTS;
+      case GAMES -> ResultNames.GAMES;
     };
   }
 

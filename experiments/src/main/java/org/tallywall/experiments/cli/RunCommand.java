@@ -6,15 +6,16 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tallywall.core.text.Nearest;
+import org.tallywall.experiments.design.StudyPlayer;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.paper.PaperOptions;
 import org.tallywall.experiments.paper.Papers;
-import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.store.OnExisting;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.experiments.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -111,7 +112,7 @@ final class RunCommand implements Callable<Integer> {
     Study read = StudyFile.read(study, changes, roster.catalog());
     StudyPlayer.check(read);
     Path target = out == null ? Path.of("results", read.question().name()) : out;
-    StudyRunner runner = new StudyRunner(console, read, workers, command());
+    RunPrinter runner = new RunPrinter(console, read, workers, command());
     if (!withoutReport) {
       runner.whenComplete(this::report);
     }

@@ -11,24 +11,25 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import org.tallywall.core.hand.ConcreteHands;
-import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.night.BlockCheck;
+import org.tallywall.experiments.night.ReadyStudy;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.store.BlockCodec;
 import org.tallywall.experiments.store.BlockStore;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.RunFolder;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.experiments.study.StudyJson;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.results.ResultNames;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -78,19 +79,22 @@ final class VerifyCommand implements Callable<Integer> {
       throw new WrongInputException("--blocks is 1 or more, not " + number);
     }
     Manifest manifest = manifest();
-    Study study = StudyFile.read(folder.resolve("study.json"), Changes.NONE, Catalog.standard());
+    Study study =
+        StudyFile.read(folder.resolve(ResultNames.STUDY), Changes.NONE, Catalog.standard());
     Manifest now = Manifest.begin(study, Version.text(), List.of(), workers, Instant.now());
     RunFolder.checkSame(folder, now, StudyJson.text(study, folder));
-    TableSetup setup = new TableSetup(new ConcreteHands(study.card()), study.rules());
-    BlockCodec codec = StudyRunner.codec(study, setup);
+    ReadyStudy ready = new ReadyStudy(study);
     BlockStore store =
         new BlockStore(
-            folder.resolve(RunFolder.BLOCKS), manifest.digest(), codec, (block, what) -> {});
-    RunState state = StudyRunner.state(study);
+            folder.resolve(ResultNames.BLOCKS),
+            manifest.digest(),
+            ready.codec(),
+            (block, what) -> {});
+    RunState state = ready.state();
     long chosenBy = seed == null ? Instant.now().toEpochMilli() : seed;
     List<BlockCheck> checks = new ArrayList<>();
     for (int block : chosen(store.found(), chosenBy)) {
-      checks.add(new BlockCheck(study, setup, store, codec, state.block(block)));
+      checks.add(new BlockCheck(ready, store, state.block(block)));
     }
     return report(checks, check(checks, workers), store.found().cardinality(), chosenBy);
   }

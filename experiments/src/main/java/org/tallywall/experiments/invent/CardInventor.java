@@ -102,7 +102,7 @@ public final class CardInventor {
   private InventedLine line(
       Luck luck, FamilyPlan family, Set<ConcreteHand> taken, Set<String> said) {
     for (int tries = 0; tries < MOST_TRIES; tries++) {
-      Sketch sketch = family.sketcher().draw(luck, level);
+      LineSketch sketch = family.sketcher().draw(luck, level);
       if (sketch.mirrored()) {
         continue;
       }

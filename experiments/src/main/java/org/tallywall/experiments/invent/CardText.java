@@ -13,7 +13,7 @@ final class CardText {
   private CardText() {}
 
   /** A line of a card file. */
-  static String line(Sketch sketch, String id, int value, boolean concealed) {
+  static String line(LineSketch sketch, String id, int value, boolean concealed) {
     List<String> fields = new ArrayList<>();
     if (!id.isEmpty()) {
       fields.add("\"id\": " + quoted(id));

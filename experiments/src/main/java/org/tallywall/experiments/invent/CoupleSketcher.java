@@ -9,15 +9,15 @@ final class CoupleSketcher implements Sketcher {
   private static final int TILES = 14;
 
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     int step = luck.between(1, 2);
     int suits = level == Level.BEGINNERS ? luck.between(1, 2) : luck.between(1, 3);
     int run = luck.between(2, suits == 1 ? 4 : 3);
     int start = luck.between(1, 9 - step * (run - 1));
-    List<Block> numbers = new ArrayList<>();
+    List<TileBlock> numbers = new ArrayList<>();
     for (int suit = 0; suit < suits; suit++) {
       for (int at = 0; at < run && numbers.size() < TILES / 2; at++) {
-        numbers.add(new Block(String.valueOf(start + at * step), "xyz".charAt(suit), 2));
+        numbers.add(new TileBlock(String.valueOf(start + at * step), "xyz".charAt(suit), 2));
       }
     }
     int left = TILES - 2 * numbers.size();
@@ -29,8 +29,8 @@ final class CoupleSketcher implements Sketcher {
       rest.set(0, 1);
       rest.add(1);
     }
-    List<Block> blocks = new ArrayList<>(Others.blocks(luck, rest));
+    List<TileBlock> blocks = new ArrayList<>(Others.blocks(luck, rest));
     blocks.addAll(numbers);
-    return Sketch.of("couples", blocks, Slide.ANY);
+    return LineSketch.of("couples", blocks, Slide.ANY);
   }
 }

@@ -7,20 +7,20 @@ import org.tallywall.core.card.Slide;
 /** Draws hands with many flowers and a few numbers. */
 final class GardenSketcher implements Sketcher {
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     int flowers = level == Level.BEGINNERS ? 4 : luck.between(4, 6);
     List<Integer> sizes = Shapes.besides(luck, flowers);
-    List<Block> blocks = new ArrayList<>();
+    List<TileBlock> blocks = new ArrayList<>();
     if (flowers == 6 && luck.onceIn(2)) {
-      blocks.add(Block.of("F", 3));
-      blocks.add(Block.of("F", 3));
+      blocks.add(TileBlock.of("F", 3));
+      blocks.add(TileBlock.of("F", 3));
     } else {
-      blocks.add(Block.of("F", flowers));
+      blocks.add(TileBlock.of("F", flowers));
     }
     if (sizes.size() > 2 && luck.onceIn(3)) {
       int last = sizes.get(sizes.size() - 1);
       sizes = sizes.subList(0, sizes.size() - 1);
-      blocks.add(new Block("D", 'x', last));
+      blocks.add(new TileBlock("D", 'x', last));
     }
     int step = sizes.size() <= 3 && luck.onceIn(3) ? 0 : luck.between(1, 2);
     step = 1 + step * (sizes.size() - 1) > 9 ? 1 : step;
@@ -31,6 +31,6 @@ final class GardenSketcher implements Sketcher {
     }
     int suits = level == Level.BEGINNERS ? luck.between(1, 2) : luck.between(1, 3);
     blocks.addAll(SuitLetters.blocks(luck, numbers, sizes, suits));
-    return Sketch.of("garden", blocks, Slide.ANY);
+    return LineSketch.of("garden", blocks, Slide.ANY);
   }
 }

@@ -24,13 +24,13 @@ final class HonourSketcher implements Sketcher {
   }
 
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     boolean news = named.contains("N") && level == Level.FULL && luck.onceIn(4);
     List<Integer> sizes = news ? Shapes.besides(luck, 4) : Shapes.whole(luck, level);
     int honours = news ? luck.below(2) : luck.between(2, Math.min(3, sizes.size() - 1));
-    List<Block> blocks = new ArrayList<>();
+    List<TileBlock> blocks = new ArrayList<>();
     if (news) {
-      named.forEach(wind -> blocks.add(Block.of(wind, 1)));
+      named.forEach(wind -> blocks.add(TileBlock.of(wind, 1)));
     }
     boolean letters = !news && luck.onceIn(2) && honours <= open.size();
     List<String> tiles = letters ? open : luck.shuffled(named);
@@ -40,22 +40,22 @@ final class HonourSketcher implements Sketcher {
     List<Integer> rest = sizes.subList(honours, sizes.size());
     boolean flowers = rest.size() > 1 && luck.onceIn(3);
     if (flowers) {
-      blocks.add(Block.of("F", rest.get(0)));
+      blocks.add(TileBlock.of("F", rest.get(0)));
       rest = rest.subList(1, rest.size());
     }
     blocks.addAll(numbers(luck, level, rest));
     boolean fixed = letters && open.contains("u");
-    return Sketch.of(say, blocks, fixed ? Slide.NONE : Slide.ANY);
+    return LineSketch.of(say, blocks, fixed ? Slide.NONE : Slide.ANY);
   }
 
-  private static Block honour(String tile, int size) {
+  private static TileBlock honour(String tile, int size) {
     return tile.length() == 1
-        ? Block.of(tile, size)
-        : new Block(tile.substring(0, 1), tile.charAt(1), size);
+        ? TileBlock.of(tile, size)
+        : new TileBlock(tile.substring(0, 1), tile.charAt(1), size);
   }
 
   /** The same number again and again, or neighbours. */
-  private static List<Block> numbers(Luck luck, Level level, List<Integer> sizes) {
+  private static List<TileBlock> numbers(Luck luck, Level level, List<Integer> sizes) {
     int step = luck.onceIn(2) && sizes.size() <= 3 ? 0 : luck.between(1, 2);
     int start = luck.between(1, 9 - step * (sizes.size() - 1));
     List<String> numbers = new ArrayList<>();

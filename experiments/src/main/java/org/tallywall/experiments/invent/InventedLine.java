@@ -9,7 +9,7 @@ import org.tallywall.core.card.Line;
  * @param line what the sketch stands for, with every hand
  * @param concealed whether it must be kept concealed
  */
-record InventedLine(Sketch sketch, Line line, boolean concealed) {
+record InventedLine(LineSketch sketch, Line line, boolean concealed) {
   /** The same line, to be kept concealed. */
   InventedLine hidden() {
     return new InventedLine(sketch, line, true);

@@ -9,11 +9,11 @@ final class Others {
 
   private Others() {}
 
-  static List<Block> blocks(Luck luck, List<Integer> sizes) {
+  static List<TileBlock> blocks(Luck luck, List<Integer> sizes) {
     List<String> order = luck.shuffled(TILES).stream().distinct().toList();
-    List<Block> blocks = new ArrayList<>();
+    List<TileBlock> blocks = new ArrayList<>();
     for (int at = 0; at < sizes.size(); at++) {
-      blocks.add(Block.of(order.get(at), sizes.get(at)));
+      blocks.add(TileBlock.of(order.get(at), sizes.get(at)));
     }
     return blocks;
   }

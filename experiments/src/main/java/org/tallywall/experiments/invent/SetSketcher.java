@@ -18,15 +18,15 @@ final class SetSketcher implements Sketcher {
   }
 
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     List<Integer> sizes = Shapes.whole(luck, level);
     int others = luck.below(level == Level.BEGINNERS ? 2 : 3);
     int groups = Math.max(set.size(), Math.min(sizes.size() - others, SUITS * set.size()));
-    List<Block> rest = Others.blocks(luck, sizes.subList(groups, sizes.size()));
+    List<TileBlock> rest = Others.blocks(luck, sizes.subList(groups, sizes.size()));
     List<String> numbers = numbers(luck, groups);
     int suits = level == Level.BEGINNERS ? 2 : luck.between(2, SUITS);
-    List<Block> blocks = SuitLetters.blocks(luck, numbers, sizes.subList(0, groups), suits);
-    Sketch sketch = Sketch.of(say, join(blocks, rest), Slide.NONE);
+    List<TileBlock> blocks = SuitLetters.blocks(luck, numbers, sizes.subList(0, groups), suits);
+    LineSketch sketch = LineSketch.of(say, join(blocks, rest), Slide.NONE);
     if (level == Level.FULL) {
       sketch = sketch.or(join(turned(blocks), rest));
       boolean distinct = new HashSet<>(numbers).size() == numbers.size();
@@ -47,18 +47,18 @@ final class SetSketcher implements Sketcher {
   }
 
   /** The same numbers and suits with the sizes moved on by one. */
-  private static List<Block> turned(List<Block> blocks) {
-    List<Block> turned = new ArrayList<>();
+  private static List<TileBlock> turned(List<TileBlock> blocks) {
+    List<TileBlock> turned = new ArrayList<>();
     for (int at = 0; at < blocks.size(); at++) {
-      Block block = blocks.get(at);
+      TileBlock block = blocks.get(at);
       int size = blocks.get((at + 1) % blocks.size()).size();
-      turned.add(new Block(block.tile(), block.suit(), size));
+      turned.add(new TileBlock(block.tile(), block.suit(), size));
     }
     return turned;
   }
 
-  private static List<Block> join(List<Block> blocks, List<Block> rest) {
-    List<Block> all = new ArrayList<>(rest);
+  private static List<TileBlock> join(List<TileBlock> blocks, List<TileBlock> rest) {
+    List<TileBlock> all = new ArrayList<>(rest);
     all.addAll(blocks);
     return all;
   }

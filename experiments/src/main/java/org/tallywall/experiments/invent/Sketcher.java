@@ -9,5 +9,5 @@ interface Sketcher {
    * @param level for whom
    * @return the line
    */
-  Sketch draw(Luck luck, Level level);
+  LineSketch draw(Luck luck, Level level);
 }

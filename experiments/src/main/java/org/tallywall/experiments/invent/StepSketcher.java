@@ -17,7 +17,7 @@ final class StepSketcher implements Sketcher {
   }
 
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     boolean cluster = level == Level.FULL && luck.onceIn(7);
     List<Integer> sizes = cluster ? Shapes.besides(luck, 4) : Shapes.whole(luck, level);
     boolean flowers = !cluster && luck.onceIn(3);
@@ -27,16 +27,16 @@ final class StepSketcher implements Sketcher {
       steps--;
     }
     int start = luck.between(1, HIGHEST - (steps - 1) * step);
-    List<Block> blocks = new ArrayList<>();
+    List<TileBlock> blocks = new ArrayList<>();
     if (flowers) {
-      blocks.add(Block.of("F", sizes.get(groups)));
+      blocks.add(TileBlock.of("F", sizes.get(groups)));
     }
     if (cluster) {
       blocks.addAll(cluster(luck, start));
     }
     List<String> numbers = numbers(luck, groups, steps, start);
     blocks.addAll(SuitLetters.blocks(luck, numbers, sizes, suits(luck, level)));
-    return Sketch.of(say, blocks, slide(luck));
+    return LineSketch.of(say, blocks, slide(luck));
   }
 
   private static int suits(Luck luck, Level level) {
@@ -61,12 +61,12 @@ final class StepSketcher implements Sketcher {
   }
 
   /** Four singles at equal steps, or at whatever steps fit. */
-  private List<Block> cluster(Luck luck, int start) {
-    List<Block> singles = new ArrayList<>();
+  private List<TileBlock> cluster(Luck luck, int start) {
+    List<TileBlock> singles = new ArrayList<>();
     int first = Math.min(start, HIGHEST - 3 * step);
     char suit = luck.onceIn(2) ? 'x' : 'z';
     for (int i = 0; i < 4; i++) {
-      singles.add(new Block(String.valueOf(first + i * step), suit, 1));
+      singles.add(new TileBlock(String.valueOf(first + i * step), suit, 1));
     }
     return singles;
   }

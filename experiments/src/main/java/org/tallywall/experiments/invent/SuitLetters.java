@@ -42,11 +42,11 @@ final class SuitLetters {
   }
 
   /** Groups of the numbers, of the given sizes, in suits. */
-  static List<Block> blocks(Luck luck, List<String> numbers, List<Integer> sizes, int most) {
+  static List<TileBlock> blocks(Luck luck, List<String> numbers, List<Integer> sizes, int most) {
     List<Character> letters = of(luck, numbers, most);
-    List<Block> blocks = new ArrayList<>();
+    List<TileBlock> blocks = new ArrayList<>();
     for (int at = 0; at < numbers.size(); at++) {
-      blocks.add(new Block(numbers.get(at), letters.get(at), sizes.get(at)));
+      blocks.add(new TileBlock(numbers.get(at), letters.get(at), sizes.get(at)));
     }
     return blocks;
   }

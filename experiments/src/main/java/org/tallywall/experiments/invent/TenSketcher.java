@@ -10,14 +10,15 @@ final class TenSketcher implements Sketcher {
   private static final List<String> TRIPLES = List.of("127", "136", "145", "235");
 
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     boolean three = level == Level.FULL && luck.onceIn(3);
     boolean ten = luck.onceIn(3);
     List<Integer> sizes = ten ? Shapes.besides(luck, 2) : Shapes.whole(luck, level);
     List<String> letters = three ? List.of("n", "m", "k") : List.of("n", "m");
     int groups = Math.max(letters.size(), Math.min(sizes.size() - luck.below(2), 4));
     groups = Math.min(groups, sizes.size());
-    List<Block> blocks = new ArrayList<>(Others.blocks(luck, sizes.subList(groups, sizes.size())));
+    List<TileBlock> blocks =
+        new ArrayList<>(Others.blocks(luck, sizes.subList(groups, sizes.size())));
     List<String> numbers = new ArrayList<>(letters.subList(0, Math.min(groups, letters.size())));
     while (numbers.size() < groups) {
       String more = luck.pick(letters);
@@ -25,11 +26,11 @@ final class TenSketcher implements Sketcher {
     }
     blocks.addAll(SuitLetters.blocks(luck, numbers, sizes, luck.between(2, 3)));
     if (ten) {
-      blocks.add(new Block("1", 'z', 1));
-      blocks.add(Block.of("0", 1));
+      blocks.add(new TileBlock("1", 'z', 1));
+      blocks.add(TileBlock.of("0", 1));
     }
     String where = String.join("", letters) + ": " + figures(luck, three ? TRIPLES : PAIRS);
-    return Sketch.of("ten", blocks, Slide.NONE, where);
+    return LineSketch.of("ten", blocks, Slide.NONE, where);
   }
 
   /** Two to four of the sums, in their order. */

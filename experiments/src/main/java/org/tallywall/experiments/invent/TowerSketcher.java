@@ -8,11 +8,11 @@ import org.tallywall.core.card.Slide;
 /** Draws hands with groups of five and six, which need jokers. */
 final class TowerSketcher implements Sketcher {
   @Override
-  public Sketch draw(Luck luck, Level level) {
+  public LineSketch draw(Luck luck, Level level) {
     List<Integer> sizes = new ArrayList<>(Shapes.tall(luck));
-    List<Block> blocks = new ArrayList<>();
+    List<TileBlock> blocks = new ArrayList<>();
     if (!luck.onceIn(3)) {
-      blocks.add(Block.of("F", sizes.remove(tallest(sizes))));
+      blocks.add(TileBlock.of("F", sizes.remove(tallest(sizes))));
     } else if (sizes.size() > 3 || luck.onceIn(3)) {
       blocks.addAll(Others.blocks(luck, List.of(sizes.remove(luck.below(sizes.size())))));
     }
@@ -23,7 +23,7 @@ final class TowerSketcher implements Sketcher {
       numbers.add(String.valueOf(start + at * step));
     }
     blocks.addAll(SuitLetters.blocks(luck, numbers, sizes, luck.between(1, 3)));
-    return Sketch.of("tower", blocks, Slide.ANY);
+    return LineSketch.of("tower", blocks, Slide.ANY);
   }
 
   private static int tallest(List<Integer> sizes) {

@@ -11,7 +11,7 @@ import java.util.Map;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameRecord;
-import org.tallywall.experiments.story.Course;
+import org.tallywall.experiments.story.GameStory;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.reports.document.Document;
@@ -59,7 +59,7 @@ public final class GamePage {
   }
 
   private Document document() {
-    List<String> course = Course.of(game, hands.card(), seats, new TypedTiles());
+    List<String> course = GameStory.of(game, hands.card(), seats, new TypedTiles());
     StepMaker maker = new StepMaker(game, seats, new AimWords(hands, new TypedTiles()), commentary);
     List<Part.Step> steps = new ArrayList<>();
     for (Step step : maker.steps()) {

@@ -11,7 +11,8 @@ import org.tallywall.experiments.tally.StudyTally;
  * @param records the games to be kept, one line of JSON each, in the order of deals
  * @param faults what players spoilt, in the order of deals
  */
-public record BlockResult(Block block, StudyTally tally, List<String> records, List<Fault> faults) {
+public record BlockResult(
+    Block block, StudyTally tally, List<String> records, List<SpoiltDeal> faults) {
   /**
    * Copies the lists.
    *

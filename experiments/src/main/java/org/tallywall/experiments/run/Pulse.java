@@ -54,7 +54,7 @@ public final class Pulse {
   public List<Player> watched(List<? extends Player> players) {
     List<Player> watched = new ArrayList<>();
     for (int seat = 0; seat < players.size(); seat++) {
-      watched.add(new WatchedPlayer(players.get(seat), this, seat));
+      watched.add(new PulsePlayer(players.get(seat), this, seat));
     }
     return watched;
   }

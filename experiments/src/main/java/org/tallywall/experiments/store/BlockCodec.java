@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.BlockResult;
-import org.tallywall.experiments.run.Fault;
+import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.tally.NumberReader;
 import org.tallywall.experiments.tally.NumberWriter;
 import org.tallywall.experiments.tally.StudyTally;
@@ -30,7 +30,7 @@ public record BlockCodec(Supplier<StudyTally> empty) {
     out.carry(result.records().size());
     result.records().forEach(out::text);
     out.carry(result.faults().size());
-    for (Fault fault : result.faults()) {
+    for (SpoiltDeal fault : result.faults()) {
       out.carry(fault.deal());
       out.text(fault.arm());
       out.carry(fault.studied());
@@ -57,7 +57,7 @@ public record BlockCodec(Supplier<StudyTally> empty) {
     for (int left = in.count(); left > 0; left--) {
       records.add(in.text());
     }
-    List<Fault> faults = new ArrayList<>();
+    List<SpoiltDeal> faults = new ArrayList<>();
     for (int left = in.count(); left > 0; left--) {
       faults.add(fault(in));
     }
@@ -65,12 +65,12 @@ public record BlockCodec(Supplier<StudyTally> empty) {
     return new BlockResult(block, tally, records, faults);
   }
 
-  private static Fault fault(NumberReader in) {
+  private static SpoiltDeal fault(NumberReader in) {
     long deal = in.carry(0);
     String arm = in.text();
     int studied = (int) in.carry(0);
     int seat = (int) in.carry(0);
     boolean illegal = in.carry(0) == 1;
-    return new Fault(deal, arm, studied, seat, illegal, in.text());
+    return new SpoiltDeal(deal, arm, studied, seat, illegal, in.text());
   }
 }

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import org.tallywall.reports.results.ResultNames;
 
 /**
  * While this is open it looks, a few times a second, whether somebody put a stop file into the
@@ -29,7 +30,7 @@ public final class FolderWatch implements AutoCloseable {
    * @param stop stops the run
    */
   public FolderWatch(RunFolder folder, FreeDisk disk, Runnable stop) {
-    this.stopFile = folder.target().resolve(RunFolder.STOP);
+    this.stopFile = folder.target().resolve(ResultNames.STOP);
     this.disk = disk;
     this.stop = stop;
     timer.scheduleWithFixedDelay(this::look, 0, LOOK_MILLIS, TimeUnit.MILLISECONDS);

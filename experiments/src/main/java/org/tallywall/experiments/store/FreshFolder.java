@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.tallywall.reports.results.ResultNames;
 
 /** The folders that a run had to make, so that they can be taken away if nothing comes of it. */
 final class FreshFolder {
-  private static final List<String> OWN = List.of(Manifest.FILE, RunFolder.STUDY, RunFolder.STOP);
+  private static final List<String> OWN =
+      List.of(ResultNames.MANIFEST, ResultNames.STUDY, ResultNames.STOP);
 
   private final Path target;
   private final List<Path> made;
@@ -29,12 +31,12 @@ final class FreshFolder {
    * @throws org.tallywall.experiments.error.FailedException if that cannot be done
    */
   static FreshFolder make(Path target) {
-    Path blocks = target.resolve(RunFolder.BLOCKS).toAbsolutePath().normalize();
+    Path blocks = target.resolve(ResultNames.BLOCKS).toAbsolutePath().normalize();
     List<Path> made = new ArrayList<>();
     for (Path at = blocks; at != null && !Files.exists(at); at = at.getParent()) {
       made.add(at);
     }
-    boolean fresh = !Files.exists(target.resolve(Manifest.FILE));
+    boolean fresh = !Files.exists(target.resolve(ResultNames.MANIFEST));
     try {
       Files.createDirectories(blocks);
     } catch (IOException e) {
@@ -46,7 +48,7 @@ final class FreshFolder {
   /** Takes away what was made, unless the folder was in use before or a block was kept in it. */
   void takeAwayIfEmpty() {
     try {
-      Path blocks = target.resolve(RunFolder.BLOCKS);
+      Path blocks = target.resolve(ResultNames.BLOCKS);
       if (!fresh || !Files.isDirectory(blocks) || Leftovers.holdsBlocks(blocks)) {
         return;
       }

@@ -5,11 +5,13 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.tallywall.reports.results.ResultNames;
 
 /** Takes away what earlier runs left in a folder; whatever else lies there stays. */
 final class Leftovers {
   /** Made of the results, so they go with them. */
-  private static final List<String> PAPERS = List.of("report.html", "notes.md", "notes.html");
+  private static final List<String> PAPERS =
+      List.of(ResultNames.REPORT, ResultNames.NOTES, ResultNames.NOTES_PAGE);
 
   private Leftovers() {}
 
@@ -33,9 +35,9 @@ final class Leftovers {
     for (String paper : PAPERS) {
       Files.deleteIfExists(target.resolve(paper));
     }
-    Files.deleteIfExists(target.resolve(RunFolder.STOP));
-    Files.deleteIfExists(target.resolve(RunFolder.STUDY + WholeFile.PART));
-    Path blocks = target.resolve(RunFolder.BLOCKS);
+    Files.deleteIfExists(target.resolve(ResultNames.STOP));
+    Files.deleteIfExists(target.resolve(ResultNames.STUDY + WholeFile.PART));
+    Path blocks = target.resolve(ResultNames.BLOCKS);
     deleteEnding(blocks, WholeFile.PART);
     if (blocksToo) {
       deleteEnding(blocks, BlockStore.ENDING);

@@ -18,6 +18,7 @@ import org.tallywall.core.text.Sha256;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyJson;
+import org.tallywall.reports.results.ResultNames;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -26,9 +27,6 @@ import tools.jackson.databind.json.JsonMapper;
  * hour to another. Immutable.
  */
 public final class Manifest {
-  /** The file's name. */
-  public static final String FILE = "manifest.json";
-
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
   private static final String STATE = "state";
   private static final String VERSION = "tallywall";
@@ -147,7 +145,7 @@ public final class Manifest {
    */
   public static Optional<Manifest> read(Path folder) {
     try {
-      String text = Files.readString(folder.resolve(FILE), StandardCharsets.UTF_8);
+      String text = Files.readString(folder.resolve(ResultNames.MANIFEST), StandardCharsets.UTF_8);
       Map<?, ?> read = MAPPER.readValue(text, Map.class);
       Map<String, Object> fields = new LinkedHashMap<>();
       read.forEach((name, value) -> fields.put((String) name, value));

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.reports.results.ResultNames;
 
 /**
  * The folder of a run's results. From the start it holds the study, a manifest that says how far
@@ -18,15 +19,6 @@ import org.tallywall.experiments.error.WrongInputException;
  * use the folder.
  */
 public final class RunFolder implements AutoCloseable {
-  /** The folder within, in which the blocks are kept. */
-  public static final String BLOCKS = "blocks";
-
-  /** A file of this name in the folder stops the run. */
-  public static final String STOP = "stop";
-
-  static final String STUDY = "study.json";
-  static final String LOCK = "lock";
-
   private final Path target;
   private final RunLock lock;
   private final FreshFolder fresh;
@@ -55,17 +47,17 @@ public final class RunFolder implements AutoCloseable {
    * @throws FailedException if nothing can be written there
    */
   public static RunFolder open(Path target, OnExisting onExisting, Manifest wanted, String study) {
-    Standing standing = Standing.of(target);
+    FolderStanding standing = FolderStanding.of(target);
     standing.check(onExisting, wanted, study);
     FreshFolder fresh = FreshFolder.make(target);
     RunLock lock = null;
     try {
-      lock = RunLock.take(target.resolve(BLOCKS).resolve(LOCK));
+      lock = RunLock.take(target.resolve(ResultNames.BLOCKS).resolve(ResultNames.LOCK));
       if (lock == null) {
-        throw Standing.busy(target);
+        throw FolderStanding.busy(target);
       }
       // Another run may have come and gone since the first look.
-      standing = Standing.of(target);
+      standing = FolderStanding.of(target);
       standing.check(onExisting, wanted, study);
       RunFolder folder = begin(lock, fresh, standing, onExisting, wanted, study);
       lock = null;
@@ -82,7 +74,7 @@ public final class RunFolder implements AutoCloseable {
   private static RunFolder begin(
       RunLock lock,
       FreshFolder fresh,
-      Standing standing,
+      FolderStanding standing,
       OnExisting onExisting,
       Manifest wanted,
       String study)
@@ -95,10 +87,10 @@ public final class RunFolder implements AutoCloseable {
     }
     Manifest manifest = resumed ? wanted.after(there.get()) : wanted;
     List<String> old = there.map(Manifest::files).orElse(List.of());
-    WholeFile.write(target.resolve(Manifest.FILE), manifest.with(old).json());
+    WholeFile.write(target.resolve(ResultNames.MANIFEST), manifest.with(old).json());
     Leftovers.clear(target, old, !resumed);
-    WholeFile.write(target.resolve(Manifest.FILE), manifest.json());
-    WholeFile.write(target.resolve(STUDY), study);
+    WholeFile.write(target.resolve(ResultNames.MANIFEST), manifest.json());
+    WholeFile.write(target.resolve(ResultNames.STUDY), study);
     return new RunFolder(target, lock, fresh, resumed, manifest);
   }
 
@@ -113,7 +105,10 @@ public final class RunFolder implements AutoCloseable {
   public static void checkSame(Path target, Manifest now, String study) {
     List<String> differences =
         Manifest.read(target)
-            .map(there -> Differences.between(there, now, target.resolve(STUDY), study))
+            .map(
+                there ->
+                    ManifestDifferences.between(
+                        there, now, target.resolve(ResultNames.STUDY), study))
             .orElse(List.of("there is no manifest that can be read"));
     if (!differences.isEmpty()) {
       throw new WrongInputException(
@@ -161,12 +156,21 @@ public final class RunFolder implements AutoCloseable {
   }
 
   /**
+   * The study's file in the folder.
+   *
+   * @return its path
+   */
+  public Path study() {
+    return target.resolve(ResultNames.STUDY);
+  }
+
+  /**
    * The folder of the blocks.
    *
    * @return its path
    */
   public Path blocks() {
-    return target.resolve(BLOCKS);
+    return target.resolve(ResultNames.BLOCKS);
   }
 
   /**
@@ -217,7 +221,7 @@ public final class RunFolder implements AutoCloseable {
   }
 
   private void write(Manifest changed) {
-    WholeFile.write(target.resolve(Manifest.FILE), changed.json());
+    WholeFile.write(target.resolve(ResultNames.MANIFEST), changed.json());
     manifest = changed;
   }
 

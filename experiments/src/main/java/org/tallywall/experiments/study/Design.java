@@ -1,13 +1,18 @@
 package org.tallywall.experiments.study;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
+import org.tallywall.core.card.Card;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
-/** How the games of a study are laid out. */
-public sealed interface Design {
+/** How the games of a study are laid out, as far as its file has to say. */
+public interface Design {
+  /** The studied player takes each seat of every deal. */
+  List<Integer> ROTATE = IntStream.range(0, 4).boxed().toList();
+
   /**
    * All who play.
    *
@@ -15,174 +20,40 @@ public sealed interface Design {
    */
   List<PlayerSpec> seated();
 
-  /** The studied player takes each seat of every deal. */
-  List<Integer> ROTATE = IntStream.range(0, 4).boxed().toList();
+  /**
+   * The design as a study file has it, with every default in place.
+   *
+   * @param player writes a player
+   * @return the fields of the file
+   */
+  Map<String, Object> fields(Function<PlayerSpec, Object> player);
 
   /**
-   * One fixed table, to see how lines and endings fall: one game a deal.
+   * Deals in a block.
    *
-   * @param players four players, East first
+   * @return 1 or more
    */
-  record Table(List<PlayerSpec> players) implements Design {
-    /**
-     * Copies the players.
-     *
-     * @param players four players
-     * @throws IllegalArgumentException if there are not four
-     */
-    public Table {
-      players = List.copyOf(players);
-      if (players.size() != 4) {
-        throw new IllegalArgumentException("four players sit at a table, not " + players.size());
-      }
-    }
-
-    @Override
-    public List<PlayerSpec> seated() {
-      return players;
-    }
-  }
-
-  /** A design that compares ways of playing on the same deals. */
-  sealed interface Comparison extends Design permits Arms, Sweep {
-    /**
-     * What is compared.
-     *
-     * @return the ways of playing, their baseline and who sits with them
-     */
-    Arms ways();
+  default int blockSize() {
+    return Extent.BLOCK;
   }
 
   /**
-   * Several ways of playing in the same seats on the same deals, each compared with one of them.
+   * How many deals are played where a study asks for a number.
    *
-   * @param arms the ways of playing, two or more
-   * @param baseline which of them the others are compared with, from 0
-   * @param others who sits in the other seats
-   * @param seats where the studied player sits, in each deal, one after the other
-   * @param streams whether the ways share the luck of their decisions
+   * @param asked the deals asked for
+   * @return as many, or the next number that treats all players alike
    */
-  record Arms(List<Arm> arms, int baseline, PlayerSpec others, List<Integer> seats, Streams streams)
-      implements Comparison {
-    /**
-     * Copies the lists.
-     *
-     * @param arms the ways of playing
-     * @param baseline which of them the others are compared with
-     * @param others who sits in the other seats
-     * @param seats where the studied player sits
-     * @param streams whether the ways share their luck
-     */
-    public Arms {
-      arms = List.copyOf(arms);
-      seats = List.copyOf(seats);
-    }
-
-    @Override
-    public Arms ways() {
-      return this;
-    }
-
-    @Override
-    public List<PlayerSpec> seated() {
-      return Stream.concat(arms.stream().map(Arm::player), Stream.of(others)).toList();
-    }
+  default long deals(long asked) {
+    return asked;
   }
 
   /**
-   * One setting at several values, each a way of playing.
+   * Whether the design can be played on a card.
    *
-   * @param player the player whose setting it is
-   * @param setting the setting's full name
-   * @param values its values, in the order of the ways of playing
-   * @param arms the ways of playing
+   * @param card the card
+   * @return what is wrong; empty where nothing is
    */
-  record Sweep(PlayerSpec player, String setting, List<Object> values, Arms arms)
-      implements Comparison {
-    /**
-     * Copies the values.
-     *
-     * @param player the player whose setting it is
-     * @param setting the setting's full name
-     * @param values its values
-     * @param arms the ways of playing
-     */
-    public Sweep {
-      values = List.copyOf(values);
-    }
-
-    @Override
-    public Arms ways() {
-      return arms;
-    }
-
-    @Override
-    public List<PlayerSpec> seated() {
-      return Stream.concat(Stream.of(player), arms.seated().stream()).toList();
-    }
-  }
-
-  /**
-   * Everyone against everyone, four at a table.
-   *
-   * @param players four or more
-   */
-  record RoundRobin(List<Arm> players) implements Design {
-    /**
-     * Copies the players.
-     *
-     * @param players four or more
-     */
-    public RoundRobin {
-      players = List.copyOf(players);
-    }
-
-    @Override
-    public List<PlayerSpec> seated() {
-      return players.stream().map(Arm::player).toList();
-    }
-  }
-
-  /**
-   * Plays to a decision and takes each option there on the same hidden tiles.
-   *
-   * @param moment the kind of decision
-   * @param cells how positions are sorted; the first decision that fits a square counts
-   * @param line the id of a line; where given, only decisions count at which the studied player
-   *     aims at it
-   * @param options what is tried, two or more; the others are compared with the first
-   * @param player the studied player
-   * @param others who sits in the other seats
-   * @param seats where the studied player sits
-   */
-  record Branch(
-      Moment moment,
-      Cells cells,
-      Optional<String> line,
-      List<BranchOption> options,
-      PlayerSpec player,
-      PlayerSpec others,
-      List<Integer> seats)
-      implements Design {
-    /**
-     * Copies the lists.
-     *
-     * @param moment the kind of decision
-     * @param cells how positions are sorted
-     * @param line the id of a line
-     * @param options what is tried
-     * @param player the studied player
-     * @param others who sits in the other seats
-     * @param seats where the studied player sits
-     */
-    public Branch {
-      options = List.copyOf(options);
-      seats = List.copyOf(seats);
-    }
-
-    @Override
-    public List<PlayerSpec> seated() {
-      return List.of(player, others);
-    }
+  default Optional<String> unfit(Card card) {
+    return Optional.empty();
   }
 }

@@ -8,17 +8,27 @@ import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 
 /** Reads what a study wants to know. */
-final class QuestionReader {
+public final class QuestionReader {
   private static final double USUAL_CONFIDENCE = 0.95;
   private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_-]{0,79}";
 
   private final FieldReader fields;
 
-  QuestionReader(FieldReader fields) {
+  /**
+   * A reader of a study's question.
+   *
+   * @param fields the study file
+   */
+  public QuestionReader(FieldReader fields) {
     this.fields = fields;
   }
 
-  Question read() {
+  /**
+   * Reads the question.
+   *
+   * @return the question; of no use where it has a fault
+   */
+  public StudyQuestion read() {
     String name = "";
     if (fields.require("study", "a name, as in \"study\": \"first-look\"")) {
       name = fields.text("study", "x");
@@ -32,7 +42,8 @@ final class QuestionReader {
     }
     double confidence = fields.between("confidence", USUAL_CONFIDENCE, 0, 1);
     Optional<Measure> primary = primary();
-    return new Question(name, fields.text("question", ""), primary, secondary(primary), confidence);
+    return new StudyQuestion(
+        name, fields.text("question", ""), primary, secondary(primary), confidence);
   }
 
   private Optional<Measure> primary() {

@@ -17,7 +17,12 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * @param source the files it was made of
  */
 public record Study(
-    Question question, Card card, TableRules rules, Design design, Extent extent, Source source) {
+    StudyQuestion question,
+    Card card,
+    TableRules rules,
+    Design design,
+    Extent extent,
+    Source source) {
   /**
    * The digest of everything on which the results depend: the study with its defaults, the card and
    * jars of players by their digests, the rules. The folders of files do not count.

@@ -86,14 +86,14 @@ public final class StudyJson {
   /** All on which numbers depend. */
   private static Map<String, Object> fields(
       Study study, String card, Function<PlayerSpec, Object> player) {
-    Question question = study.question();
+    StudyQuestion question = study.question();
     Map<String, Object> fields = new LinkedHashMap<>();
     fields.put("study", question.name());
     fields.put("question", question.words());
     fields.put("card", card);
     fields.put("rules", study.rules().switches());
     fields.put("seed", study.extent().seed());
-    fields.putAll(DesignJson.fields(study.design(), player));
+    fields.putAll(study.design().fields(player));
     question.primary().ifPresent(measure -> fields.put("primary", measure.text()));
     fields.put("secondary", question.secondary().stream().map(Measure::text).toList());
     boolean rate = question.primary().map(Measure::isRate).orElse(false);

@@ -8,7 +8,7 @@ import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 
 /** Reads when a study may stop before its last deal. */
-final class UntilReader {
+public final class UntilReader {
   private static final String EXPECTED_SD = "expected-sd";
   private static final String EXPECTED_DISCORDANCE = "expected-discordance";
   private static final String HALF_WIDTH = "half-width";
@@ -29,12 +29,24 @@ final class UntilReader {
   private final FieldReader fields;
   private final Optional<Measure> primary;
 
-  UntilReader(Node node, Faults faults, Optional<Measure> primary) {
+  /**
+   * A reader of a rule.
+   *
+   * @param node what is written
+   * @param faults takes what is wrong
+   * @param primary the study's primary measure, where it has one
+   */
+  public UntilReader(Node node, Faults faults, Optional<Measure> primary) {
     this.fields = new FieldReader(node, "\"until\"", faults, KNOWN);
     this.primary = primary;
   }
 
-  Until read() {
+  /**
+   * Reads the rule.
+   *
+   * @return the rule; of no use where it has a fault
+   */
+  public Until read() {
     fields.require("at-most", "the most deals to play, as in \"at-most\": 200000");
     long most = fields.whole("at-most", 1, 1, Extent.MOST_DEALS);
     fields.require("rule", "\"always-valid\" or \"sprt\"");

@@ -13,14 +13,15 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.design.StudyPlayer;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.run.StudyPlayer;
 import org.tallywall.experiments.stats.Proportion;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
@@ -70,7 +71,7 @@ class TableAnswerTest {
   }
 
   private static Table table(String stem) {
-    return Played.answer.all().stream()
+    return PlayedDesign.of(Played.study).allTables(Played.answer).stream()
         .filter(table -> table.stem().equals(stem))
         .findFirst()
         .orElseThrow();
@@ -187,11 +188,12 @@ class TableAnswerTest {
 
   @Test
   void summary_forPeople_usesNoStatisticalNamesInItsHeadings() {
-    TableSummary summary = new TableSummary(Played.study, Played.hands, Played.tally.arm(0));
+    Summary summary = PlayedDesign.of(Played.study).summary(Played.answer);
+    Table seats = summary.tables().get(0);
 
-    assertThat(summary.seats().columns().stream().map(Column::heading))
+    assertThat(seats.columns().stream().map(Column::heading))
         .containsExactly("seat", "player", "games won", "points per 100 games", "one away reached");
-    assertThat(summary.lines().rows()).hasSize(2);
-    assertThat(summary.seats().notes().get(0)).startsWith("Nobody won ").contains("East ");
+    assertThat(summary.tables().get(1).rows()).hasSize(2);
+    assertThat(seats.notes().get(0)).startsWith("Nobody won ").contains("East ");
   }
 }

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -19,6 +20,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Data walks through the house once, from left to right: no package uses one that comes later. */
 class PackageOrderTest {
   private static final String ROOT = "org.tallywall.";
+
+  /** The package of each design. */
+  private static final String DESIGNS = ROOT + "experiments.design.(*)";
 
   /** The packages of each module in their order; a package may use those before it. */
   static final Map<String, List<String>> ORDER =
@@ -43,8 +47,34 @@ class PackageOrderTest {
                   "results"),
           "experiments",
               List.of(
-                  "error", "rack", "study", "tally", "run", "invent", "store", "stats", "stop",
-                  "story", "ask", "page", "paper", "answer", "cli"));
+                  "error",
+                  "words",
+                  "rack",
+                  "study",
+                  "tally",
+                  "run",
+                  "deals",
+                  "stats",
+                  "stop",
+                  "story",
+                  "answer",
+                  "design",
+                  "design.table",
+                  "design.arms",
+                  "design.sweep",
+                  "design.roundrobin",
+                  "design.branch",
+                  "studies",
+                  "invent",
+                  "store",
+                  "ask",
+                  "page",
+                  "paper",
+                  "night",
+                  "cli"));
+
+  /** Designs that are made of others, which they may use. */
+  private static final Map<String, String> MADE_OF = Map.of("design.sweep", "design.arms");
 
   /** Which modules a module may use besides itself. */
   private static final Map<String, List<String>> MODULES =
@@ -86,6 +116,43 @@ class PackageOrderTest {
         .check(CLASSES);
   }
 
+  /**
+   * Whoever needs to know which design it is asks the design; so a new one is its package alone.
+   */
+  @Test
+  void aDesign_isKnownByNameToTheListOfDesignsAlone() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(DESIGNS)
+        .and()
+        .doNotHaveFullyQualifiedName(ROOT + "experiments.studies.Designs")
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(DESIGNS)
+        .check(CLASSES);
+  }
+
+  static Stream<String> designs() {
+    return ORDER.get("experiments").stream().filter(name -> name.startsWith("design."));
+  }
+
+  @ParameterizedTest
+  @MethodSource("designs")
+  void aDesign_usesNoOtherThatItIsNotMadeOf(String design) {
+    String[] others =
+        designs()
+            .filter(name -> !name.equals(design) && !name.equals(MADE_OF.get(design)))
+            .map(name -> ROOT + "experiments." + name)
+            .toArray(String[]::new);
+    noClasses()
+        .that()
+        .resideInAPackage(ROOT + "experiments." + design)
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage(others)
+        .check(CLASSES);
+  }
+
   private static DescribedPredicate<JavaClass> mayBeUsedBy(String module, String own) {
     List<String> order = ORDER.get(module);
     List<String> allowed = order.subList(0, order.indexOf(own) + 1);
@@ -100,7 +167,7 @@ class PackageOrderTest {
           if (!type.getPackageName().startsWith(ROOT)) {
             return true;
           }
-          String[] parts = type.getPackageName().substring(ROOT.length()).split("\\.");
+          String[] parts = type.getPackageName().substring(ROOT.length()).split("\\.", 2);
           return parts[0].equals(module)
               ? allowed.contains(parts[1])
               : MODULES.get(module).contains(parts[0]);

@@ -13,9 +13,9 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.store.OnExisting;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
 import org.tallywall.strategies.player.NearestPlayer;
@@ -37,8 +37,8 @@ final class Clumsy {
     Study study = StudyFile.read(Path.of(file), Changes.NONE, catalog);
     ByteArrayOutputStream said = new ByteArrayOutputStream();
     Console console = new Console(new ByteArrayOutputStream(), said, 100, false);
-    StudyRunner runner =
-        new StudyRunner(console, study, 2, List.of("tallywall", "run", file, "--out", out));
+    RunPrinter runner =
+        new RunPrinter(console, study, 2, List.of("tallywall", "run", file, "--out", out));
     int code = runner.run(Path.of(out), policy);
     return new Run(code, said.toString(StandardCharsets.UTF_8));
   }
@@ -51,8 +51,8 @@ final class Clumsy {
     Study study = StudyFile.read(Path.of(file), Changes.NONE, Catalog.standard());
     Console console =
         new Console(new ByteArrayOutputStream(), new ByteArrayOutputStream(), 100, false);
-    StudyRunner runner =
-        new StudyRunner(
+    RunPrinter runner =
+        new RunPrinter(
             console, study, 1, List.of("tallywall", "run", file, "--out", out.toString()));
     runner.whenOpened(spoiler);
     try {

@@ -14,9 +14,9 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.Manifest;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.strategies.catalog.Catalog;
 
 /** A long run goes on at once: its blocks are read quickly. */

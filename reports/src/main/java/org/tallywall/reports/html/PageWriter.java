@@ -7,7 +7,7 @@ import java.util.Base64;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.markup.Element;
 import org.tallywall.reports.markup.Markup;
-import org.tallywall.reports.markup.Node;
+import org.tallywall.reports.markup.MarkupNode;
 
 /**
  * Writes a document as one page that needs nothing else: no network, no other file. Tables sort and
@@ -56,7 +56,7 @@ public final class PageWriter {
     head.add(guard.with("content", policy));
     head.add(Element.of("link").with("rel", "icon").with("href", "data:,"));
     head.add(Element.of("title", title));
-    return head.add(Element.of("style").add(new Node.Verbatim(style)));
+    return head.add(Element.of("style").add(new MarkupNode.Verbatim(style)));
   }
 
   private static Element meta(String name, String content) {
@@ -70,7 +70,7 @@ public final class PageWriter {
     main.addAll(writer.footnotes());
     Element skip = Element.of("a", "To the text").with("class", "skip").with("href", "#main");
     Element body = Element.of("body").add(skip).add(main);
-    return body.add(Element.of("script").add(new Node.Verbatim(script)));
+    return body.add(Element.of("script").add(new MarkupNode.Verbatim(script)));
   }
 
   /** A source expression with a digest (Content Security Policy Level 3, section 2.3.1). */

@@ -9,11 +9,11 @@ import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.markup.Element;
-import org.tallywall.reports.markup.Node;
+import org.tallywall.reports.markup.MarkupNode;
 import org.tallywall.reports.svg.SvgWriter;
 
 /** Makes the elements of a page, part by part, and numbers what needs a number. */
-final class PartWriter implements Part.Cases<Node> {
+final class PartWriter implements Part.Cases<MarkupNode> {
   private static final int DEEPEST_HEADING = 6;
 
   private final Document document;
@@ -30,31 +30,31 @@ final class PartWriter implements Part.Cases<Node> {
     this.document = document;
   }
 
-  List<Node> parts(List<Part> parts) {
-    List<Node> nodes = new ArrayList<>();
+  List<MarkupNode> parts(List<Part> parts) {
+    List<MarkupNode> nodes = new ArrayList<>();
     parts.forEach(part -> nodes.add(part.match(this)));
     return nodes;
   }
 
   @Override
-  public Node notice(Part.Notice notice) {
+  public MarkupNode notice(Part.Notice notice) {
     return Element.of("p", notice.text()).with("class", "notice").with("role", "note");
   }
 
   @Override
-  public Node grid(Part.Grid grid) {
+  public MarkupNode grid(Part.Grid grid) {
     return new GridWriter(grid, "table-" + ++grids).element();
   }
 
   @Override
-  public Node bullets(Part.Bullets bullets) {
+  public MarkupNode bullets(Part.Bullets bullets) {
     Element list = Element.of("ul");
     bullets.items().forEach(item -> list.add(Element.of("li", item)));
     return list;
   }
 
   @Override
-  public Node facts(Part.Facts facts) {
+  public MarkupNode facts(Part.Facts facts) {
     Element list = Element.of("dl");
     facts
         .facts()
@@ -63,13 +63,13 @@ final class PartWriter implements Part.Cases<Node> {
   }
 
   @Override
-  public Node listing(Part.Listing listing) {
+  public MarkupNode listing(Part.Listing listing) {
     Element lines = Element.of("pre", listing.text()).with("tabindex", "0");
     return lines.with("role", "region").with("aria-label", listing.title());
   }
 
   @Override
-  public Node drawing(Part.Drawing drawing) {
+  public MarkupNode drawing(Part.Drawing drawing) {
     return drawing.element();
   }
 
@@ -115,7 +115,7 @@ final class PartWriter implements Part.Cases<Node> {
     String id = "section-" + ++sections;
     Element heading = Element.of("h" + level, section.title());
     level = Math.min(level + 1, DEEPEST_HEADING);
-    List<Node> parts = parts(section.parts());
+    List<MarkupNode> parts = parts(section.parts());
     level = Integer.parseInt(heading.name().substring(1));
     if (section.fold() == Fold.FIXED) {
       return Element.of("section").with("id", id).add(heading).addAll(parts);
@@ -176,7 +176,7 @@ final class PartWriter implements Part.Cases<Node> {
   }
 
   /** The footnotes of all parts written so far; no element if there is none. */
-  List<Node> footnotes() {
+  List<MarkupNode> footnotes() {
     if (footnotes.isEmpty()) {
       return List.of();
     }

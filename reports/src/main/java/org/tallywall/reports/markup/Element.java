@@ -12,12 +12,12 @@ import java.util.regex.Pattern;
  * An element that grows: attributes in the order in which they were set, children in the order in
  * which they were added. Not safe for several threads at once.
  */
-public final class Element implements Node {
+public final class Element implements MarkupNode {
   private static final Pattern NAME = Pattern.compile("[A-Za-z][A-Za-z0-9:-]*");
 
   private final String name;
   private final Map<String, String> attributes = new LinkedHashMap<>();
-  private final List<Node> children = new ArrayList<>();
+  private final List<MarkupNode> children = new ArrayList<>();
 
   private Element(String name) {
     this.name = name;
@@ -65,7 +65,7 @@ public final class Element implements Node {
    * @param child an element or text
    * @return this element
    */
-  public Element add(Node child) {
+  public Element add(MarkupNode child) {
     children.add(child);
     return this;
   }
@@ -76,7 +76,7 @@ public final class Element implements Node {
    * @param more elements or texts
    * @return this element
    */
-  public Element addAll(Collection<? extends Node> more) {
+  public Element addAll(Collection<? extends MarkupNode> more) {
     children.addAll(more);
     return this;
   }
@@ -114,7 +114,7 @@ public final class Element implements Node {
    *
    * @return the children in their order; cannot be changed
    */
-  public List<Node> children() {
+  public List<MarkupNode> children() {
     return Collections.unmodifiableList(children);
   }
 

@@ -77,7 +77,7 @@ public final class Markup {
       return;
     }
     boolean lines = element.children().stream().allMatch(Markup::standsAlone);
-    for (Node child : element.children()) {
+    for (MarkupNode child : element.children()) {
       out.append(lines ? "\n" : "");
       child(child);
     }
@@ -85,16 +85,16 @@ public final class Markup {
     out.append("</").append(element.name()).append('>');
   }
 
-  private static boolean standsAlone(Node node) {
+  private static boolean standsAlone(MarkupNode node) {
     return node instanceof Element element && !PHRASES.contains(element.name());
   }
 
-  private void child(Node child) {
+  private void child(MarkupNode child) {
     if (child instanceof Element element) {
       element(element);
-    } else if (child instanceof Node.Words words) {
+    } else if (child instanceof MarkupNode.Words words) {
       escape(words.text(), c -> false);
-    } else if (child instanceof Node.Verbatim verbatim) {
+    } else if (child instanceof MarkupNode.Verbatim verbatim) {
       out.append(verbatim.text());
     }
   }

@@ -9,58 +9,93 @@ public final class DifferenceColumns {
   public static final String FILE = "differences";
 
   /** The column {@code arm}. */
-  public static final Column ARM = Column.text("arm", "The way of playing.").headed("way of playing");
+  public static final Column ARM =
+      Column.text("arm", "The way of playing.").headed("way of playing");
 
   /** The column {@code baseline}. */
-  public static final Column BASELINE = Column.text("baseline", "The way that it is compared with.").headed("compared with");
+  public static final Column BASELINE =
+      Column.text("baseline", "The way that it is compared with.").headed("compared with");
 
   /** The column {@code measure}. */
   public static final Column MEASURE = Column.text("measure", "What is measured.");
 
   /** The column {@code role}. */
-  public static final Column ROLE = Column.text("role", "\"primary\" answers the question; \"secondary\" was declared before the run; \"exploratory\" was not, and proves nothing.");
+  public static final Column ROLE =
+      Column.text(
+          "role",
+          "\"primary\" answers the question; \"secondary\" was declared before the run; \"exploratory\" was not, and proves nothing.");
 
   /** The column {@code unit}. */
   public static final Column UNIT = Column.text("unit", "\"share of games\", or \"per game\".");
 
   /** The column {@code level}. */
-  public static final Column LEVEL = Column.decimal("level", "as in unit", "The way's own mean a game.").headed("its level").shownTo(1);
+  public static final Column LEVEL =
+      Column.decimal("level", "as in unit", "The way's own mean a game.")
+          .headed("its level")
+          .shownTo(1);
 
   /** The column {@code baseline-level}. */
-  public static final Column BASELINE_LEVEL = Column.decimal("baseline-level", "as in unit", "The mean of the way compared with.").headed("level of the way compared with").shownTo(1);
+  public static final Column BASELINE_LEVEL =
+      Column.decimal("baseline-level", "as in unit", "The mean of the way compared with.")
+          .headed("level of the way compared with")
+          .shownTo(1);
 
   /** The column {@code difference}. */
-  public static final Column DIFFERENCE = Column.decimalInterval("difference", "as in unit", "Mean of the differences on the same deals.").headed("difference on the same deals").shownTo(1);
+  public static final Column DIFFERENCE =
+      Column.decimalInterval(
+              "difference", "as in unit", "Mean of the differences on the same deals.")
+          .headed("difference on the same deals")
+          .shownTo(1);
 
   /** The column {@code method}. */
-  public static final Column METHOD = Column.text("method", "How the interval of the difference was computed.");
+  public static final Column METHOD =
+      Column.text("method", "How the interval of the difference was computed.");
 
   /** The column {@code p}. */
-  public static final Column P = Column.decimal("p", "chance", "Chance of so large a difference by luck alone, where a test was declared.");
+  public static final Column P =
+      Column.decimal(
+          "p",
+          "chance",
+          "Chance of so large a difference by luck alone, where a test was declared.");
 
   /** The column {@code p-holm}. */
-  public static final Column P_HOLM = Column.decimal("p-holm", "chance", "The same by Holm, for all declared tests taken together.");
+  public static final Column P_HOLM =
+      Column.decimal(
+          "p-holm", "chance", "The same by Holm, for all declared tests taken together.");
 
   /** The column {@code correlation}. */
-  public static final Column CORRELATION = Column.decimal("correlation", "-1 to 1", "How alike the two ways' games on the same deal go.");
+  public static final Column CORRELATION =
+      Column.decimal(
+          "correlation", "-1 to 1", "How alike the two ways' games on the same deal go.");
 
   /** The column {@code gain}. */
-  public static final Column GAIN = Column.decimal("gain", "times", "How many times as many deals would be needed without pairing.");
+  public static final Column GAIN =
+      Column.decimal(
+          "gain", "times", "How many times as many deals would be needed without pairing.");
 
   /** The column {@code deals}. */
   public static final Column DEALS = Column.integer("deals", "deals", "Deals compared.");
 
   /** The column {@code discordant}. */
-  public static final Column DISCORDANT = Column.integer("discordant", "deals", "Deals that it made a difference to.").headed("deals in which it made a difference");
+  public static final Column DISCORDANT =
+      Column.integer("discordant", "deals", "Deals that it made a difference to.")
+          .headed("deals in which it made a difference");
 
   /** The column {@code more}. */
-  public static final Column MORE = Column.integer("more", "deals", "Deals in which the way had more.");
+  public static final Column MORE =
+      Column.integer("more", "deals", "Deals in which the way had more.");
 
   /** The column {@code fewer}. */
-  public static final Column FEWER = Column.integer("fewer", "deals", "Deals in which the way had fewer.");
+  public static final Column FEWER =
+      Column.integer("fewer", "deals", "Deals in which the way had fewer.");
 
   /** The column {@code detectable}. */
-  public static final Column DETECTABLE = Column.decimal("detectable", "as in unit", "The smallest true gap that so many deals would have noticed in nine runs of ten.").headed("smallest difference this run would have noticed");
+  public static final Column DETECTABLE =
+      Column.decimal(
+              "detectable",
+              "as in unit",
+              "The smallest true gap that so many deals would have noticed in nine runs of ten.")
+          .headed("smallest difference this run would have noticed");
 
   private DifferenceColumns() {}
 
@@ -70,6 +105,24 @@ public final class DifferenceColumns {
    * @return from left to right
    */
   public static List<Column> all() {
-    return List.of(ARM, BASELINE, MEASURE, ROLE, UNIT, LEVEL, BASELINE_LEVEL, DIFFERENCE, METHOD, P, P_HOLM, CORRELATION, GAIN, DEALS, DISCORDANT, MORE, FEWER, DETECTABLE);
+    return List.of(
+        ARM,
+        BASELINE,
+        MEASURE,
+        ROLE,
+        UNIT,
+        LEVEL,
+        BASELINE_LEVEL,
+        DIFFERENCE,
+        METHOD,
+        P,
+        P_HOLM,
+        CORRELATION,
+        GAIN,
+        DEALS,
+        DISCORDANT,
+        MORE,
+        FEWER,
+        DETECTABLE);
   }
 }

@@ -10,16 +10,20 @@ public final class FamilyColumns {
   public static final String FILE = "families";
 
   /** The column {@code arm}. */
-  public static final Column ARM = Column.text("arm", "The way of playing; \"table\" for one fixed table.").headed("way of playing");
+  public static final Column ARM =
+      Column.text("arm", "The way of playing; \"table\" for one fixed table.")
+          .headed("way of playing");
 
   /** The column {@code family}. */
-  public static final Column FAMILY = Column.text("family", "The section of the card.").headed("section");
+  public static final Column FAMILY =
+      Column.text("family", "The section of the card.").headed("section");
 
   /** The column {@code lines}. */
   public static final Column LINES = Column.integer("lines", "lines", "Lines of the family.");
 
   /** The column {@code ways}. */
-  public static final Column WAYS = Column.integer("ways", "hands", "Ways to make them.").headed("ways to make them");
+  public static final Column WAYS =
+      Column.integer("ways", "hands", "Ways to make them.").headed("ways to make them");
 
   private FamilyColumns() {}
 

@@ -10,13 +10,16 @@ public final class HandChoiceColumns {
   public static final String FILE = "hand-choice";
 
   /** The column {@code arm}. */
-  public static final Column ARM = Column.text("arm", "The way of playing; \"table\" for one fixed table.").headed("way of playing");
+  public static final Column ARM =
+      Column.text("arm", "The way of playing; \"table\" for one fixed table.")
+          .headed("way of playing");
 
   /** The column {@code line}. */
   public static final Column LINE = Column.text("line", "The line's id.");
 
   /** The column {@code family}. */
-  public static final Column FAMILY = Column.text("family", "The section of the card.").headed("section");
+  public static final Column FAMILY =
+      Column.text("family", "The section of the card.").headed("section");
 
   /** The column {@code nickname}. */
   public static final Column NICKNAME = Column.text("nickname", "What the card calls the line.");
@@ -25,10 +28,12 @@ public final class HandChoiceColumns {
   public static final Column VALUE = Column.integer("value", "points", "What the line pays.");
 
   /** The column {@code concealed}. */
-  public static final Column CONCEALED = Column.text("concealed", "\"yes\" where nothing may be exposed, else \"no\".");
+  public static final Column CONCEALED =
+      Column.text("concealed", "\"yes\" where nothing may be exposed, else \"no\".");
 
   /** The column {@code ways}. */
-  public static final Column WAYS = Column.integer("ways", "hands", "Ways to make it.").headed("ways to make it");
+  public static final Column WAYS =
+      Column.integer("ways", "hands", "Ways to make it.").headed("ways to make it");
 
   private HandChoiceColumns() {}
 
@@ -38,6 +43,9 @@ public final class HandChoiceColumns {
    * @return from left to right
    */
   public static List<Column> all() {
-    return Stream.concat(Stream.of(ARM, LINE, FAMILY, NICKNAME, VALUE, CONCEALED, WAYS), AimColumns.all().stream()).toList();
+    return Stream.concat(
+            Stream.of(ARM, LINE, FAMILY, NICKNAME, VALUE, CONCEALED, WAYS),
+            AimColumns.all().stream())
+        .toList();
   }
 }

@@ -9,13 +9,18 @@ public final class OverallColumns {
   public static final String FILE = "overall";
 
   /** The column {@code figure}. */
-  public static final Column FIGURE = Column.text("figure", "What is counted: \"won\", \"wall-game\", \"void\", \"stopped\" (the passes), \"half-over\" (tiles left when half of all games were over), \"ended\" (games that ended in a part of the wall), \"away-before\" and \"away-after\" (tiles away, mean of the four racks).");
+  public static final Column FIGURE =
+      Column.text(
+          "figure",
+          "What is counted: \"won\", \"wall-game\", \"void\", \"stopped\" (the passes), \"half-over\" (tiles left when half of all games were over), \"ended\" (games that ended in a part of the wall), \"away-before\" and \"away-after\" (tiles away, mean of the four racks).");
 
   /** The column {@code part}. */
-  public static final Column PART = Column.text("part", "The part of the wall, as in 99-76, or the pass; empty for the others.");
+  public static final Column PART =
+      Column.text("part", "The part of the wall, as in 99-76, or the pass; empty for the others.");
 
   /** The column {@code games}. */
-  public static final Column GAMES = Column.integer("games", "games", "Games that it was counted in.");
+  public static final Column GAMES =
+      Column.integer("games", "games", "Games that it was counted in.");
 
   /** The column {@code unit}. */
   public static final Column UNIT = Column.text("unit", "\"share of games\" or \"tiles\".");

@@ -3,7 +3,7 @@ package org.tallywall.reports.svg;
 import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.reports.markup.Element;
-import org.tallywall.reports.markup.Node;
+import org.tallywall.reports.markup.MarkupNode;
 
 /** Where a text of a picture stands, by the widths that the drawing itself reckons with. */
 record TextBox(String words, double left, double right, double top, double bottom) {
@@ -18,7 +18,7 @@ record TextBox(String words, double left, double right, double top, double botto
     if (element.name().equals("text")) {
       boxes.add(box(element));
     }
-    for (Node child : element.children()) {
+    for (MarkupNode child : element.children()) {
       if (child instanceof Element inner) {
         collect(inner, boxes);
       }
@@ -26,7 +26,7 @@ record TextBox(String words, double left, double right, double top, double botto
   }
 
   private static TextBox box(Element text) {
-    String words = ((Node.Words) text.children().get(0)).text();
+    String words = ((MarkupNode.Words) text.children().get(0)).text();
     double x = number(text, "x");
     double y = number(text, "y");
     double size = number(text, "font-size");

@@ -20,17 +20,17 @@ import org.openjdk.jmh.runner.options.TimeValue;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.design.StudyPlayer;
+import org.tallywall.experiments.design.table.TableDesign;
 import org.tallywall.experiments.run.BlockKeeper;
 import org.tallywall.experiments.run.LocalRun;
-import org.tallywall.experiments.run.Plans;
 import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.run.StudyPlayer;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Extent;
-import org.tallywall.experiments.study.Question;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
@@ -128,7 +128,7 @@ final class Growth {
   private static StudyTally play(long deals, int threads) {
     Study study = study(deals);
     TableSetup setup = new TableSetup(BenchmarkCards.demo(), study.rules());
-    StudyTally sum = new StudyTally(Plans.of(study), setup);
+    StudyTally sum = new StudyTally(PlayedDesign.planOf(study), setup);
     new LocalRun(
             pulse -> new StudyPlayer(study, setup, pulse),
             new RunState(deals, study.extent().blockSize(), 0),
@@ -147,10 +147,10 @@ final class Growth {
     PlayerSpec nearest = new PlayerSpec(Catalog.standard().type("nearest").orElseThrow(), Map.of());
     Path nowhere = Path.of("growth.json");
     return new Study(
-        new Question("growth", "", Optional.empty(), List.of(), 0.95),
+        new StudyQuestion("growth", "", Optional.empty(), List.of(), 0.95),
         card,
         TableRules.STANDARD,
-        new Design.Table(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),
+        new TableDesign(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),
         new Extent(1, deals, 0),
         new Source(nowhere, nowhere, Optional.empty(), Optional.empty()));
   }

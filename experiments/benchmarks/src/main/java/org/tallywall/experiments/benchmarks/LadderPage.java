@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.core.random.StreamKey;
+import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.reports.markdown.MarkdownWriter;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
@@ -40,7 +40,7 @@ public final class LadderPage {
     this.ladders = ladders;
     this.rungs = ladders.stream().map(Rung::of).toList();
     this.players = new LinkedHashMap<>();
-    for (Arm arm : ((Design.RoundRobin) study.design()).players()) {
+    for (Arm arm : ((RoundRobinDesign) study.design()).players()) {
       players.put(arm.name(), arm.player());
     }
   }

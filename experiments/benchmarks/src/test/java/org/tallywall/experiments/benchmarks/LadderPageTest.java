@@ -15,10 +15,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
-import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -43,7 +43,7 @@ class LadderPageTest {
 
   private static Map<String, PlayerSpec> players() {
     Map<String, PlayerSpec> players = new LinkedHashMap<>();
-    ((Design.RoundRobin) ladder(CARDS.get(0), 1).design())
+    ((RoundRobinDesign) ladder(CARDS.get(0), 1).design())
         .players()
         .forEach(arm -> players.put(arm.name(), arm.player()));
     return players;

@@ -1,0 +1,157 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Consumer;
+import org.tallywall.experiments.answer.StudyAnswer;
+import org.tallywall.experiments.answer.Summary;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.night.RunListener;
+import org.tallywall.experiments.night.RunOutcome;
+import org.tallywall.experiments.night.StudyRunner;
+import org.tallywall.experiments.run.Block;
+import org.tallywall.experiments.run.RunState;
+import org.tallywall.experiments.store.Checkpoint;
+import org.tallywall.experiments.store.OnExisting;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.table.Table;
+import org.tallywall.reports.text.Lettering;
+import org.tallywall.reports.text.TextTable;
+
+/** Has a study played and prints how that goes and what comes out. */
+final class RunPrinter implements RunListener {
+  private final Console console;
+  private final Study study;
+  private final int threads;
+  private final StudyRunner runner;
+  private Consumer<Path> opened = folder -> {};
+  private Consumer<Path> completed = folder -> {};
+  private ProgressPrinter progress;
+
+  RunPrinter(Console console, Study study, int threads, List<String> command) {
+    this.console = console;
+    this.study = study;
+    this.threads = threads;
+    this.runner = new StudyRunner(study, threads, Version.text(), command);
+    runner.tell(this);
+  }
+
+  /** Who is told when the results folder is ready and nothing has been played yet. */
+  void whenOpened(Consumer<Path> listener) {
+    opened = listener;
+  }
+
+  /** Who makes papers of the results, when they are complete; it writes report.html last. */
+  void whenComplete(Consumer<Path> listener) {
+    completed = listener;
+  }
+
+  /** Plays everything that has not been played before; returns the exit code. */
+  int run(Path target, OnExisting onExisting) {
+    Interruption interruption = new Interruption(runner.state(), this::interrupted);
+    try {
+      return print(target, runner.run(target, onExisting));
+    } finally {
+      interruption.end();
+    }
+  }
+
+  /** Says what a run would do; writes nothing and returns the exit code. */
+  int tryOut(Path target) {
+    new DryRunWords(study, runner.tryOut(target)).sentences(target, threads).forEach(this::wrapped);
+    return Program.DONE;
+  }
+
+  @Override
+  public void opened(Path folder) {
+    opened.accept(folder);
+  }
+
+  @Override
+  public void begins(RunState state) {
+    progress = new ProgressPrinter(console, state);
+  }
+
+  @Override
+  public void spoilt(Block block, Checkpoint.State what) {
+    progress.say(
+        "tallywall: block %d (deals %s to %s) %s and is played again"
+            .formatted(
+                block.number(),
+                Words.grouped(block.firstDeal()),
+                Words.grouped(block.firstDeal() + block.deals() - 1),
+                what == Checkpoint.State.FOREIGN ? "belongs to another run" : "is damaged"));
+  }
+
+  @Override
+  public void ends() {
+    progress.end();
+  }
+
+  @Override
+  public void complete(Path folder) {
+    completed.accept(folder);
+  }
+
+  private void interrupted() {
+    console.complain("tallywall: stopping as soon as the blocks being played are finished ...");
+  }
+
+  private int print(Path target, RunOutcome outcome) {
+    if (outcome.end() == RunOutcome.End.STOPPED) {
+      return stopped(target, outcome.deals());
+    }
+    if (outcome.end() == RunOutcome.End.COMPLETE_BEFORE) {
+      console.say("The run in " + target + " is complete; nothing was played.");
+      console.say("");
+    }
+    outcome
+        .answer()
+        .ifPresentOrElse(
+            answer -> summarise(target, answer, outcome.faults()),
+            () ->
+                console.say(
+                    "Its blocks are gone or damaged, so there is no short table to be shown."));
+    return Program.DONE;
+  }
+
+  private int stopped(Path target, long done) {
+    String far =
+        "tallywall: stopped after "
+            + Words.grouped(done)
+            + " of "
+            + Words.count(study.extent().deals(), "deal", "deals");
+    console.complain(
+        done == 0
+            ? far + "; nothing was written"
+            : far + "; they are kept in " + target + "; " + runner.goOn());
+    return Program.STOPPED;
+  }
+
+  /** Prints the answer in words and short tables. */
+  private void summarise(Path target, StudyAnswer answer, int faults) {
+    Summary summary = PlayedDesign.of(study).summary(answer);
+    for (String sentence : summary.sentences()) {
+      wrapped(sentence);
+      console.say("");
+    }
+    for (Table table : summary.tables()) {
+      console.out().print(TextTable.text(table, console.width(), Lettering.UNICODE));
+      console.say("");
+    }
+    if (faults > 0) {
+      console.say(
+          Words.count(faults, "deal was", "deals were")
+              + " set aside because a player spoilt it; faults.csv lists them.");
+    }
+    console.say(
+        "Everything is in "
+            + target
+            + "; open report.html there, or begin with notes.md; columns.md explains every column.");
+  }
+
+  private void wrapped(String sentence) {
+    Words.wrapped(sentence, "", console.width()).forEach(console::say);
+  }
+}

@@ -1,0 +1,2 @@
+/** Several ways of playing on the same deals. */
+package org.tallywall.experiments.design.arms;

@@ -1,0 +1,159 @@
+package org.tallywall.experiments.design.branch;
+
+import org.tallywall.core.hand.RackMeter;
+import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.PassChoice;
+import org.tallywall.core.play.PassStep;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.Seats;
+import org.tallywall.core.play.TurnChoice;
+import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.tile.Rack;
+
+/**
+ * A player that plays as another does, but for one decision at most. While it looks, it notes the
+ * first decision whose position fits a square; told to, it takes an option at that decision.
+ */
+final class BranchPlayer implements Player {
+  private static final int NOT_NOW = -1;
+
+  private final Player inner;
+  private final Moment moment;
+  private final Cells cells;
+  private final RackMeter meter = new RackMeter();
+  private final Rack rack = new Rack();
+  private final int[] position = new int[Feature.values().length];
+  private final int anyAway;
+  private final int line;
+  private Option option;
+  private int decisions;
+  private int branchAt = NOT_NOW;
+  private int cell = Cells.NONE;
+  private int wall;
+
+  /**
+   * A player.
+   *
+   * @param inner decides everything else
+   * @param moment the kind of decision
+   * @param cells how positions are sorted
+   * @param line a line's place on the card, at which the player must aim, or -1 for any
+   */
+  BranchPlayer(Player inner, Moment moment, Cells cells, int line) {
+    this.line = line;
+    this.inner = inner;
+    this.moment = moment;
+    this.cells = cells;
+    this.anyAway = cells.values().getOrDefault(Feature.AWAY, java.util.List.of(0)).get(0);
+  }
+
+  /** Begins a game in which the first decision that fits a square is looked for. */
+  void look() {
+    decisions = 0;
+    option = null;
+    branchAt = NOT_NOW;
+    cell = Cells.NONE;
+  }
+
+  /** Begins a game in which an option is taken at the decision that was found. */
+  void take(Option taken) {
+    decisions = 0;
+    option = taken;
+  }
+
+  /** Begins a game in which the inner player decides everything. */
+  void rest() {
+    take(null);
+  }
+
+  /** The square of the decision that was found, or {@link Cells#NONE}. */
+  int cell() {
+    return cell;
+  }
+
+  /** Tiles left in the wall at that decision. */
+  int wall() {
+    return wall;
+  }
+
+  /** Whether the option is to be taken now; notes the position while it looks. */
+  private boolean decides(SeatView view) {
+    int now = decisions++;
+    if (option != null) {
+      return now == branchAt;
+    }
+    if (branchAt == NOT_NOW) {
+      int square = square(view);
+      if (square != Cells.NONE) {
+        cell = square;
+        branchAt = now;
+        wall = view.wallLeft();
+      }
+    }
+    return false;
+  }
+
+  private int square(SeatView view) {
+    int most = 0;
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      if (seat != view.seat() && !view.dead(seat)) {
+        most = Math.max(most, view.exposures(seat).size());
+      }
+    }
+    position[Feature.EXPOSURES.ordinal()] = most;
+    position[Feature.WALL.ordinal()] = view.wallLeft();
+    position[Feature.AWAY.ordinal()] = anyAway;
+    if (cells.of(position) == Cells.NONE || (line >= 0 && inner.aim(view) != line)) {
+      return Cells.NONE;
+    }
+    view.copyRack(rack);
+    meter.hold(rack, view.reach(view.seat()));
+    position[Feature.AWAY.ordinal()] = meter.least();
+    return cells.of(position);
+  }
+
+  @Override
+  public TurnChoice turn(SeatView view, RandomStream random) {
+    TurnChoice usual = inner.turn(view, random);
+    boolean asked = moment == Moment.DISCARD && usual instanceof TurnChoice.Discard;
+    return asked && decides(view) ? option.turn(view, random) : usual;
+  }
+
+  @Override
+  public ClaimChoice claim(SeatView view, RandomStream random) {
+    ClaimChoice usual = inner.claim(view, random);
+    boolean asked = moment == Moment.CLAIM && !view.complete();
+    return asked && decides(view) ? option.claim(view, usual) : usual;
+  }
+
+  @Override
+  public boolean declares(SeatView view, RandomStream random) {
+    return inner.declares(view, random);
+  }
+
+  @Override
+  public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
+    return inner.pass(view, step, random);
+  }
+
+  @Override
+  public boolean stops(SeatView view, RandomStream random) {
+    return inner.stops(view, random);
+  }
+
+  @Override
+  public int courtesyNumber(SeatView view, RandomStream random) {
+    return inner.courtesyNumber(view, random);
+  }
+
+  @Override
+  public int[] courtesyTiles(SeatView view, int number, RandomStream random) {
+    return inner.courtesyTiles(view, number, random);
+  }
+
+  @Override
+  public int aim(SeatView view) {
+    return inner.aim(view);
+  }
+}

@@ -1,0 +1,145 @@
+package org.tallywall.experiments.design.branch;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FieldReader;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Node;
+import org.tallywall.experiments.design.PlayersReader;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
+
+/** Reads the design {@code branch}: each option of one decision, square by square. */
+final class BranchReader {
+  private static final List<String> KNOWN = List.of("at", "when", "line", "options", "player");
+
+  private final FieldReader study;
+  private final FieldReader fields;
+  private final Faults faults;
+  private final Catalog catalog;
+
+  BranchReader(FieldReader study, Faults faults, Catalog catalog) {
+    this.study = study;
+    this.fields = new FieldReader(study.node("branch"), "\"branch\"", faults, KNOWN);
+    this.faults = faults;
+    this.catalog = catalog;
+  }
+
+  /** The design, or null where it has a fault. */
+  BranchDesign read() {
+    int before = faults.count();
+    PlayersReader common = new PlayersReader(study, faults, catalog);
+    List<Integer> seats = common.seats();
+    PlayerSpec others = study.has("others") ? common.others() : null;
+    fields.require("player", "the studied player, as in \"player\": \"watchful\"");
+    fields.require("at", "the kind of decision, \"discard\" or \"claim\"");
+    fields.require("when", "how positions are sorted, as in \"when\": {\"away\": [2, 3, 4]}");
+    fields.require("options", "what is tried, as in \"options\": [\"own-need\", \"safest\"]");
+    if (faults.count() > before) {
+      return null;
+    }
+    PlayerSpec player = common.honest(fields.node("player"));
+    Moment moment = moment();
+    Cells cells = cells();
+    List<BranchOption> options = options(moment);
+    return faults.count() > before
+        ? null
+        : new BranchDesign(
+            moment, cells, line(), options, player, others == null ? player : others, seats);
+  }
+
+  private Optional<String> line() {
+    return fields.has("line") ? Optional.of(fields.text("line", "")) : Optional.empty();
+  }
+
+  private Moment moment() {
+    String text = fields.text("at", "");
+    for (Moment moment : Moment.values()) {
+      if (moment.text().equals(text)) {
+        return moment;
+      }
+    }
+    fields.fault("at", "\"at\" is \"discard\" or \"claim\", not \"%s\"".formatted(text));
+    return Moment.DISCARD;
+  }
+
+  private List<BranchOption> options(Moment moment) {
+    List<BranchOption> options = new ArrayList<>();
+    List<String> known = BranchOption.names(moment);
+    for (Node node : fields.list("options")) {
+      BranchOption option = option(node, moment, known);
+      if (option != null && options.contains(option)) {
+        faults.fault(node.place(), "the option \"%s\" stands twice".formatted(option.text()));
+      } else if (option != null) {
+        options.add(option);
+      }
+    }
+    if (fields.list("options").size() < 2) {
+      fields.fault("options", "two options are compared: " + String.join(", ", known));
+    }
+    return options;
+  }
+
+  private BranchOption option(Node node, Moment moment, List<String> known) {
+    String text = node.value() instanceof String word ? word : "";
+    for (BranchOption option : BranchOption.values()) {
+      if (option.moment() == moment && option.text().equals(text)) {
+        return option;
+      }
+    }
+    faults.fault(
+        node.place(),
+        "no option of a %s is called \"%s\"; the nearest is \"%s\" (known: %s)"
+            .formatted(moment.text(), text, Nearest.of(text, known), String.join(", ", known)));
+    return null;
+  }
+
+  private Cells cells() {
+    Map<Feature, List<Integer>> values = new LinkedHashMap<>();
+    FieldReader when = new FieldReader(fields.node("when"), "\"when\"", faults, Feature.names());
+    for (String name : when.names()) {
+      Arrays.stream(Feature.values())
+          .filter(feature -> feature.text().equals(name))
+          .findFirst()
+          .ifPresent(feature -> values.put(feature, values(when, feature)));
+    }
+    if (values.isEmpty()) {
+      fields.fault(
+          "when",
+          "name at least one of " + String.join(", ", Feature.names()) + " with its values");
+    }
+    return new Cells(values);
+  }
+
+  private List<Integer> values(FieldReader when, Feature feature) {
+    List<Integer> values = new ArrayList<>();
+    for (Node node : when.list(feature.text())) {
+      if (!(node.value() instanceof BigDecimal number)
+          || number.stripTrailingZeros().scale() > 0
+          || number.compareTo(BigDecimal.valueOf(feature.least())) < 0
+          || number.compareTo(BigDecimal.valueOf(feature.most())) > 0) {
+        faults.fault(
+            node.place(),
+            "\"%s\" takes whole numbers from %d to %d"
+                .formatted(feature.text(), feature.least(), feature.most()));
+      } else if (values.contains(number.intValueExact())) {
+        faults.fault(node.place(), "the value %s stands twice".formatted(number.toPlainString()));
+      } else {
+        values.add(number.intValueExact());
+      }
+    }
+    if (values.isEmpty()) {
+      when.fault(feature.text(), "\"%s\" takes one value or more".formatted(feature.text()));
+    }
+    if (feature == Feature.WALL) {
+      values.sort((a, b) -> b - a);
+    }
+    return values;
+  }
+}

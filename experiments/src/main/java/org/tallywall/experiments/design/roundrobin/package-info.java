@@ -1,0 +1,2 @@
+/** Everyone against everyone. */
+package org.tallywall.experiments.design.roundrobin;

@@ -1,0 +1,2 @@
+/** One setting at several values. */
+package org.tallywall.experiments.design.sweep;

@@ -1,0 +1,54 @@
+package org.tallywall.experiments.design.table;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FieldReader;
+import org.tallywall.core.text.Node;
+import org.tallywall.experiments.design.DesignKind;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
+
+/** Studies of one fixed table. */
+public final class TableKind implements DesignKind {
+  /** The kind. */
+  public TableKind() {}
+
+  @Override
+  public String name() {
+    return TableDesign.NAME;
+  }
+
+  @Override
+  public List<String> fields() {
+    return List.of();
+  }
+
+  @Override
+  public boolean needsPrimary() {
+    return false;
+  }
+
+  @Override
+  public boolean stopsEarly() {
+    return false;
+  }
+
+  @Override
+  public PlayedDesign read(FieldReader study, Faults faults, Catalog catalog) {
+    List<Node> nodes = study.list(name());
+    boolean isList = study.node(name()).value() instanceof Node.Items;
+    if (isList && nodes.size() != 4) {
+      study.fault(name(), "a table has four players, East first; this one has " + nodes.size());
+    }
+    List<PlayerSpec> players = new ArrayList<>();
+    for (Node node : nodes) {
+      PlayerSpec player = catalog.read(node, faults);
+      if (player != null) {
+        players.add(player);
+      }
+    }
+    return players.size() == 4 ? new TableDesign(players) : null;
+  }
+}

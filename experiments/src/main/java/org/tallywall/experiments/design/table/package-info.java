@@ -1,0 +1,2 @@
+/** One fixed table. */
+package org.tallywall.experiments.design.table;

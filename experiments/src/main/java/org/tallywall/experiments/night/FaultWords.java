@@ -1,0 +1,107 @@
+package org.tallywall.experiments.night;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.run.GamePlace;
+import org.tallywall.experiments.run.SlowPlayerException;
+import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.results.ResultNames;
+import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
+
+/** Says which player spoilt or held up which game, and how to see it again. */
+final class FaultWords {
+  private final Study study;
+
+  FaultWords(Study study) {
+    this.study = study;
+  }
+
+  /** A sentence about a fault, with the command that shows it from where the user is. */
+  String fault(SpoiltDeal fault, Path studyFile) {
+    return "the player \"%s\" at seat %d %s in deal %d%s; see it again with: %s"
+        .formatted(
+            player(fault),
+            fault.seat(),
+            what(fault),
+            fault.deal(),
+            fault.illegal() ? " (" + fault.what() + ")" : "",
+            command(place(fault), studyFile));
+  }
+
+  /** A sentence about a player that does not answer in time. */
+  String slow(SlowPlayerException slow, Path studyFile) {
+    GamePlace place = slow.game();
+    long limit = study.extent().patience().decisionSeconds();
+    return "the player \"%s\" at seat %d took longer than %s for an answer in deal %d; see it again with: %s"
+        .formatted(
+            player(place, slow.seat()),
+            slow.seat(),
+            Words.count(limit, "second", "seconds"),
+            place.deal(),
+            command(place, studyFile));
+  }
+
+  /** The deals set aside, with commands that hold in the results folder. */
+  Table table(List<SpoiltDeal> faults) {
+    TableBuilder table =
+        Table.builder("faults", "Deals set aside")
+            .columns(
+                List.of(
+                    Column.integer(
+                        "deal", "number", "The deal, from 0; none of its games is counted."),
+                    Column.text("arm", "The way of playing, where the study has several."),
+                    Column.integer(
+                        "seat", "number", "Where the player sat, from 0, which is East."),
+                    Column.text("player", "The player."),
+                    Column.text("fault", "Whether it broke down or answered illegally."),
+                    Column.text("words", "What was wrong with an illegal answer."),
+                    Column.text(
+                        "command", "Shows the game again, typed in the folder of the results.")));
+    for (SpoiltDeal fault : faults) {
+      table.row(
+          Cell.whole(fault.deal()),
+          Cell.text(fault.arm()),
+          Cell.whole(fault.seat()),
+          Cell.text(player(fault)),
+          Cell.text(what(fault)),
+          Cell.text(fault.what()),
+          Cell.text(command(place(fault), Path.of(ResultNames.STUDY))));
+    }
+    return table.build();
+  }
+
+  private static String what(SpoiltDeal fault) {
+    return fault.illegal() ? "answered illegally" : "broke down";
+  }
+
+  private static GamePlace place(SpoiltDeal fault) {
+    return new GamePlace(fault.deal(), 0, fault.arm(), fault.studied());
+  }
+
+  private String player(SpoiltDeal fault) {
+    return player(place(fault), fault.seat());
+  }
+
+  private String player(GamePlace place, int seat) {
+    String arm = place.arm().isEmpty() ? null : place.arm();
+    Integer studied = place.seat() == GamePlace.ALL ? null : place.seat();
+    return PlayedDesign.of(study).game(place.deal(), arm, studied).players().get(seat).type().id();
+  }
+
+  private static String command(GamePlace place, Path studyFile) {
+    String arm = place.arm().isEmpty() ? "" : " --arm " + Words.typed(place.arm());
+    String seat = place.seat() == GamePlace.ALL ? "" : " --seat " + place.seat();
+    return "tallywall game --study "
+        + Words.typed(studyFile.toString())
+        + " --deal "
+        + place.deal()
+        + arm
+        + seat;
+  }
+}

@@ -1,0 +1,234 @@
+package org.tallywall.experiments.night;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.run.Ending;
+import org.tallywall.experiments.run.LocalRun;
+import org.tallywall.experiments.run.PlayerFaultException;
+import org.tallywall.experiments.run.RunLimits;
+import org.tallywall.experiments.run.RunState;
+import org.tallywall.experiments.run.SlowPlayerException;
+import org.tallywall.experiments.store.BlockStore;
+import org.tallywall.experiments.store.FolderWatch;
+import org.tallywall.experiments.store.FreeDisk;
+import org.tallywall.experiments.store.Manifest;
+import org.tallywall.experiments.store.OnExisting;
+import org.tallywall.experiments.store.RecordWriter;
+import org.tallywall.experiments.store.RunFolder;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyJson;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.results.ResultNames;
+
+/** Plays a study and fills its results folder. */
+public final class StudyRunner {
+  private static final long MILLIS = 1_000;
+
+  private final ReadyStudy ready;
+  private final Study study;
+  private final RunLimits limits;
+  private final String version;
+  private final List<String> command;
+  private final RunState state;
+  private final Merger merged;
+  private final FaultWords faults;
+  private RunListener listener = new RunListener() {};
+
+  /**
+   * A runner.
+   *
+   * @param study the study
+   * @param threads how many threads play
+   * @param version the program's version
+   * @param command the command that was typed, word by word
+   */
+  public StudyRunner(Study study, int threads, String version, List<String> command) {
+    this.study = study;
+    this.limits = new RunLimits(threads, MILLIS * study.extent().patience().decisionSeconds());
+    this.version = version;
+    this.command = command;
+    this.ready = new ReadyStudy(study);
+    this.state = ready.state();
+    this.merged = new Merger(ready);
+    this.faults = new FaultWords(study);
+  }
+
+  /**
+   * Who hears how the run gets on.
+   *
+   * @param hears the listener
+   */
+  public void tell(RunListener hears) {
+    listener = hears;
+  }
+
+  /**
+   * How far the run is; it can be stopped here.
+   *
+   * @return the state
+   */
+  public RunState state() {
+    return state;
+  }
+
+  /**
+   * Plays everything that has not been played before.
+   *
+   * @param target the results folder
+   * @param onExisting what to do where there is one already
+   * @return how it went
+   */
+  public RunOutcome run(Path target, OnExisting onExisting) {
+    Manifest wanted = Manifest.begin(study, version, command, limits.threads(), Instant.now());
+    try (RunFolder folder =
+        RunFolder.open(target, onExisting, wanted, StudyJson.text(study, target))) {
+      if (folder.complete()) {
+        return completeAlready(folder);
+      }
+      FreeDisk disk = FreeDisk.of(target);
+      disk.check(DiskNeed.of(ready));
+      listener.opened(target);
+      Ending ending = play(folder, disk);
+      if (ending == Ending.STOPPED) {
+        return stopped(folder);
+      }
+      complete(folder);
+      listener.complete(target);
+      return outcome(RunOutcome.End.COMPLETE);
+    }
+  }
+
+  /**
+   * Measures for a few seconds what a run would take; writes nothing.
+   *
+   * @param target where the results would go
+   * @return what was measured
+   */
+  public DryRun.Measured tryOut(Path target) {
+    DryRun trial = new DryRun(ready);
+    try {
+      return trial.measure(limits, target);
+    } catch (PlayerFaultException fault) {
+      throw new FailedException(faults.fault(fault.fault(), study.source().study()), fault);
+    } catch (SlowPlayerException slow) {
+      throw new FailedException(faults.slow(slow, study.source().study()), slow);
+    }
+  }
+
+  private Ending play(RunFolder folder, FreeDisk disk) {
+    listener.begins(state);
+    try (RecordWriter records = records(folder);
+        FolderWatch watch = new FolderWatch(folder, disk, state::stop)) {
+      merged.writeRecords(records);
+      Ending ending = blocks(folder);
+      if (ending == Ending.STOPPED && watch.diskNearlyFull()) {
+        throw new FailedException("the disk of \"" + folder.target() + "\" is nearly full");
+      }
+      return ending;
+    } catch (PlayerFaultException fault) {
+      throw failed(folder, faults.fault(fault.fault(), folder.study()) + borne(), fault);
+    } catch (SlowPlayerException slow) {
+      throw failed(
+          folder,
+          faults.slow(slow, folder.study()) + "; \"decision-seconds\" in the study allows more",
+          slow);
+    } catch (FailedException failure) {
+      throw failed(folder, failure.getMessage(), failure);
+    } finally {
+      listener.ends();
+    }
+  }
+
+  private Ending blocks(RunFolder folder) {
+    BlockStore store =
+        new BlockStore(
+            folder.blocks(), folder.manifest().digest(), ready.codec(), listener::spoilt);
+    Ending ending = new LocalRun(ready::player, state, limits, store).play(merged);
+    if (ending == Ending.ENOUGH) {
+      store.dropFrom(merged.blocks());
+    }
+    return ending;
+  }
+
+  private RecordWriter records(RunFolder folder) {
+    return study.extent().recorded() == 0
+        ? null
+        : new RecordWriter(folder.growing(ResultNames.RECORDS), true);
+  }
+
+  private String borne() {
+    long borne = study.extent().patience().faultsBorne();
+    return borne == 0
+        ? "; the study bears no such faults (\"faults-borne\")"
+        : "; the study bears "
+            + Words.count(borne, "such fault", "such faults")
+            + " (\"faults-borne\") and this is one more";
+  }
+
+  private FailedException failed(RunFolder folder, String message, RuntimeException cause) {
+    folder.keep();
+    try {
+      folder.stopped(merged.done());
+    } catch (FailedException alsoUnwritten) {
+      // The manifest that stands there says that the run is not complete, which is true.
+    }
+    return new FailedException(message + ". Everything played so far is kept; " + goOn(), cause);
+  }
+
+  /**
+   * Says how to go on with the run.
+   *
+   * @return the words, with the command
+   */
+  public String goOn() {
+    return "go on with: " + Words.resuming(command);
+  }
+
+  private RunOutcome stopped(RunFolder folder) {
+    deleteRecords(folder);
+    if (state.done() > 0) {
+      folder.stopped(merged.done());
+    }
+    return new RunOutcome(RunOutcome.End.STOPPED, state.done(), 0, Optional.empty());
+  }
+
+  private static void deleteRecords(RunFolder folder) {
+    try {
+      Files.deleteIfExists(folder.growing(ResultNames.RECORDS));
+    } catch (IOException staysThere) {
+      // A run that goes on writes it anew.
+    }
+  }
+
+  private void complete(RunFolder folder) {
+    Path records = study.extent().recorded() == 0 ? null : folder.growing(ResultNames.RECORDS);
+    try {
+      folder.complete(ResultFiles.of(merged, faults, records), merged.done());
+    } catch (FailedException failure) {
+      throw failed(folder, failure.getMessage(), failure);
+    }
+  }
+
+  /** Adds up the blocks of a complete run, if they are still there, to say again what it found. */
+  private RunOutcome completeAlready(RunFolder folder) {
+    if (!Files.exists(folder.target().resolve(ResultNames.REPORT))) {
+      listener.complete(folder.target());
+    }
+    BlockStore store =
+        new BlockStore(
+            folder.blocks(), folder.manifest().digest(), ready.codec(), (block, what) -> {});
+    Ending ending = new LocalRun(pulse -> (block, s) -> null, state, limits, store).play(merged);
+    return ending == Ending.STOPPED
+        ? new RunOutcome(RunOutcome.End.COMPLETE_BEFORE, state.done(), 0, Optional.empty())
+        : outcome(RunOutcome.End.COMPLETE_BEFORE);
+  }
+
+  private RunOutcome outcome(RunOutcome.End end) {
+    return new RunOutcome(end, state.done(), merged.faults().size(), Optional.of(merged.answer()));
+  }
+}

@@ -1,0 +1,2 @@
+/** Study files, and the list of all designs. */
+package org.tallywall.experiments.studies;

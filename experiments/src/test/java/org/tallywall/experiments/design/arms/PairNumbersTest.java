@@ -1,0 +1,141 @@
+package org.tallywall.experiments.design.arms;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.Method;
+import org.tallywall.experiments.study.Measure;
+import org.tallywall.experiments.tally.PairTally;
+
+/** Paired differences over deals against figures worked out outside the project. */
+class PairNumbersTest {
+  private static long[] games(String digits) {
+    return digits.chars().mapToLong(digit -> digit - '0').toArray();
+  }
+
+  /** Six deals with a game in each of four seats. */
+  private static PairTally sixDeals() {
+    String[] first = {"1010", "0000", "1101", "0100", "0010", "1001"};
+    String[] second = {"1000", "0010", "0100", "0100", "0000", "1000"};
+    PairTally tally = new PairTally();
+    for (int deal = 0; deal < first.length; deal++) {
+      tally.addDeal(games(first[deal]), games(second[deal]));
+    }
+    return tally;
+  }
+
+  /** By hand: d = 0.25 -0.25 0.5 0 0.25 0.25; t with 5 degrees of freedom is 2.5705818366. */
+  @Test
+  void fourSeats_sixDeals_takeTheErrorOverDealsNotGames() {
+    PairNumbers numbers = new PairNumbers(sixDeals(), Measure.WIN_RATE, 4, 0.95);
+    Estimate difference = numbers.difference();
+
+    assertThat(difference.value()).isCloseTo(1.0 / 6, within(1e-15));
+    double half =
+        (difference.interval().orElseThrow().high() - difference.interval().get().low()) / 2;
+    assertThat(half).isCloseTo(0.2709631171, within(1e-9));
+    assertThat(half / 2.5705818366).isCloseTo(0.1054092553, within(1e-9));
+    assertThat(difference.method()).isEqualTo(Method.T_OVER_DEALS);
+    assertThat(numbers.more()).isEqualTo(4);
+    assertThat(numbers.fewer()).isEqualTo(1);
+    assertThat(numbers.first()).isCloseTo(9.0 / 24, within(1e-15));
+    assertThat(numbers.second()).isCloseTo(5.0 / 24, within(1e-15));
+  }
+
+  /** Correlation and gain by the plain sums of squares about the seats' means. */
+  @Test
+  void correlationAndGain_ofSixDeals_areThoseOfThePlainFormulas() {
+    double[][] a = {{1, 0, 1, 0, 0, 1}, {0, 0, 1, 1, 0, 0}, {1, 0, 0, 0, 1, 0}, {0, 0, 1, 0, 0, 1}};
+    double[][] b = {{1, 0, 0, 0, 0, 1}, {0, 0, 1, 1, 0, 0}, {0, 1, 0, 0, 0, 0}, {0, 0, 0, 0, 0, 0}};
+    double aa = 0;
+    double bb = 0;
+    double ab = 0;
+    for (int seat = 0; seat < 4; seat++) {
+      double meanA = mean(a[seat]);
+      double meanB = mean(b[seat]);
+      for (int deal = 0; deal < 6; deal++) {
+        aa += (a[seat][deal] - meanA) * (a[seat][deal] - meanA);
+        bb += (b[seat][deal] - meanB) * (b[seat][deal] - meanB);
+        ab += (a[seat][deal] - meanA) * (b[seat][deal] - meanB);
+      }
+    }
+    PairNumbers numbers = new PairNumbers(sixDeals(), Measure.WIN_RATE, 4, 0.95);
+
+    assertThat(numbers.correlation().orElseThrow())
+        .isCloseTo(ab / Math.sqrt(aa * bb), within(1e-12));
+    double deals = 0.1054092553 * 0.1054092553 * 6;
+    assertThat(numbers.gain().orElseThrow())
+        .isCloseTo((aa + bb) / (4 * 5) / (4 * deals), within(1e-6));
+  }
+
+  private static double mean(double[] values) {
+    double sum = 0;
+    for (double value : values) {
+      sum += value;
+    }
+    return sum / values.length;
+  }
+
+  /**
+   * One seat: Newcombe's paired interval (Statistics in Medicine 17, 1998, 2635-2650, method 10)
+   * and McNemar's mid-p (Fagerland, Lydersen and Laake, BMC Medical Research Methodology 13:91,
+   * 2013).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "20, 12, 2, 16, 0.0561564248, 0.3292069954, 0.0073852539",
+    "1, 1, 7, 12, -0.5069202267, -0.0255591242, 0.0390625",
+    "59, 6, 16, 80, -0.1186211956, -0.0046251139, 0.0346896648"
+  })
+  void oneSeat_publishedTables_giveTheirIntervalsAndTests(
+      int both, int first, int second, int neither, double low, double high, double p) {
+    PairTally tally = new PairTally();
+    add(tally, both, 1, 1);
+    add(tally, first, 1, 0);
+    add(tally, second, 0, 1);
+    add(tally, neither, 0, 0);
+    PairNumbers numbers = new PairNumbers(tally, Measure.WIN_RATE, 1, 0.95);
+
+    assertThat(numbers.difference().interval().orElseThrow().low()).isCloseTo(low, within(1e-9));
+    assertThat(numbers.difference().interval().orElseThrow().high()).isCloseTo(high, within(1e-9));
+    assertThat(numbers.p().orElseThrow()).isCloseTo(p, within(1e-9));
+  }
+
+  private static void add(PairTally tally, int deals, long first, long second) {
+    for (int deal = 0; deal < deals; deal++) {
+      tally.addDeal(new long[] {first}, new long[] {second});
+    }
+  }
+
+  /** Student, Biometrika 6 (1908): the sleep data, in tenths; t = 4.0621, p = 0.002833. */
+  @Test
+  void points_ofStudentsSleepData_giveHisTest() {
+    long[] gaps = {12, 24, 13, 13, 0, 10, 18, 8, 46, 14};
+    PairTally tally = new PairTally();
+    for (long gap : gaps) {
+      tally.addDeal(new long[] {gap}, new long[] {0});
+    }
+    PairNumbers numbers = new PairNumbers(tally, Measure.POINTS, 1, 0.95);
+
+    assertThat(numbers.p().orElseThrow()).isCloseTo(0.0028328902, within(1e-9));
+    assertThat(numbers.difference().interval().orElseThrow().low())
+        .isCloseTo(7.001142367, within(1e-8));
+  }
+
+  @Test
+  void alike_inEveryDeal_isZeroWithoutAnyDoubt() {
+    PairTally tally = new PairTally();
+    add(tally, 10, 1, 1);
+    add(tally, 30, 0, 0);
+    PairNumbers numbers = new PairNumbers(tally, Measure.POINTS, 1, 0.95);
+
+    assertThat(numbers.difference().interval().orElseThrow().high()).isZero();
+    assertThat(numbers.p().orElseThrow()).isEqualTo(1);
+    assertThat(numbers.gain()).isEmpty();
+    assertThat(numbers.correlation().orElseThrow()).isCloseTo(1, within(1e-12));
+  }
+}
