@@ -34,7 +34,9 @@ record BlockCheck(Study study, TableSetup setup, BlockStore store, BlockCodec co
     /** The file cannot be used. */
     DAMAGED("the file is damaged"),
     /** The file belongs to another run. */
-    FOREIGN("the file belongs to another run");
+    FOREIGN("the file belongs to another run"),
+    /** The file holds other numbers than are counted now. */
+    OUTDATED("stored by a version of tallywall that counts other things; check it with that one");
 
     private final String words;
 
@@ -51,7 +53,11 @@ record BlockCheck(Study study, TableSetup setup, BlockStore store, BlockCodec co
   public Finding call() {
     Checkpoint.Reading stored = store.read(block);
     if (!stored.good()) {
-      return stored.state() == Checkpoint.State.FOREIGN ? Finding.FOREIGN : Finding.DAMAGED;
+      return switch (stored.state()) {
+        case FOREIGN -> Finding.FOREIGN;
+        case OUTDATED -> Finding.OUTDATED;
+        default -> Finding.DAMAGED;
+      };
     }
     BlockPlayer player = new StudyPlayer(study, setup, new Pulse());
     RunState state = StudyRunner.state(study);

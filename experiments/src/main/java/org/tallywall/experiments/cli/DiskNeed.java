@@ -22,7 +22,7 @@ final class DiskNeed {
   /** Bytes, rounded up generously. */
   static long of(Study study, BlockCodec codec) {
     RunState state = StudyRunner.state(study);
-    BlockResult empty = new BlockResult(state.block(0), codec.empty().get(), List.of(), List.of());
+    BlockResult empty = new BlockResult(state.block(0), codec.empty(), List.of(), List.of());
     long block = codec.bytes(empty).length;
     long pieces = (block + PIECE - 1) / PIECE;
     return state.blocks() * pieces * PIECE + 2 * RECORD * study.extent().recorded() + TABLES;

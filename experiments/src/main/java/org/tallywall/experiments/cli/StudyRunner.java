@@ -5,11 +5,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.function.LongSupplier;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.experiments.answer.Summary;
 import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.Ending;
 import org.tallywall.experiments.run.LocalRun;
@@ -52,9 +55,15 @@ final class StudyRunner {
   private ProgressPrinter progress;
 
   StudyRunner(Console console, Study study, int threads, List<String> command) {
+    this(console, study, threads, System::nanoTime, command);
+  }
+
+  /** A run whose slow players are noticed by a clock of the caller's. */
+  StudyRunner(Console console, Study study, int threads, LongSupplier clock, List<String> command) {
     this.console = console;
     this.study = study;
-    this.limits = new RunLimits(threads, MILLIS * study.extent().patience().decisionSeconds());
+    this.limits =
+        new RunLimits(threads, MILLIS * study.extent().patience().decisionSeconds(), clock);
     this.command = command;
     this.setup = new TableSetup(new ConcreteHands(study.card()), study.rules());
     this.state = state(study);
@@ -153,7 +162,10 @@ final class StudyRunner {
   private Ending blocks(RunFolder folder) {
     BlockStore store =
         new BlockStore(
-            folder.blocks(), folder.manifest().digest(), codec(study, setup), this::spoilt);
+            folder.blocks(),
+            folder.manifest().digest(),
+            codec(study, setup),
+            (block, what) -> spoilt(folder.target(), block, what));
     LocalRun run =
         new LocalRun(pulse -> new StudyPlayer(study, setup, pulse), state, limits, store);
     Ending ending = run.play(merged);
@@ -182,7 +194,15 @@ final class StudyRunner {
             + " (\"faults-borne\") and this is one more";
   }
 
-  private void spoilt(Block block, Checkpoint.State what) {
+  private void spoilt(Path target, Block block, Checkpoint.State what) {
+    if (what == Checkpoint.State.OUTDATED) {
+      throw new WrongInputException(
+          "the blocks in \""
+              + target
+              + "\" were stored by a version of tallywall that counts other things, so the run"
+              + " cannot go on from them; go on with that version, or write --on-existing overwrite"
+              + " to start over");
+    }
     progress.say(
         "tallywall: block %d (deals %s to %s) %s and is played again"
             .formatted(
@@ -250,12 +270,20 @@ final class StudyRunner {
     }
     console.say("The run in " + folder.target() + " is complete; nothing was played.");
     console.say("");
+    AtomicBoolean outdated = new AtomicBoolean();
     BlockStore store =
         new BlockStore(
-            folder.blocks(), folder.manifest().digest(), codec(study, setup), (block, what) -> {});
+            folder.blocks(),
+            folder.manifest().digest(),
+            codec(study, setup),
+            (block, what) -> outdated.compareAndSet(false, what == Checkpoint.State.OUTDATED));
     Ending ending = new LocalRun(pulse -> (block, s) -> null, state, limits, store).play(merged);
     if (ending == Ending.STOPPED) {
-      console.say("Its blocks are gone or damaged, so there is no short table to be shown.");
+      console.say(
+          outdated.get()
+              ? "Its blocks were stored by a version of tallywall that counts other things, so the"
+                  + " short summary cannot be shown; the files in the folder stand as they are."
+              : "Its blocks are gone or damaged, so there is no short table to be shown.");
     } else {
       summarise(folder.target());
     }
