@@ -17,6 +17,7 @@ final class Console {
   private final PrintWriter err;
   private final int width;
   private final boolean terminal;
+  private final boolean progress;
 
   /**
    * A console.
@@ -27,11 +28,24 @@ final class Console {
    * @param terminal whether a person watches, so that a line may be written over
    */
   Console(OutputStream out, OutputStream err, int width, boolean terminal) {
+    this(out, err, width, terminal, true);
+  }
+
+  private Console(
+      OutputStream out, OutputStream err, int width, boolean terminal, boolean progress) {
     this.results = new PlainWriter(out);
     this.out = new PrintWriter(results);
     this.err = new PrintWriter(new PlainWriter(err));
     this.width = width;
     this.terminal = terminal;
+    this.progress = progress;
+  }
+
+  /**
+   * A console on which nothing depends on how long a run takes: it says only what is to be said.
+   */
+  static Console withoutProgress(OutputStream out, OutputStream err, int width) {
+    return new Console(out, err, width, false, false);
   }
 
   /** The console of this process. */
@@ -73,6 +87,11 @@ final class Console {
 
   boolean terminal() {
     return terminal;
+  }
+
+  /** Whether a run says now and then how far it is. */
+  boolean progress() {
+    return progress;
   }
 
   /** Prints a line of results. */

@@ -26,7 +26,9 @@ final class ProgressPrinter {
     this.console = console;
     this.state = state;
     long pause = console.terminal() ? BAR_MILLIS : LINE_MILLIS;
-    timer.scheduleAtFixedRate(this::print, pause, pause, TimeUnit.MILLISECONDS);
+    if (console.progress()) {
+      timer.scheduleAtFixedRate(this::print, pause, pause, TimeUnit.MILLISECONDS);
+    }
   }
 
   private static Thread daemon(Runnable work) {

@@ -1,23 +1,21 @@
 package org.tallywall.experiments.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
-import org.tallywall.experiments.answer.StudyAnswer;
-import org.tallywall.experiments.answer.Summary;
-import org.tallywall.experiments.design.PlayedDesign;
+import java.util.function.LongSupplier;
 import org.tallywall.experiments.night.RunListener;
 import org.tallywall.experiments.night.RunOutcome;
 import org.tallywall.experiments.night.StudyRunner;
+import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.RunState;
 import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.OnExisting;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.words.Words;
-import org.tallywall.reports.table.Table;
-import org.tallywall.reports.text.Lettering;
-import org.tallywall.reports.text.TextTable;
+import org.tallywall.reports.results.ResultNames;
 
 /** Has a study played and prints how that goes and what comes out. */
 final class RunPrinter implements RunListener {
@@ -30,10 +28,15 @@ final class RunPrinter implements RunListener {
   private ProgressPrinter progress;
 
   RunPrinter(Console console, Study study, int threads, List<String> command) {
+    this(console, study, threads, System::nanoTime, command);
+  }
+
+  /** A run whose slow players are noticed by a clock of the caller's. */
+  RunPrinter(Console console, Study study, int threads, LongSupplier clock, List<String> command) {
     this.console = console;
     this.study = study;
     this.threads = threads;
-    this.runner = new StudyRunner(study, threads, Version.text(), command);
+    this.runner = new StudyRunner(study, threads, clock, Version.text(), command);
     runner.tell(this);
   }
 
@@ -106,13 +109,15 @@ final class RunPrinter implements RunListener {
       console.say("The run in " + target + " is complete; nothing was played.");
       console.say("");
     }
-    outcome
-        .answer()
-        .ifPresentOrElse(
-            answer -> summarise(target, answer, outcome.faults()),
-            () ->
-                console.say(
-                    "Its blocks are gone or damaged, so there is no short table to be shown."));
+    console.out().print(Papers.forConsole(target, Version.text(), console.width()));
+    console.say("");
+    wrapped(
+        "Everything is in "
+            + target
+            + (Files.exists(target.resolve(ResultNames.REPORT))
+                ? "; open report.html there, or begin with notes.md;"
+                : ";")
+            + " columns.md explains every column.");
     return Program.DONE;
   }
 
@@ -127,28 +132,6 @@ final class RunPrinter implements RunListener {
             ? far + "; nothing was written"
             : far + "; they are kept in " + target + "; " + runner.goOn());
     return Program.STOPPED;
-  }
-
-  /** Prints the answer in words and short tables. */
-  private void summarise(Path target, StudyAnswer answer, int faults) {
-    Summary summary = PlayedDesign.of(study).summary(answer);
-    for (String sentence : summary.sentences()) {
-      wrapped(sentence);
-      console.say("");
-    }
-    for (Table table : summary.tables()) {
-      console.out().print(TextTable.text(table, console.width(), Lettering.UNICODE));
-      console.say("");
-    }
-    if (faults > 0) {
-      console.say(
-          Words.count(faults, "deal was", "deals were")
-              + " set aside because a player spoilt it; faults.csv lists them.");
-    }
-    console.say(
-        "Everything is in "
-            + target
-            + "; open report.html there, or begin with notes.md; columns.md explains every column.");
   }
 
   private void wrapped(String sentence) {

@@ -2,7 +2,6 @@ package org.tallywall.experiments.design;
 
 import java.util.List;
 import org.tallywall.experiments.answer.StudyAnswer;
-import org.tallywall.experiments.answer.Summary;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.deals.DealPlayer;
 import org.tallywall.experiments.deals.Tables;
@@ -112,14 +111,6 @@ public interface PlayedDesign extends Design {
    * @return in the order in which they are explained
    */
   List<Table> tables(StudyAnswer answer);
-
-  /**
-   * What a person reads when a run is done.
-   *
-   * @param answer what the study answers
-   * @return a few words and short tables
-   */
-  Summary summary(StudyAnswer answer);
 
   /**
    * All tables, each for a file of its own.

@@ -27,7 +27,9 @@ public record BlockCheck(ReadyStudy ready, BlockStore store, Block block)
     /** The file cannot be used. */
     DAMAGED("the file is damaged"),
     /** The file belongs to another run. */
-    FOREIGN("the file belongs to another run");
+    FOREIGN("the file belongs to another run"),
+    /** The file holds other numbers than are counted now. */
+    OUTDATED("stored by a version of tallywall that counts other things; check it with that one");
 
     private final String words;
 
@@ -49,7 +51,11 @@ public record BlockCheck(ReadyStudy ready, BlockStore store, Block block)
   public Finding call() {
     Checkpoint.Reading stored = store.read(block);
     if (!stored.good()) {
-      return stored.state() == Checkpoint.State.FOREIGN ? Finding.FOREIGN : Finding.DAMAGED;
+      return switch (stored.state()) {
+        case FOREIGN -> Finding.FOREIGN;
+        case OUTDATED -> Finding.OUTDATED;
+        default -> Finding.DAMAGED;
+      };
     }
     BlockPlayer player = ready.player(new Pulse());
     byte[] again = ready.codec().bytes(player.play(block, ready.state()));

@@ -5,8 +5,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
+import java.util.function.LongSupplier;
 import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.Ending;
 import org.tallywall.experiments.run.LocalRun;
 import org.tallywall.experiments.run.PlayerFaultException;
@@ -14,6 +16,7 @@ import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.run.RunState;
 import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.store.BlockStore;
+import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.FolderWatch;
 import org.tallywall.experiments.store.FreeDisk;
 import org.tallywall.experiments.store.Manifest;
@@ -48,8 +51,23 @@ public final class StudyRunner {
    * @param command the command that was typed, word by word
    */
   public StudyRunner(Study study, int threads, String version, List<String> command) {
+    this(study, threads, System::nanoTime, version, command);
+  }
+
+  /**
+   * A runner whose slow players are noticed by a clock of the caller's.
+   *
+   * @param study the study
+   * @param threads how many threads play
+   * @param clock tells the time in nanoseconds, from any moment on
+   * @param version the program's version
+   * @param command the command that was typed, word by word
+   */
+  public StudyRunner(
+      Study study, int threads, LongSupplier clock, String version, List<String> command) {
     this.study = study;
-    this.limits = new RunLimits(threads, MILLIS * study.extent().patience().decisionSeconds());
+    this.limits =
+        new RunLimits(threads, MILLIS * study.extent().patience().decisionSeconds(), clock);
     this.version = version;
     this.command = command;
     this.ready = new ReadyStudy(study);
@@ -147,12 +165,27 @@ public final class StudyRunner {
   private Ending blocks(RunFolder folder) {
     BlockStore store =
         new BlockStore(
-            folder.blocks(), folder.manifest().digest(), ready.codec(), listener::spoilt);
+            folder.blocks(),
+            folder.manifest().digest(),
+            ready.codec(),
+            (block, what) -> spoilt(folder.target(), block, what));
     Ending ending = new LocalRun(ready::player, state, limits, store).play(merged);
     if (ending == Ending.ENOUGH) {
       store.dropFrom(merged.blocks());
     }
     return ending;
+  }
+
+  private void spoilt(Path target, Block block, Checkpoint.State what) {
+    if (what == Checkpoint.State.OUTDATED) {
+      throw new WrongInputException(
+          "the blocks in \""
+              + target
+              + "\" were stored by a version of tallywall that counts other things, so the run"
+              + " cannot go on from them; go on with that version, or write --on-existing overwrite"
+              + " to start over");
+    }
+    listener.spoilt(block, what);
   }
 
   private RecordWriter records(RunFolder folder) {
@@ -194,7 +227,7 @@ public final class StudyRunner {
     if (state.done() > 0) {
       folder.stopped(merged.done());
     }
-    return new RunOutcome(RunOutcome.End.STOPPED, state.done(), 0, Optional.empty());
+    return outcome(RunOutcome.End.STOPPED);
   }
 
   private static void deleteRecords(RunFolder folder) {
@@ -214,21 +247,15 @@ public final class StudyRunner {
     }
   }
 
-  /** Adds up the blocks of a complete run, if they are still there, to say again what it found. */
+  /** What a complete run found stands in its files; papers that are missing are made. */
   private RunOutcome completeAlready(RunFolder folder) {
     if (!Files.exists(folder.target().resolve(ResultNames.REPORT))) {
       listener.complete(folder.target());
     }
-    BlockStore store =
-        new BlockStore(
-            folder.blocks(), folder.manifest().digest(), ready.codec(), (block, what) -> {});
-    Ending ending = new LocalRun(pulse -> (block, s) -> null, state, limits, store).play(merged);
-    return ending == Ending.STOPPED
-        ? new RunOutcome(RunOutcome.End.COMPLETE_BEFORE, state.done(), 0, Optional.empty())
-        : outcome(RunOutcome.End.COMPLETE_BEFORE);
+    return outcome(RunOutcome.End.COMPLETE_BEFORE);
   }
 
   private RunOutcome outcome(RunOutcome.End end) {
-    return new RunOutcome(end, state.done(), merged.faults().size(), Optional.of(merged.answer()));
+    return new RunOutcome(end, state.done());
   }
 }

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.reports.console.ConsoleWriter;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Pictures;
@@ -20,6 +21,7 @@ import org.tallywall.reports.png.PngWriter;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.svg.SvgWriter;
+import org.tallywall.reports.text.Lettering;
 
 /** Makes all papers of a results folder, from the folder alone. */
 public final class Papers {
@@ -47,6 +49,24 @@ public final class Papers {
     Papers papers = new Papers(ResultsFolder.read(folder, options.program()), options);
     papers.write();
     return papers.remarks;
+  }
+
+  /**
+   * The notes of a results folder as lines for a console.
+   *
+   * @param folder the results folder
+   * @param version the version of this program
+   * @param width the most letters in a line
+   * @return lines, each ended by a line feed
+   * @throws org.tallywall.reports.results.WrongResultsException if there are no results, or they
+   *     are damaged
+   */
+  public static String forConsole(Path folder, String version, int width) {
+    PaperOptions options = PaperOptions.everything(version);
+    Document notes = Notes.of(ResultsFolder.read(folder, options.program()));
+    boolean drawn = Files.isDirectory(folder.resolve(CHARTS));
+    Pictures beside = drawn ? Pictures.in(CHARTS, "svg") : figure -> Optional.empty();
+    return ConsoleWriter.text(notes, beside, width, Lettering.UNICODE);
   }
 
   private void write() {

@@ -49,7 +49,7 @@ public final class LocalRun {
    * @throws org.tallywall.experiments.error.FailedException if a result cannot be kept
    */
   public Ending play(BlockReader reader) {
-    try (Watchdog watchdog = new Watchdog(workers, queue, limits.decisionMillis())) {
+    try (Watchdog watchdog = new Watchdog(workers, queue, limits)) {
       workers.forEach(Worker::start);
       watchdog.start();
       return read(reader);

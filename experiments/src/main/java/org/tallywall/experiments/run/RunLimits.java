@@ -1,12 +1,15 @@
 package org.tallywall.experiments.run;
 
+import java.util.function.LongSupplier;
+
 /**
  * What a run may use.
  *
  * @param threads how many threads play, 1 or more
  * @param decisionMillis how long a player may take for an answer, in milliseconds
+ * @param clock tells the time in nanoseconds, from any moment on
  */
-public record RunLimits(int threads, long decisionMillis) {
+public record RunLimits(int threads, long decisionMillis, LongSupplier clock) {
   private static final long USUAL_MILLIS = 10_000;
 
   /**
@@ -16,6 +19,6 @@ public record RunLimits(int threads, long decisionMillis) {
    * @return the limits
    */
   public static RunLimits of(int threads) {
-    return new RunLimits(threads, USUAL_MILLIS);
+    return new RunLimits(threads, USUAL_MILLIS, System::nanoTime);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 
 /**
  * Looks a few times a second whether the players at all tables still answer. Nobody waits any more
@@ -16,12 +17,15 @@ final class Watchdog implements AutoCloseable {
 
   private final Map<Worker, SlowWatch> watches = new LinkedHashMap<>();
   private final BlockQueue queue;
+  private final LongSupplier clock;
   private final long pauseMillis;
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(Watchdog::daemon);
   private long lastLook;
 
-  Watchdog(List<Worker> workers, BlockQueue queue, long limitMillis) {
+  Watchdog(List<Worker> workers, BlockQueue queue, RunLimits limits) {
+    long limitMillis = limits.decisionMillis();
+    this.clock = limits.clock();
     this.queue = queue;
     this.pauseMillis = Math.max(1, Math.min(LOOK_MILLIS, limitMillis / 4));
     for (Worker worker : workers) {
@@ -36,12 +40,12 @@ final class Watchdog implements AutoCloseable {
   }
 
   void start() {
-    lastLook = System.nanoTime();
+    lastLook = clock.getAsLong();
     timer.scheduleWithFixedDelay(this::look, pauseMillis, pauseMillis, TimeUnit.MILLISECONDS);
   }
 
   private void look() {
-    long now = System.nanoTime();
+    long now = clock.getAsLong();
     long millis = TimeUnit.NANOSECONDS.toMillis(now - lastLook);
     lastLook = now;
     for (Map.Entry<Worker, SlowWatch> watch : watches.entrySet()) {

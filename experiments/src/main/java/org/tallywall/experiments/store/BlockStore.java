@@ -124,7 +124,10 @@ public final class BlockStore implements BlockKeeper {
   public Checkpoint.Reading read(Block block) {
     Path file = file(block.number());
     try {
-      return Checkpoint.read(run, block, Files.readAllBytes(file));
+      Checkpoint.Reading reading = Checkpoint.read(run, block, Files.readAllBytes(file));
+      return reading.good() && !codec.fits(reading.content())
+          ? Checkpoint.Reading.of(Checkpoint.State.OUTDATED)
+          : reading;
     } catch (NoSuchFileException missing) {
       return Checkpoint.Reading.of(Checkpoint.State.MISSING);
     } catch (IOException e) {

@@ -17,7 +17,10 @@ import org.tallywall.experiments.run.Block;
  * So a file that was cut short, changed, or made by another run is never taken for a result.
  */
 public final class Checkpoint {
-  /** Version of the format. */
+  /**
+   * Version of the format. It is raised with every change of what a block holds or means; {@code
+   * block-layouts.txt} among the tests says which layout belongs to which.
+   */
   public static final int FORMAT = 2;
 
   private static final byte[] MARK = "tallyblk".getBytes(StandardCharsets.US_ASCII);
@@ -34,8 +37,10 @@ public final class Checkpoint {
     MISSING,
     /** The file was cut short or changed. */
     DAMAGED,
-    /** The file belongs to another run, another block, or another version of the program. */
-    FOREIGN
+    /** The file belongs to another run or another block. */
+    FOREIGN,
+    /** The file was written by a version of the program that stores other things. */
+    OUTDATED
   }
 
   /**
@@ -96,6 +101,9 @@ public final class Checkpoint {
     }
     if (!Arrays.equals(digest(file, end), Arrays.copyOfRange(file, end, file.length))) {
       return Reading.of(State.DAMAGED);
+    }
+    if (ByteBuffer.wrap(file).getInt(MARK.length) != FORMAT) {
+      return Reading.of(State.OUTDATED);
     }
     ByteBuffer wanted = ByteBuffer.allocate(HEAD - 4);
     head(wanted, run, block);

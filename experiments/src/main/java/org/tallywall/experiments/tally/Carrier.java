@@ -24,4 +24,32 @@ public interface Carrier {
       numbers[at] = carry(numbers[at]);
     }
   }
+
+  /**
+   * Carries counts of several things.
+   *
+   * @param names an enum that names the things
+   * @param counts one for each, in their order; changed to what they are to be
+   */
+  default void carry(Class<? extends Enum<?>> names, long[] counts) {
+    carry(counts);
+  }
+
+  /**
+   * Carries the length of what comes next.
+   *
+   * @param length as it is in the tally
+   * @return the length that is to be carried next, 0 or more
+   */
+  default int carryLength(int length) {
+    return (int) carry(length);
+  }
+
+  /**
+   * Says what the numbers to come are about. Nothing is carried; it is for those who describe the
+   * order.
+   *
+   * @param name a word
+   */
+  default void part(String name) {}
 }

@@ -6,6 +6,7 @@ package org.tallywall.experiments.tally;
  * @param <E> names the things counted
  */
 public final class Counts<E extends Enum<E>> {
+  private final Class<E> names;
   private final long[] counts;
 
   /**
@@ -14,6 +15,7 @@ public final class Counts<E extends Enum<E>> {
    * @param names names the things counted
    */
   public Counts(Class<E> names) {
+    this.names = names;
     this.counts = new long[names.getEnumConstants().length];
   }
 
@@ -39,7 +41,7 @@ public final class Counts<E extends Enum<E>> {
 
   /** Carries all numbers out or in. */
   void carry(Carrier carrier) {
-    carrier.carry(counts);
+    carrier.carry(names, counts);
   }
 
   /**

@@ -45,7 +45,7 @@ public final class ExactSum {
   void carry(Carrier carrier) {
     small = carrier.carry(small);
     byte[] digits = large.signum() == 0 ? new byte[0] : large.toByteArray();
-    digits = Arrays.copyOf(digits, (int) carrier.carry(digits.length));
+    digits = Arrays.copyOf(digits, carrier.carryLength(digits.length));
     for (int at = 0; at < digits.length; at++) {
       digits[at] = (byte) carrier.carry(digits[at]);
     }

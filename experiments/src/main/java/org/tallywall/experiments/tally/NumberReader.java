@@ -40,6 +40,11 @@ public final class NumberReader implements Carrier {
     throw broken();
   }
 
+  @Override
+  public int carryLength(int length) {
+    return count();
+  }
+
   /**
    * Reads a text.
    *

@@ -43,10 +43,15 @@ public final class StudyTally {
    * @param carrier writes or reads them
    */
   public void carry(Carrier carrier) {
+    carrier.part("ways of playing");
     arms.forEach(arm -> arm.carry(carrier));
+    carrier.part("comparisons");
     pairs.forEach(pair -> pair.carry(carrier));
+    carrier.part("habits");
     firings.forEach(firing -> firing.carry(carrier));
+    carrier.part("tables");
     contests.forEach(contest -> contest.carry(carrier));
+    carrier.part("deals and games");
     deals = carrier.carry(deals);
     games = carrier.carry(games);
   }

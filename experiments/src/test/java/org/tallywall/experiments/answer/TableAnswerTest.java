@@ -185,15 +185,4 @@ class TableAnswerTest {
     assertThat(number(table("passes"), 0, "away-after"))
         .isLessThan(number(table("passes"), 0, "away-before"));
   }
-
-  @Test
-  void summary_forPeople_usesNoStatisticalNamesInItsHeadings() {
-    Summary summary = PlayedDesign.of(Played.study).summary(Played.answer);
-    Table seats = summary.tables().get(0);
-
-    assertThat(seats.columns().stream().map(Column::heading))
-        .containsExactly("seat", "player", "games won", "points per 100 games", "one away reached");
-    assertThat(summary.tables().get(1).rows()).hasSize(2);
-    assertThat(seats.notes().get(0)).startsWith("Nobody won ").contains("East ");
-  }
 }

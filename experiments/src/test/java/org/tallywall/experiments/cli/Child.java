@@ -10,6 +10,9 @@ import java.util.stream.Stream;
 
 /** The program in a process of its own, which can be killed. */
 final class Child implements AutoCloseable {
+  /** Only a process that hangs takes so long, on however busy a machine. */
+  private static final int HANGS_MINUTES = 20;
+
   private final Path errors;
   private final Process process;
 
@@ -60,7 +63,7 @@ final class Child implements AutoCloseable {
   /** Ends the process as no program can prevent. */
   void kill() throws InterruptedException {
     process.destroyForcibly();
-    process.waitFor(60, TimeUnit.SECONDS);
+    process.waitFor(HANGS_MINUTES, TimeUnit.MINUTES);
   }
 
   /** Sends a signal, as in "INT" for Ctrl-C. */
@@ -70,7 +73,7 @@ final class Child implements AutoCloseable {
 
   /** Waits for the end; returns the exit code. */
   int end() throws InterruptedException {
-    if (!process.waitFor(120, TimeUnit.SECONDS)) {
+    if (!process.waitFor(HANGS_MINUTES, TimeUnit.MINUTES)) {
       throw new IllegalStateException("the process does not end");
     }
     return process.exitValue();

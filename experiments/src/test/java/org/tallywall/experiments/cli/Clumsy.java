@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.TurnChoice;
@@ -29,6 +30,17 @@ final class Clumsy {
 
   /** Runs a study whose clumsy players answer so; null means the answer of a sound player. */
   static Run run(String file, String out, Function<SeatView, TurnChoice> turn, OnExisting policy) {
+    return run(file, out, turn, policy, 2, System::nanoTime);
+  }
+
+  /** The same with so many threads, and with a clock by which slow players are noticed. */
+  static Run run(
+      String file,
+      String out,
+      Function<SeatView, TurnChoice> turn,
+      OnExisting policy,
+      int threads,
+      LongSupplier clock) {
     Catalog catalog =
         new Catalog(
             List.of(
@@ -36,9 +48,10 @@ final class Clumsy {
                 new PlayerType("clumsy", "clumsy", List.of(), () -> player(turn))));
     Study study = StudyFile.read(Path.of(file), Changes.NONE, catalog);
     ByteArrayOutputStream said = new ByteArrayOutputStream();
-    Console console = new Console(new ByteArrayOutputStream(), said, 100, false);
+    Console console = Console.withoutProgress(new ByteArrayOutputStream(), said, 100);
     RunPrinter runner =
-        new RunPrinter(console, study, 2, List.of("tallywall", "run", file, "--out", out));
+        new RunPrinter(
+            console, study, threads, clock, List.of("tallywall", "run", file, "--out", out));
     int code = runner.run(Path.of(out), policy);
     return new Run(code, said.toString(StandardCharsets.UTF_8));
   }
@@ -50,7 +63,7 @@ final class Clumsy {
   static Failure failure(String file, Path out, Consumer<Path> spoiler) {
     Study study = StudyFile.read(Path.of(file), Changes.NONE, Catalog.standard());
     Console console =
-        new Console(new ByteArrayOutputStream(), new ByteArrayOutputStream(), 100, false);
+        Console.withoutProgress(new ByteArrayOutputStream(), new ByteArrayOutputStream(), 100);
     RunPrinter runner =
         new RunPrinter(
             console, study, 1, List.of("tallywall", "run", file, "--out", out.toString()));

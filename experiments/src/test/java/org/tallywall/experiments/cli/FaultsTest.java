@@ -11,7 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
@@ -25,13 +28,14 @@ import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.store.OnExisting;
 
 /** Players that break down, answer illegally or do not answer at all. */
-@Timeout(120)
+/* Only a test that hangs takes so long. */
+@Timeout(value = 20, unit = TimeUnit.MINUTES)
 class FaultsTest {
   private static final String STUDY =
       """
       { "study": "harbour-look", "card": "small.json", "seed": 5,
         "table": ["nearest", "nearest", "clumsy", "nearest"],
-        "deals": 1100, "records": 30, "decision-seconds": 1 }
+        "deals": 1100, "records": 30, "decision-seconds": 3600 }
       """;
 
   /** Breaks down with four jokers in the hand: now and then. */
@@ -156,11 +160,19 @@ class FaultsTest {
 
   @Test
   void playerThatDoesNotAnswer_stopsTheRunAndItsBlockIsNotWritten() throws IOException {
+    String strict = Cards.write(folder, "strict.json", STUDY.replace("3600", "1"));
     CountDownLatch end = new CountDownLatch(1);
+    AtomicBoolean stands = new AtomicBoolean(true);
+    AtomicLong now = new AtomicLong();
+    // The clock stands until the only table's player is stuck; then time passes with every look.
+    LongSupplier clock = () -> stands.get() ? now.get() : now.addAndGet(600_000_000_000L);
     Throwable stopped;
     try {
       stopped =
-          catchThrowable(() -> Clumsy.run(study, out, view -> stuck(view, end), OnExisting.FAIL));
+          catchThrowable(
+              () ->
+                  Clumsy.run(
+                      strict, out, view -> stuck(view, end, stands), OnExisting.FAIL, 1, clock));
     } finally {
       end.countDown();
     }
@@ -186,10 +198,11 @@ class FaultsTest {
   }
 
   /** Waits for the end of the test with a hand that comes up once, in the second block. */
-  private static TurnChoice stuck(SeatView view, CountDownLatch end) {
+  private static TurnChoice stuck(SeatView view, CountDownLatch end, AtomicBoolean stands) {
     if (view.held(Tile.JOKER) == 6 && view.held(0) + view.held(9) == 1) {
       try {
-        end.await(60, TimeUnit.SECONDS);
+        stands.set(false);
+        end.await();
       } catch (InterruptedException interrupted) {
         Thread.currentThread().interrupt();
       }

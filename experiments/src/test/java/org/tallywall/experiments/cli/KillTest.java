@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
@@ -57,24 +58,30 @@ class KillTest {
     String study = Cards.write(folder, "look.json", STUDY.formatted(deals));
     assertThat(Typed.run("run", study, "--out", peace.toString()).code()).isZero();
     Random moments = new Random();
+    int most = mostMillis;
     int effective = 0;
-    for (int kill = 0; kill < kills; kill++) {
+    for (int started = 0; effective < kills; started++) {
+      assertThat(started).as("runs started for " + effective + " kills").isLessThan(20 * kills);
       try (Child child = resumed()) {
         // The first kills fall into the start and the play, the last ones into the writing of
         // results.
-        if (10 * kill >= 7 * kills) {
+        if (10 * effective >= 7 * kills) {
           child.awaitBlocks(killed, deals / 500);
         }
-        Thread.sleep(moments.nextInt(mostMillis));
-        effective += child.alive() ? 1 : 0;
+        Thread.sleep(moments.nextInt(most));
+        boolean tooLate = !child.alive();
         child.kill();
+        effective += tooLate ? 0 : 1;
+        most = tooLate ? 1 + most / 2 : most;
       }
       assertNothingHalfIsTaken();
+      if (complete()) {
+        beginAnew();
+      }
     }
     try (Child child = resumed()) {
       assertThat(child.end()).as(child.errors()).isZero();
     }
-    assertThat(effective).as("kills before the end").isGreaterThanOrEqualTo(kills / 2);
     assertThat(digests(killed)).isEqualTo(digests(peace));
   }
 
@@ -83,10 +90,23 @@ class KillTest {
         folder, "run", "look.json", "--out", killed.toString(), "--on-existing", "resume");
   }
 
+  private boolean complete() throws IOException {
+    Path manifest = killed.resolve("manifest.json");
+    return Files.exists(manifest) && Files.readString(manifest).contains("\"complete\"");
+  }
+
+  /** A run that came to its end before it could be killed is none that was killed. */
+  private void beginAnew() throws IOException {
+    try (Stream<Path> files = Files.walk(killed)) {
+      for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+        Files.delete(file);
+      }
+    }
+  }
+
   /** What the manifest calls complete is; papers are made of it afterwards. */
   private void assertNothingHalfIsTaken() throws IOException {
-    Path manifest = killed.resolve("manifest.json");
-    if (Files.exists(manifest) && Files.readString(manifest).contains("\"complete\"")) {
+    if (complete()) {
       Map<String, String> wanted = digests(peace);
       wanted.keySet().removeIf(name -> name.matches("(notes|report|charts|games).*"));
       assertThat(digests(killed)).containsAllEntriesOf(wanted);

@@ -77,16 +77,11 @@ class StudiesOfTheProjectTest {
             "--out",
             out.toString());
 
-    assertThat(typed.err().lines().filter(line -> !progress(study, line))).isEmpty();
+    assertThat(typed.err()).isEmpty();
     assertThat(typed.code()).isZero();
     String manifest = Files.readString(out.resolve("manifest.json"));
     assertThat(manifest).contains("\"derived\"").contains("Club, 2026.csv").contains("cold.json");
     assertThat(Files.readString(out.resolve("study.json")))
         .containsPattern("\"wall.cold\"\\s*:\\s*\"NO_CLAIM\"");
-  }
-
-  /** Only the whole ladder plays so long that it says how far it is. */
-  private static boolean progress(Path study, String line) {
-    return study.equals(LADDER) && line.matches("\\d+ of \\d+ deals, .* left");
   }
 }

@@ -10,7 +10,7 @@ record Typed(int code, String out, String err) {
   static Typed run(String... words) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    int code = new Program(new Console(out, err, 100, false)).run(words);
+    int code = new Program(Console.withoutProgress(out, err, 100)).run(words);
     return new Typed(
         code, out.toString(StandardCharsets.UTF_8), err.toString(StandardCharsets.UTF_8));
   }

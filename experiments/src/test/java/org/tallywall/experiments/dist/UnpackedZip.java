@@ -123,7 +123,7 @@ final class UnpackedZip {
       builder.environment().putAll(environment);
       Process process = builder.start();
       process.getOutputStream().close();
-      if (!process.waitFor(2, TimeUnit.MINUTES)) {
+      if (!process.waitFor(20, TimeUnit.MINUTES)) {
         process.destroyForcibly();
         throw new IllegalStateException("not done after two minutes: " + List.of(command));
       }

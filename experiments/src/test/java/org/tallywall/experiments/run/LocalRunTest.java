@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import org.junit.jupiter.api.Test;
@@ -13,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** Blocks may end in any order; their results are handed over in theirs. */
-@Timeout(60)
+@Timeout(value = 20, unit = TimeUnit.MINUTES)
 class LocalRunTest {
 
   /** Plays blocks in next to no time, the early ones slower than the late ones. */

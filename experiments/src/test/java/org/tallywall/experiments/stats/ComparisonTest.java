@@ -70,25 +70,6 @@ class ComparisonTest {
         .isInstanceOf(IllegalArgumentException.class);
   }
 
-  /** Newcombe, Statistics in Medicine 17 (1998) 873–890, Table II, to four places. */
-  @ParameterizedTest
-  @CsvSource({
-    "56, 70, 48, 80, 0.0524, 0.3339",
-    "9, 10, 3, 10, 0.1705, 0.8090",
-    "6, 7, 2, 7, 0.0582, 0.8062",
-    "5, 56, 0, 29, -0.0381, 0.1926",
-    "0, 10, 0, 20, -0.1611, 0.2775",
-    "10, 10, 0, 20, 0.6791, 1.0000"
-  })
-  void independentShares_publishedExamples_agree(
-      long x1, long n1, long x2, long n2, double low, double high) {
-    Interval interval =
-        new IndependentProportions(new Proportion(x1, n1), new Proportion(x2, n2)).newcombe(LEVEL);
-
-    assertThat(interval.low()).isCloseTo(low, within(5.1e-5));
-    assertThat(interval.high()).isCloseTo(high, within(5.1e-5));
-  }
-
   /** The fifteen p-values of Benjamini and Hochberg, JRSS B 57 (1995) 289–300: 4 and 3 findings. */
   @Test
   void corrections_publishedExample_agrees() {
@@ -177,16 +158,6 @@ class ComparisonTest {
     assertThat(SampleSize.unpaired(0.225, 0.235, 0.05, 0.9)).isCloseTo(37215.215, within(0.01));
     assertThat(SampleSize.deals(40, 1, 0.05, 0.9)).isCloseTo(16_811.877, within(0.01));
     assertThat(SampleSize.detectable(1, 0.05, 0.9)).isCloseTo(3.2415155501, within(1e-9));
-  }
-
-  /** Three batches of four values; the naive error 0.4323 must not be used. */
-  @Test
-  void batchMeans_workedExample_agrees() {
-    BatchMeans means = BatchMeans.of(new double[] {5, 7, 6, 8, 4, 6, 5, 7, 9, 7, 8, 8}, 3);
-
-    assertThat(means.mean()).isCloseTo(6.6666666667, within(1e-10));
-    assertThat(means.standardError()).isCloseTo(0.7264831573, within(1e-10));
-    assertThat(means.interval(LEVEL).high() - means.mean()).isCloseTo(3.1258047397, within(1e-8));
   }
 
   /**

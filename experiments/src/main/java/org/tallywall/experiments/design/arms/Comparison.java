@@ -2,7 +2,6 @@ package org.tallywall.experiments.design.arms;
 
 import java.util.List;
 import org.tallywall.experiments.answer.StudyAnswer;
-import org.tallywall.experiments.answer.Summary;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.deals.DealPlayer;
 import org.tallywall.experiments.deals.Tables;
@@ -69,10 +68,5 @@ public interface Comparison extends PlayedDesign {
     return List.of(
         Differences.of(Difference.of(answer, ways())),
         DefenceTable.of(answer.study(), ways(), answer.tally(), answer.certainty()));
-  }
-
-  @Override
-  default Summary summary(StudyAnswer answer) {
-    return new ArmsSummary(answer, this).summary();
   }
 }

@@ -9,7 +9,6 @@ import org.tallywall.core.card.Card;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.answer.StudyAnswer;
-import org.tallywall.experiments.answer.Summary;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.deals.DealPlayer;
 import org.tallywall.experiments.deals.Tables;
@@ -125,10 +124,5 @@ public record BranchDesign(
   @Override
   public List<Table> tables(StudyAnswer answer) {
     return List.of(BranchTable.of(answer.study(), this, answer.tally(), answer.certainty()));
-  }
-
-  @Override
-  public Summary summary(StudyAnswer answer) {
-    return BranchSummary.of(answer, this);
   }
 }

@@ -4,9 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
-import org.tallywall.experiments.answer.Extents;
 import org.tallywall.experiments.answer.StudyAnswer;
-import org.tallywall.experiments.answer.Summary;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.deals.DealPlayer;
 import org.tallywall.experiments.deals.Tables;
@@ -110,10 +108,5 @@ public record RoundRobinDesign(List<Arm> players) implements PlayedDesign {
   @Override
   public List<Table> tables(StudyAnswer answer) {
     return List.of(Ratings.of(answer.study(), this, answer.tally()));
-  }
-
-  @Override
-  public Summary summary(StudyAnswer answer) {
-    return new Summary(List.of(Extents.title(answer)), List.of(RatingsSummary.of(answer, this)));
   }
 }

@@ -5,7 +5,6 @@ import java.util.Map;
 import java.util.function.Function;
 import org.tallywall.experiments.answer.PlayerLabel;
 import org.tallywall.experiments.answer.StudyAnswer;
-import org.tallywall.experiments.answer.Summary;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.deals.DealPlayer;
 import org.tallywall.experiments.deals.Tables;
@@ -83,11 +82,5 @@ public record TableDesign(List<PlayerSpec> players) implements PlayedDesign {
   @Override
   public List<Table> tables(StudyAnswer answer) {
     return List.of(Overall.of(answer.tally().arm(0), answer.certainty().confidence()));
-  }
-
-  @Override
-  public Summary summary(StudyAnswer answer) {
-    TableSummary table = new TableSummary(answer.study(), answer.hands(), answer.tally().arm(0));
-    return new Summary(List.of(), List.of(table.seats(), table.lines()));
   }
 }
