@@ -41,7 +41,7 @@ final class ArmsSummary {
     StringBuilder text =
         new StringBuilder(LayWords.of(one.arm(), one.baseline(), one.measure(), one.estimate()));
     PairNumbers numbers = one.numbers();
-    long differing = numbers.more() + numbers.fewer();
+    long differing = numbers.differing();
     text.append(" It made a difference in ")
         .append(Extents.count(differing))
         .append(" of the deals");
@@ -52,7 +52,7 @@ final class ArmsSummary {
           .append(" times as many");
     }
     text.append(".");
-    OptionalDouble detectable = numbers.detectable();
+    OptionalDouble detectable = one.detectable();
     if (detectable.isPresent() && detectable.getAsDouble() > 0) {
       int places = Math.max(0, Rounding.places(HUNDRED * detectable.getAsDouble()));
       text.append(" The smallest difference that this run would have noticed nine times in ten: ")
@@ -118,7 +118,7 @@ final class ArmsSummary {
             Cell.text(label(one.baseline())),
             Cell.text(one.measure().words()),
             Measures.hundredfold(one.estimate()),
-            Cell.whole(one.numbers().more() + one.numbers().fewer()));
+            Cell.whole(one.numbers().differing()));
       }
     }
     return table.build();

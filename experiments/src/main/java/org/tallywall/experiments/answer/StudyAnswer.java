@@ -34,6 +34,7 @@ public record StudyAnswer(
     if (design instanceof Design.Comparison comparison) {
       List<Difference> differences = differences();
       tables.add(Differences.of(differences));
+      stopping.ifPresent(rule -> tables.add(StoppingTable.of(study, comparison.ways(), rule)));
       if (design instanceof Design.Sweep sweep) {
         tables.add(SweepTable.of(sweep, ways, differences));
       }

@@ -18,7 +18,7 @@ import org.tallywall.experiments.run.Block;
  */
 public final class Checkpoint {
   /** Version of the format. */
-  public static final int FORMAT = 1;
+  public static final int FORMAT = 2;
 
   private static final byte[] MARK = "tallyblk".getBytes(StandardCharsets.US_ASCII);
   private static final int DIGEST = 32;

@@ -125,6 +125,12 @@ public final class StudyFile {
       long whole = (deals + round - 1) / round * round;
       return new Extent(seed, whole, records, RoundRobinTables.BLOCK, until, patience());
     }
+    if (until.isPresent() && until.get().expected().isEmpty() && deals <= Extent.BLOCK) {
+      fields.fault(
+          "until",
+          "the first %s deals only tell what to expect and are left out; allow more deals, or say what to expect (\"expected-discordance\" or \"expected-sd\")"
+              .formatted(Extent.BLOCK));
+    }
     return new Extent(seed, deals, records, Extent.BLOCK, until, patience());
   }
 
