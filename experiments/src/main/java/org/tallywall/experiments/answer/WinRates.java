@@ -2,6 +2,9 @@ package org.tallywall.experiments.answer;
 
 import java.util.List;
 import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.FewDeals;
+import org.tallywall.experiments.stats.Interval;
+import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.tally.SeatTally;
 import org.tallywall.experiments.tally.SeatTally.Count;
@@ -32,7 +35,12 @@ final class WinRates {
         Column.integer("deals", "deals", "Deals played."),
         Column.integer("games", "games", "Games of the seat: one a deal for each seat."),
         Column.integer("wins", "games", "Games won."),
-        Column.rateInterval("win-rate", GAMES, "Share of its games that the seat won."),
+        Column.rateInterval(
+            "win-rate",
+            GAMES,
+            "Share of its games that the seat won. Where \"all\" are the four seats of one and the"
+                + " same game there is no interval here or at the points: together they win every"
+                + " game that anybody wins, and their points are 0."),
         Column.text("win-rate-method", "How the interval of the win rate was computed."),
         Column.decimalInterval("points", "points per game", "Points gained or lost a game."),
         Column.text("points-method", "How the interval of the points was computed."),
@@ -84,11 +92,47 @@ final class WinRates {
       int seats = way.seats().size();
       boolean alike = way.players().stream().distinct().count() == 1;
       String who = alike && !way.name().equals(Way.TABLE) ? way.players().get(0) : "all";
-      Estimate rate =
-          Measures.moments(tally.all().wins(), tally.deals())
-              .estimate(certainty.confidence(), seats);
-      table.row(row(List.of("all", who), tally.all(), seats, rate));
+      Certainty known = oneGame() ? new Certainty(certainty.confidence(), false) : certainty;
+      WinRates all = new WinRates(way, known);
+      table.row(all.row(List.of("all", who), tally.all(), seats, together()));
     }
+  }
+
+  /** Whether all seats are those of one game, so that their sums are fixed by construction. */
+  private boolean oneGame() {
+    return way.wholeTable() && way.tally().games() == way.tally().deals();
+  }
+
+  /** The win rate of all seats; exact where few games were won, or few were not. */
+  private Estimate together() {
+    TableTally tally = way.tally();
+    long wins = wins(tally.all());
+    if (Math.min(wins, way.seatGames() - wins) < FewDeals.ENOUGH) {
+      return Estimate.of((double) wins / way.seatGames(), exact(wins), Method.CLOPPER_PEARSON);
+    }
+    return Measures.moments(tally.all().wins(), tally.deals())
+        .estimate(certainty.confidence(), way.seats().size());
+  }
+
+  /**
+   * Nobody won: then a win in a deal, in whatever seat, is so rare. Else the mean of the seats' own
+   * limits, the allowance shared among them.
+   */
+  private Interval exact(long wins) {
+    long deals = way.tally().deals();
+    if (wins == 0) {
+      return new Proportion(0, deals).clopperPearson(certainty.confidence());
+    }
+    int seats = way.seats().size();
+    double each = 1 - (1 - certainty.confidence()) / seats;
+    double low = 0;
+    double high = 0;
+    for (int seat : way.seats()) {
+      Interval one = new Proportion(wins(way.tally().seat(seat)), deals).clopperPearson(each);
+      low += one.low() / seats;
+      high += one.high() / seats;
+    }
+    return new Interval(low, high);
   }
 
   private static long wins(SeatTally tally) {

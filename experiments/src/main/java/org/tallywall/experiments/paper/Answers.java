@@ -17,7 +17,7 @@ final class Answers {
   static Part.Answer of(Results results) {
     List<Difference> compared =
         Difference.primary(results).stream()
-            .filter(one -> one.difference().isPresent() && !one.isBaseline())
+            .filter(one -> one.row().number("difference").isPresent() && !one.isBaseline())
             .toList();
     Part.Answer answer =
         results.sheet("branch").isPresent()
@@ -53,14 +53,21 @@ final class Answers {
     List<String> better = arms(results, compared, 1);
     List<String> worse = arms(results, compared, -1);
     List<String> open = arms(results, compared, 0);
-    String id = compared.get(0).measure();
-    String measure = MeasureWords.of(id).map(MeasureWords::heading).orElse(id);
+    List<String> near =
+        compared.stream().filter(Answers::isNear).map(one -> Wording.quoted(one.arm())).toList();
+    String measure = heading(compared.get(0));
     List<String> clauses = new ArrayList<>();
     clause(clauses, better, "clearly more with ");
     clause(clauses, worse, "clearly less with ");
+    clause(clauses, near, "less apart from it than was worth finding: ");
     clause(clauses, open, "could not be told apart from it: ");
     return "Compared with %s on the same deals, %s: %s."
         .formatted(Wording.quoted(compared.get(0).baseline()), measure, String.join("; ", clauses));
+  }
+
+  /** Whether a sequential test ruled out the difference that was worth finding. */
+  private static boolean isNear(Difference one) {
+    return one.verdict().equals("none of that size");
   }
 
   private static void clause(List<String> clauses, List<String> arms, String words) {
@@ -72,12 +79,21 @@ final class Answers {
   private static List<String> arms(Results results, List<Difference> compared, int sign) {
     return compared.stream()
         .filter(one -> one.clearSign(results.confidence()) == sign)
+        .filter(one -> !isNear(one))
         .map(one -> Wording.quoted(one.arm()))
         .toList();
   }
 
   /** The sentence of one comparison; a measure without words of its own gets plain ones. */
   static String sentence(Results results, Difference one) {
+    Optional<Stops> stops = Stops.of(results);
+    if (!one.verdict().isEmpty()) {
+      return stops.orElseThrow().sentence(one);
+    } else if (one.isSame()) {
+      return same(results, one, stops.isEmpty());
+    } else if (one.difference().isEmpty()) {
+      return unknown(results, one, stops.isEmpty());
+    }
     Ranged hundred = one.inHundred().orElseThrow();
     int sign = one.clearSign(results.confidence());
     Optional<MeasureWords> words = MeasureWords.of(one.measure());
@@ -89,6 +105,25 @@ final class Answers {
                 Wording.quoted(one.baseline()),
                 one.measure(),
                 hundred.estimate().text(Sign.PLUS_AND_MINUS));
+  }
+
+  /** All deals alike; of a number fixed before it is known how many others there may be. */
+  private static String same(Results results, Difference one, boolean fixed) {
+    long deals = deals(results, one);
+    return Wording.same(one.arm(), one.baseline(), heading(one), deals)
+        + (fixed ? " " + Wording.rarer(deals, results.confidence()) : "");
+  }
+
+  private static String unknown(Results results, Difference one, boolean fixed) {
+    long deals = deals(results, one);
+    long differing = one.row().count("discordant");
+    return fixed
+        ? Wording.unknown(one.arm(), one.baseline(), heading(one), differing, deals)
+        : Wording.tooSoon(one.arm(), one.baseline(), heading(one), deals);
+  }
+
+  private static String heading(Difference one) {
+    return MeasureWords.of(one.measure()).map(MeasureWords::heading).orElse(one.measure());
   }
 
   private static String patience(Results results, Difference one) {
@@ -108,7 +143,7 @@ final class Answers {
   private static Optional<String> tooSmall(Results results, Difference one) {
     OptionalDouble detectable = one.row().number("detectable");
     Optional<MeasureWords> words = MeasureWords.of(one.measure());
-    return detectable.isEmpty() || words.isEmpty()
+    return detectable.isEmpty() || words.isEmpty() || !one.verdict().isEmpty()
         ? Optional.empty()
         : Optional.of(Wording.tooSmall(words.get(), deals(results, one), detectable.getAsDouble()));
   }
@@ -132,9 +167,11 @@ final class Answers {
     add(parts, "", count(one, "discordant"), " deals in which it made a difference");
     add(parts, "", count(one, "more"), " of them with more");
     add(parts, "", count(one, "fewer"), " with less");
+    add(parts, "", cancelled(one), " with as much, the seats taken together");
     add(parts, "correlation of the two on the same deals ", rounded(one, "correlation"), "");
     add(parts, "worth as much as ", rounded(one, "gain"), " times as many deals played apart");
-    add(parts, "", one.row().text("stop"), "");
+    String ended = Stops.of(results).isPresent() ? "ended by a rule" : "fixed before the run";
+    add(parts, "number of deals ", ended, "");
     return String.join("; ", parts) + ".";
   }
 
@@ -145,6 +182,12 @@ final class Answers {
   private static String count(Difference one, String column) {
     String digits = one.row().text(column);
     return digits.isEmpty() ? "" : CellText.grouped(Long.toString(one.row().count(column)));
+  }
+
+  /** Deals in which the seats differ and cancel. */
+  private static String cancelled(Difference one) {
+    long rest = one.row().count("discordant") - one.row().count("more") - one.row().count("fewer");
+    return rest > 0 ? CellText.grouped(Long.toString(rest)) : "";
   }
 
   private static String rounded(Difference one, String column) {

@@ -16,6 +16,7 @@ import org.tallywall.reports.results.Sheet;
  * @param measure the measure as files name it
  * @param role primary, secondary or exploratory
  * @param difference its value and range in the unit of the file, if there is one
+ * @param verdict what a sequential test says of it, as files name it; empty where there is none
  * @param row the whole line, for everything else
  */
 record Difference(
@@ -24,21 +25,38 @@ record Difference(
     String measure,
     String role,
     Optional<Ranged> difference,
+    String verdict,
     Sheet.Row row) {
 
   /** All comparisons of the folder, in the order of the file. */
   static List<Difference> all(Results results) {
     List<Difference> all = new ArrayList<>();
+    Optional<Stops> stops = Stops.of(results);
     for (Sheet.Row row : results.rows("differences")) {
       String arm = Ways.name(results, row.text("arm"));
-      all.add(of(row, arm, Ways.name(results, row.text("baseline"))));
+      String verdict =
+          stops.map(rule -> rule.verdict(row.text("arm"), row.text("measure"))).orElse("");
+      all.add(of(row, arm, Ways.name(results, row.text("baseline")), verdict));
     }
     return all.stream().filter(one -> !one.measure().isEmpty()).toList();
   }
 
-  private static Difference of(Sheet.Row row, String arm, String baseline) {
+  private static Difference of(Sheet.Row row, String arm, String baseline, String verdict) {
     return new Difference(
-        arm, baseline, row.text("measure"), row.text("role"), row.ranged("difference"), row);
+        arm,
+        baseline,
+        row.text("measure"),
+        row.text("role"),
+        row.ranged("difference"),
+        verdict,
+        row);
+  }
+
+  /** Whether all deals came out the same in every seat. */
+  boolean isSame() {
+    return !row.text("discordant").isEmpty()
+        && row.count("discordant") == 0
+        && row.count("deals") > 0;
   }
 
   /** Those that answer the question. */
@@ -61,13 +79,16 @@ record Difference(
   }
 
   /**
-   * Whether plus or minus is clear: the range leaves out 0, and where several were compared, the
-   * adjusted p says so too.
+   * Whether plus or minus is clear: a sequential test says so, or the range leaves out 0, and where
+   * several were compared, the adjusted p says so too.
    *
    * @param confidence the level of the range
    * @return 1, −1, or 0 where it cannot be told
    */
   int clearSign(double confidence) {
+    if (!verdict.isEmpty()) {
+      return verdict.equals("more") ? 1 : verdict.equals("fewer") ? -1 : 0;
+    }
     int sign = difference.map(ranged -> ranged.estimate().clearSign()).orElse(0);
     OptionalDouble holm = row.number("p-holm");
     return holm.isPresent() && holm.getAsDouble() > 1 - confidence ? 0 : sign;

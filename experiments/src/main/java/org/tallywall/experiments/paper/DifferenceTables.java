@@ -2,6 +2,7 @@ package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
@@ -41,7 +42,7 @@ final class DifferenceTables {
       cells.addAll(figures(one));
       table.row(cells);
     }
-    return table.note(explained()).build();
+    return table.note(explained(shown)).build();
   }
 
   private static String title(List<Difference> shown) {
@@ -68,7 +69,7 @@ final class DifferenceTables {
     List<Table> tables = new ArrayList<>();
     if (!declared.isEmpty()) {
       String title = "Declared before the run, on the same deals";
-      tables.add(table("declared", title, declared).note(explained()).build());
+      tables.add(table("declared", title, declared).note(explained(declared)).build());
     }
     if (!besides.isEmpty()) {
       String title = "Looked at besides, on the same deals";
@@ -129,7 +130,7 @@ final class DifferenceTables {
     return List.of(
         hundred(row.number("level")),
         hundred(row.number("baseline-level")),
-        one.inHundred().map(Ranged::cell).orElse(hundred(row.number("difference"))),
+        one.inHundred().map(Ranged::cell).orElse(itself ? Cell.decimal(0) : Cell.empty()),
         Cell.text(clear(one)),
         counted ? Cell.whole(row.count("discordant")) : Cell.empty(),
         Cell.text(
@@ -142,8 +143,12 @@ final class DifferenceTables {
 
   private String clear(Difference one) {
     boolean besides = one.role().equals("exploratory");
-    if (one.isBaseline() || besides || one.difference().isEmpty()) {
+    if (one.isBaseline() || besides) {
       return "";
+    } else if (one.isSame()) {
+      return "the same in every deal";
+    } else if (!one.verdict().isEmpty()) {
+      return Stops.of(results).orElseThrow().inShort(one);
     }
     return switch (one.clearSign(results.confidence())) {
       case 1 -> "yes, more";
@@ -152,8 +157,29 @@ final class DifferenceTables {
     };
   }
 
-  private String explained() {
-    return "In 100 games. A difference is clear where its range in brackets, which would hold the true figure in %s of 100 such runs, leaves out 0, and where it stays clear after all declared comparisons are counted together (Holm)."
-        .formatted(Wording.level(results.confidence()));
+  private String explained(List<Difference> shown) {
+    Optional<Stops> stops = Stops.of(results);
+    String clear =
+        stops.isPresent()
+            ? stops.get().clear()
+            : "A difference is clear where its range in brackets, which would hold the true figure in %s of 100 such runs, leaves out 0%s."
+                .formatted(Wording.level(results.confidence()), together());
+    return "In 100 games. " + clear + unknown(shown, stops.isEmpty());
+  }
+
+  /** Said where there are several and each has its p-value among all of them. */
+  private String together() {
+    long tested = all.stream().filter(one -> one.row().number("p-holm").isPresent()).count();
+    return tested > 1
+        ? ", and where it stays clear after all declared comparisons are counted together (Holm)"
+        : "";
+  }
+
+  private static String unknown(List<Difference> shown, boolean fixed) {
+    boolean any =
+        shown.stream()
+            .anyMatch(one -> !one.isSame() && !one.isBaseline() && one.difference().isEmpty());
+    String few = fixed ? "came out differently" : "were played";
+    return any ? " Where too few deals " + few + " for a range, no difference is given." : "";
   }
 }

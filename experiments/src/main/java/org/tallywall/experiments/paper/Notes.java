@@ -94,11 +94,7 @@ final class Notes {
   }
 
   private static String stop(Results results) {
-    boolean until = results.study().has("until");
-    return until
-        ? "The number was not fixed: the run ended by a rule written down before, and the ranges hold"
-            + " at whatever moment it ends."
-        : "The number was fixed before the run.";
+    return Stops.of(results).map(Stops::told).orElse("The number was fixed before the run.");
   }
 
   /** What stands below every chart. */

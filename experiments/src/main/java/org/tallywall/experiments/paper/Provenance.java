@@ -37,8 +37,11 @@ final class Provenance {
     facts.add(
         new Part.Fact(
             "Deals",
-            "%s, the first is deal 0; seed %s"
-                .formatted(CellText.grouped(Long.toString(results.deals())), seed())));
+            "%s, %s; seed %s"
+                .formatted(
+                    CellText.grouped(Long.toString(results.deals())),
+                    Stops.of(results).map(Stops::deals).orElse("the first is deal 0"),
+                    seed())));
     facts.add(
         new Part.Fact(
             "Program",

@@ -57,6 +57,10 @@ final class SweepChart {
               : point.estimate().text(Sign.PLUS_AND_MINUS) + " " + unit;
       sentences.add("At " + point.label() + ": " + size + ".");
     }
+    rows.stream()
+        .filter(row -> !isBaseline(row) && row.ranged("difference").isEmpty())
+        .map(row -> "At " + row.text("value") + ": too few deals came out differently to say.")
+        .forEach(sentences::add);
     Caption caption =
         new Caption(
             "setting",

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.OptionalDouble;
+import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.stats.SampleSize;
 import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Sign;
@@ -42,13 +43,70 @@ final class Wording {
    */
   static String sentence(
       MeasureWords measure, String arm, String baseline, Ranged hundred, int sign) {
-    if (hundred.low() == 0 && hundred.high() == 0) {
-      return "On the same deals, %s and %s came to exactly the same."
-          .formatted(quoted(arm), quoted(baseline));
-    }
     return sign == 0
         ? unclear(measure, arm, baseline, hundred)
         : clear(measure, arm, baseline, hundred);
+  }
+
+  /**
+   * Two ways that did alike in every deal.
+   *
+   * @param arm the way of playing
+   * @param baseline what it is compared with
+   * @param heading what was measured
+   * @param deals deals played
+   * @return a sentence
+   */
+  static String same(String arm, String baseline, String heading, long deals) {
+    return "In every one of %s deals, %s and %s came to exactly the same (%s)."
+        .formatted(CellText.grouped(Long.toString(deals)), quoted(arm), quoted(baseline), heading);
+  }
+
+  /**
+   * How many deals may differ where none did, by the exact limit of a share.
+   *
+   * @param deals deals played, a number fixed before
+   * @param confidence the level
+   * @return a sentence
+   */
+  static String rarer(long deals, double confidence) {
+    double most = new Proportion(0, deals).clopperPearson(confidence).high();
+    return "That leaves room for up to %s in 100 deals in which they differ, a limit that holds in %s of 100 such runs."
+        .formatted(upTo(100 * most), level(confidence));
+  }
+
+  /**
+   * Two ways of which too little was played, in a run that could stop early, for a range.
+   *
+   * @param arm the way of playing
+   * @param baseline what it is compared with
+   * @param heading what was measured
+   * @param deals deals played
+   * @return a sentence
+   */
+  static String tooSoon(String arm, String baseline, String heading, long deals) {
+    return "With %s deals too little was played to say how far %s and %s are apart (%s)."
+        .formatted(CellText.grouped(Long.toString(deals)), quoted(arm), quoted(baseline), heading);
+  }
+
+  /**
+   * Two ways of which too little is known for a range.
+   *
+   * @param arm the way of playing
+   * @param baseline what it is compared with
+   * @param heading what was measured
+   * @param differing deals in which they differ
+   * @param deals deals played
+   * @return a sentence
+   */
+  static String unknown(String arm, String baseline, String heading, long differing, long deals) {
+    return "Too little to say how far %s and %s are apart (%s): they came out differently in only %s of %s deals."
+        .formatted(
+            quoted(arm),
+            quoted(baseline),
+            heading,
+            CellText.grouped(Long.toString(differing)),
+            CellText.grouped(Long.toString(deals)));
   }
 
   private static String clear(MeasureWords measure, String arm, String baseline, Ranged hundred) {

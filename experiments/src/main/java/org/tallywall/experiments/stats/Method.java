@@ -6,6 +6,8 @@ public enum Method {
   WILSON("Wilson"),
   /** The exact interval of a proportion by Clopper and Pearson. */
   CLOPPER_PEARSON("Clopper-Pearson"),
+  /** Limits of Clopper and Pearson for each size of a difference, added up. */
+  CLOPPER_PEARSON_BY_SIZE("Clopper-Pearson by size"),
   /** Student's t interval of a mean, the deal being the unit. */
   T_OVER_DEALS("t over deals"),
   /** The interval of a ratio of two sums over deals, made linear. */

@@ -76,12 +76,13 @@ public record Moments(long n, BigInteger sum, BigInteger squares) {
    *
    * @param confidence the level, between 0 and 1
    * @param games games that each value sums up; the mean is given per game
-   * @return the estimate; without limits where there is only one deal
+   * @return the estimate; without limits where there is only one deal, or all deals have the same
+   *     value and so tell nothing about the spread
    * @throws IllegalStateException without deals
    */
   public Estimate estimate(double confidence, int games) {
     double value = mean() / games;
-    if (n < 2) {
+    if (n < 2 || variance() == 0) {
       return new Estimate(value, Optional.empty(), Method.T_OVER_DEALS);
     }
     double half = quantile(n - 1, confidence) * standardError() / games;

@@ -56,12 +56,13 @@ public record PairMoments(
    * The ratio with its interval: t with n − 1 degrees of freedom.
    *
    * @param confidence the level, between 0 and 1
-   * @return the estimate; without limits where there is only one deal
+   * @return the estimate; without limits where there is only one deal, or where no deal strays from
+   *     the ratio and so none tells about the spread
    * @throws IllegalStateException if y is 0
    */
   public Estimate estimate(double confidence) {
     double ratio = ratio();
-    if (n < 2) {
+    if (n < 2 || standardError() == 0) {
       return new Estimate(ratio, Optional.empty(), Method.RATIO_OVER_DEALS);
     }
     double half = Moments.quantile(n - 1, confidence) * standardError();

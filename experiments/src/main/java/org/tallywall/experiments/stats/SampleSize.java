@@ -62,4 +62,17 @@ public final class SampleSize {
   public static double detectable(double standardError, double alpha, double power) {
     return (Normal.quantile(1 - alpha / 2) + Normal.quantile(power)) * standardError;
   }
+
+  /**
+   * The smallest true difference whose range leaves out 0 with the given power, where the range is
+   * not that of the standard error.
+   *
+   * @param half half the width of the range
+   * @param standardError standard error of the difference
+   * @param power chance to find it
+   * @return the difference, in the unit of both
+   */
+  public static double detectableBeyond(double half, double standardError, double power) {
+    return half + Normal.quantile(power) * standardError;
+  }
 }

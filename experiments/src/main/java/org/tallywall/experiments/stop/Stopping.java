@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.experiments.stats.AlwaysValid;
 import org.tallywall.experiments.stats.Interval;
-import org.tallywall.experiments.stats.Sprt;
+import org.tallywall.experiments.stats.SequentialTest;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.study.Until;
 import org.tallywall.experiments.tally.PairTally;
@@ -42,10 +42,9 @@ public final class Stopping {
   private final int seats;
   private final double alpha;
   private final List<Band> bands = new ArrayList<>();
-  private final long[] more;
-  private final long[] fewer;
-  private double discordance;
+  private final List<Trial> trials = new ArrayList<>();
   private boolean begun;
+  private long looks;
   private Decision decision = Decision.GO_ON;
 
   /**
@@ -63,8 +62,6 @@ public final class Stopping {
     this.pairs = pairs;
     this.seats = seats;
     this.alpha = 1 - confidence;
-    this.more = new long[pairs];
-    this.fewer = new long[pairs];
   }
 
   /**
@@ -94,15 +91,16 @@ public final class Stopping {
       for (int measure = 0; measure < measures.size(); measure++) {
         band(pair, measure).add(block.pair(pair, measure));
       }
-      more[pair] += block.pair(pair, 0).more();
-      fewer[pair] += block.pair(pair, 0).fewer();
+      if (until.test().isPresent()) {
+        trials.get(pair).add(block.pair(pair, 0));
+      }
     }
+    looks++;
     decision = decide();
     return true;
   }
 
   private void begin(StudyTally pilot) {
-    discordance = until.expected().orElse(0.0);
     for (int pair = 0; pair < pairs; pair++) {
       for (int measure = 0; measure < measures.size(); measure++) {
         double variance = expected(measure, pilot == null ? null : pilot.pair(pair, measure));
@@ -110,12 +108,20 @@ public final class Stopping {
         double rho = AlwaysValid.tuning(planned * variance, alpha);
         bands.add(new Band(measures.get(measure).isRate(), seats, rho));
       }
-      if (pilot != null) {
-        PairTally primary = pilot.pair(pair, 0);
-        double share = (double) (primary.more() + primary.fewer()) / primary.deals();
-        discordance = Math.max(discordance, share);
-      }
+      int place = pair;
+      until.test().ifPresent(test -> trials.add(trial(test, pilot, place)));
     }
+  }
+
+  /** What is expected of the test's deals; where the study says it, one seat of a deal differs. */
+  private Trial trial(Until.Test test, StudyTally pilot, int pair) {
+    double square =
+        pilot == null
+            ? until.expected().orElseThrow() / seats / seats
+            : expected(0, pilot.pair(pair, 0));
+    SequentialTest side =
+        new SequentialTest(test.difference(), test.falseAlarm() / 2, test.miss(), square);
+    return new Trial(side, seats);
   }
 
   /** The expected square of a deal's value. */
@@ -166,37 +172,50 @@ public final class Stopping {
   /** What a sequential test says of a comparison. */
   public enum Verdict {
     /** The first way has more. */
-    MORE,
+    MORE("more"),
     /** The first way has fewer. */
-    FEWER,
+    FEWER("fewer"),
     /** No difference of the size worth finding. */
-    NONE,
+    NONE("none of that size"),
     /** Not clear yet. */
-    UNDECIDED
+    UNDECIDED("undecided");
+
+    private final String text;
+
+    Verdict(String text) {
+      this.text = text;
+    }
+
+    /**
+     * The verdict as files name it.
+     *
+     * @return as in {@code none of that size}
+     */
+    public String text() {
+      return text;
+    }
   }
 
   /**
-   * What the sequential test says of a comparison: Wald's test to either side, with half of the
-   * chance of a false alarm each.
+   * What the sequential test says of a comparison: a test to either side, with half of the chance
+   * of a false alarm each. A verdict stays, whatever comes after it.
    *
    * @param pair the comparison
    * @return the verdict so far
    * @throws java.util.NoSuchElementException if the study asked for no such test
    */
   public Verdict verdict(int pair) {
-    Until.Test test = until.test().orElseThrow();
-    double differing = Math.max(discordance, 1.01 * test.difference());
-    Sprt sprt = Sprt.paired(differing, test.difference(), test.falseAlarm() / 2, test.miss());
-    Sprt.Decision up = sprt.decide(more[pair], fewer[pair]);
-    Sprt.Decision down = sprt.decide(fewer[pair], more[pair]);
-    if (up == Sprt.Decision.SECOND) {
-      return Verdict.MORE;
-    } else if (down == Sprt.Decision.SECOND) {
-      return Verdict.FEWER;
-    }
-    return up == Sprt.Decision.FIRST && down == Sprt.Decision.FIRST
-        ? Verdict.NONE
-        : Verdict.UNDECIDED;
+    until.test().orElseThrow();
+    return trials.isEmpty() ? Verdict.UNDECIDED : trials.get(pair).verdict();
+  }
+
+  /**
+   * How often it looked.
+   *
+   * @return blocks that belong to the answer
+   */
+  public long looks() {
+    return looks;
   }
 
   private Band band(int pair, int measure) {

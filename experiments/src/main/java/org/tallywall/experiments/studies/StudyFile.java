@@ -127,6 +127,12 @@ public final class StudyFile {
     long written = fields.whole("deals", 1, 1, Extent.MOST_DEALS);
     long records = fields.whole("records", 0, 0, Extent.MOST_DEALS);
     long deals = changes.deals().orElse(until.map(Until::atMost).orElse(written));
+    if (until.isPresent() && until.get().expected().isEmpty() && deals <= Extent.BLOCK) {
+      fields.fault(
+          "until",
+          "the first %s deals only tell what to expect and are left out; allow more deals, or say what to expect (\"expected-discordance\" or \"expected-sd\")"
+              .formatted(Extent.BLOCK));
+    }
     return design == null
         ? new Extent(seed, deals, records, Extent.BLOCK, until, patience())
         : new Extent(seed, design.deals(deals), records, design.blockSize(), until, patience());

@@ -55,7 +55,8 @@ public record Until(
   /**
    * What a sequential test decides between.
    *
-   * @param difference the difference worth finding, a share between 0 and 1
+   * @param difference the difference worth finding, as a share of the studied player's games: 0.01
+   *     is 1 game in 100, whether it takes one seat of a deal or all four
    * @param falseAlarm chance to find one that is not there
    * @param miss chance to miss one that is there
    */

@@ -76,20 +76,26 @@ public final class UntilReader {
 
   private Until test(long most) {
     refuse("always-valid", HALF_WIDTH, CLEAR, EXPECTED_SD);
-    fields.require("difference", "the difference worth finding, as in \"difference\": 0.01");
+    fields.require(
+        "difference",
+        "the difference worth finding, as a share of games: \"difference\": 0.01 is 1 game in 100");
     double difference = fields.between("difference", 0.01, 0, 1);
     double falseAlarm = fields.between("false-alarm", 0.05, 0, 0.5);
     double miss = fields.between("miss", 0.1, 0, 0.5);
     Optional<Double> expected = expected();
     if (expected.isPresent() && difference >= expected.get()) {
       fields.fault(
-          "difference", "the difference must be smaller than the share of deals that differ");
+          "difference",
+          "the difference, a share of games (0.01 is 1 game in 100), must be smaller than the share"
+              + " of deals that differ");
     }
     if (primary.isPresent() && !primary.get().isRate()) {
       fields.fault(
           "rule",
-          "the rule \"sprt\" takes a primary measure that counts games, such as win-rate; for"
-              + " points write \"always-valid\"");
+          "the rule \"sprt\" takes a primary measure that counts games, such as win-rate: of points"
+              + " and other numbers without bounds no sequential test knows its chance of a false"
+              + " alarm; write \"rule\": \"always-valid\" with \"clear\": true or a"
+              + " \"half-width\"");
     }
     return new Until(
         Until.Rule.SPRT,

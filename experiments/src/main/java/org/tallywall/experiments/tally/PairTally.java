@@ -90,7 +90,9 @@ public final class PairTally {
 
   private final DealSums differences = new DealSums();
   private final BySeat[] seats = new BySeat[Seats.COUNT];
+  private final long[] sizes = new long[2 * Seats.COUNT + 1];
   private long deals;
+  private long differing;
   private long more;
   private long fewer;
 
@@ -111,12 +113,18 @@ public final class PairTally {
       throw new IllegalArgumentException("values of the same seats, four at most");
     }
     long difference = 0;
+    boolean differs = false;
     for (int at = 0; at < first.length; at++) {
       seats[at].add(first[at], second[at]);
       difference += first[at] - second[at];
+      differs |= first[at] != second[at];
     }
     differences.add(difference);
     deals++;
+    differing += differs ? 1 : 0;
+    if (Math.abs(difference) <= Seats.COUNT) {
+      sizes[(int) difference + Seats.COUNT]++;
+    }
     more += difference > 0 ? 1 : 0;
     fewer += difference < 0 ? 1 : 0;
   }
@@ -127,7 +135,9 @@ public final class PairTally {
     for (BySeat seat : seats) {
       seat.carry(carrier);
     }
+    carrier.carry(sizes);
     deals = carrier.carry(deals);
+    differing = carrier.carry(differing);
     more = carrier.carry(more);
     fewer = carrier.carry(fewer);
   }
@@ -142,7 +152,11 @@ public final class PairTally {
     for (int at = 0; at < Seats.COUNT; at++) {
       seats[at].add(other.seats[at]);
     }
+    for (int at = 0; at < sizes.length; at++) {
+      sizes[at] += other.sizes[at];
+    }
     deals += other.deals;
+    differing += other.differing;
     more += other.more;
     fewer += other.fewer;
   }
@@ -176,7 +190,27 @@ public final class PairTally {
   }
 
   /**
-   * Deals in which the first way had more.
+   * Deals in which the two ways' values differ in at least one seat, also where the seats cancel.
+   *
+   * @return how many
+   */
+  public long differing() {
+    return differing;
+  }
+
+  /**
+   * Deals whose difference over all their seats has a given size. Where each seat counts for one or
+   * nothing, these sizes hold every deal.
+   *
+   * @param difference −4 to 4
+   * @return how many
+   */
+  public long ofSize(int difference) {
+    return sizes[difference + Seats.COUNT];
+  }
+
+  /**
+   * Deals in which the first way had more, all seats together.
    *
    * @return how many
    */
@@ -185,7 +219,7 @@ public final class PairTally {
   }
 
   /**
-   * Deals in which the first way had fewer.
+   * Deals in which the first way had fewer, all seats together.
    *
    * @return how many
    */

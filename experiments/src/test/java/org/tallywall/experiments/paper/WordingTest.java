@@ -59,11 +59,15 @@ class WordingTest {
         .doesNotContain("won about");
   }
 
+  /** None of 500: Clopper and Pearson's limit is 1 - 0.025^(1/500) = 0.00735. */
   @Test
-  void sentence_ofTwoThatAreTheSame_saysExactlyTheSame() {
-    Ranged nothing = new Ranged(0, 0, 0);
-    assertThat(Wording.sentence(MeasureWords.WIN_RATE, "A", "B", nothing, 0))
-        .isEqualTo("On the same deals, “A” and “B” came to exactly the same.");
+  void same_inEveryDeal_saysHowRareADifferenceMayBe() {
+    assertThat(Wording.same("A", "B", "points", 500))
+        .isEqualTo("In every one of 500 deals, “A” and “B” came to exactly the same (points).");
+    assertThat(Wording.rarer(500, 0.95))
+        .isEqualTo(
+            "That leaves room for up to 0.74 in 100 deals in which they differ, a limit that holds"
+                + " in 95 of 100 such runs.");
   }
 
   /** GUM, JCGM 100:2008, 7.2.6: two significant digits of uncertainty, the value to that place. */

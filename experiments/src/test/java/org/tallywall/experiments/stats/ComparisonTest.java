@@ -101,54 +101,6 @@ class ComparisonTest {
         .containsExactly(new double[] {0.04, 0.03, 0.03}, within(1e-15));
   }
 
-  /** NIST/SEMATECH e-Handbook, sequential sampling (from memory): accept 24 good ones at first. */
-  @Test
-  void sprt_handbookPlan_acceptsAtTwentyFour() {
-    Sprt plan = new Sprt(0.01, 0.10, 0.05, 0.10);
-
-    assertThat(plan.decide(0, 23)).isEqualTo(Sprt.Decision.GO_ON);
-    assertThat(plan.decide(0, 24)).isEqualTo(Sprt.Decision.FIRST);
-    double slope = -plan.stepDown() / (plan.stepUp() - plan.stepDown());
-    assertThat(slope).isCloseTo(0.0397474322, within(1e-10));
-    assertThat(plan.upper() / (plan.stepUp() - plan.stepDown()))
-        .isCloseTo(1.2053786463, within(1e-9));
-    assertThat(-plan.lower() / (plan.stepUp() - plan.stepDown()))
-        .isCloseTo(0.9388616026, within(1e-9));
-  }
-
-  /** Errors by exact sums over all paths of discordant deals, worked out by a second program. */
-  @Test
-  void sprt_ofPairedDeals_hasItsExactErrors() {
-    Sprt test = Sprt.paired(0.11, 0.01, 0.05, 0.10);
-
-    assertThat(test.stepUp()).isCloseTo(0.0870113770, within(1e-10));
-    assertThat(test.stepDown()).isCloseTo(-0.0953101798, within(1e-10));
-    assertThat(test.upper()).isCloseTo(2.8903717579, within(1e-10));
-    assertThat(test.lower()).isCloseTo(-2.2512917986, within(1e-10));
-    assertThat(acceptsSecond(test, 0.5)).isCloseTo(0.0482752992, within(1e-6));
-    assertThat(acceptsSecond(test, 6.0 / 11)).isCloseTo(0.9039805685, within(1e-6));
-  }
-
-  private static double acceptsSecond(Sprt test, double chance) {
-    double[] now = {1};
-    double second = 0;
-    for (int deals = 1; deals <= 12_000; deals++) {
-      double[] next = new double[deals + 1];
-      for (int successes = 0; successes < deals; successes++) {
-        next[successes] += now[successes] * (1 - chance);
-        next[successes + 1] += now[successes] * chance;
-      }
-      for (int successes = 0; successes <= deals; successes++) {
-        Sprt.Decision decision =
-            next[successes] == 0 ? Sprt.Decision.GO_ON : test.decide(successes, deals - successes);
-        second += decision == Sprt.Decision.SECOND ? next[successes] : 0;
-        next[successes] = decision == Sprt.Decision.GO_ON ? next[successes] : 0;
-      }
-      now = next;
-    }
-    return second;
-  }
-
   /** Connor's formula; the first row is a manual's example (22), the rest second programs'. */
   @Test
   void sampleSizes_knownExamples_agree() {

@@ -18,6 +18,7 @@ import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.experiments.stats.AlwaysValid;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.study.Until;
@@ -164,6 +165,179 @@ class StoppingTest {
 
     assertThat(found).isPositive().isLessThanOrEqualTo(bound);
     assertThat(none).isGreaterThan(STUDIES * 8 / 10);
+  }
+
+  /**
+   * The level of the test, exactly: one seat, every deal differs, a look at each. Every path of 150
+   * deals is summed up, of a true chance of a half (nothing there) and of 0.7 (0.4 more won, what
+   * it is set to find). Where the ratio of Wald's likelihoods, written out here, stands at 40 or
+   * more (a false alarm of 0.05, half of it to either side), and only there, there is more. A test
+   * that spent all of it on each side would find something in some 7 of 100.
+   */
+  @Test
+  void sequentialTest_ofOneSeat_keepsItsChancesExactly() {
+    double[][] nothing = verdicts(0.5);
+    double[][] something = verdicts(0.7);
+
+    assertThat(nothing[0][0] + nothing[1][0]).isBetween(0.02, 0.05);
+    assertThat(nothing[0][0]).isBetween(0.01, 0.025).isCloseTo(nothing[1][0], within(1e-12));
+    assertThat(something[0][0]).isBetween(0.9, 1.0);
+    assertThat(something[2][0] + something[1][0]).isBetween(0.001, 0.1);
+  }
+
+  /** The chances of "more", "fewer" and "none" within 150 deals. */
+  private static double[][] verdicts(double chance) {
+    double[][] ended = new double[3][1];
+    double[] now = {1};
+    for (int deals = 1; deals <= 150; deals++) {
+      double[] next = new double[deals + 1];
+      for (int won = 0; won < deals; won++) {
+        next[won] += now[won] * (1 - chance);
+        next[won + 1] += now[won] * chance;
+      }
+      for (int won = 0; won <= deals; won++) {
+        if (next[won] > 0) {
+          int more = won;
+          Stopping stopping = stopping(Measure.WIN_RATE, test(0.4, 1.0));
+          stopping.add(block(deals, deal -> deal < more ? 1 : -1));
+          Stopping.Verdict verdict = stopping.verdict(0);
+          double wald = won * FastMath.log(1.4) + (deals - won) * FastMath.log(0.6);
+          assertThat(verdict == Stopping.Verdict.MORE).isEqualTo(wald >= FastMath.log(40));
+          if (verdict != Stopping.Verdict.UNDECIDED) {
+            ended[verdict.ordinal()][0] += next[won];
+            next[won] = 0;
+          }
+        }
+      }
+      now = next;
+    }
+    return ended;
+  }
+
+  private static Until test(double difference, double expected) {
+    return new Until(
+        Until.Rule.SPRT,
+        Until.Goal.CLEAR,
+        0,
+        20_000,
+        Optional.of(expected),
+        Optional.of(new Until.Test(difference, 0.05, 0.1)));
+  }
+
+  /**
+   * Four seats a deal, the first 500 deals a pilot, a look every 100: 1,000 studies of two that win
+   * alike, seed 11, and as many, seed 12, of one that wins 2 games in 100 more, which is what the
+   * test is set to. H0: more or fewer is found in at most 5 % of the first, and not found in at
+   * most 10 % of the second; more than the 1 - 1e-6 quantile of the binomial distribution refutes
+   * it. With twice the difference in mind the test ends in a few hundred deals; one that took deals
+   * for games would go on for thousands.
+   */
+  @ParameterizedTest
+  @CsvSource({"11, 0", "12, 0.02"})
+  void sequentialTest_ofFourSeats_keepsItsChancesInGames(int seed, double gap) {
+    int studies = 1_000;
+    int wrong = 0;
+    int undecided = 0;
+    long deals = 0;
+    for (int study = 0; study < studies; study++) {
+      Stopping stopping =
+          new Stopping(
+              new Until(
+                  Until.Rule.SPRT,
+                  Until.Goal.CLEAR,
+                  0,
+                  20_000,
+                  Optional.empty(),
+                  Optional.of(new Until.Test(0.02, 0.05, 0.1))),
+              List.of(Measure.WIN_RATE),
+              1,
+              4,
+              0.95);
+      RandomStream random = new RandomStream(new StreamKey(seed, study, Purpose.ROLLOUT, 0, 0, 0));
+      stopping.add(rotated(500, random, gap));
+      for (int look = 0; look < 40 && stopping.decision() == Stopping.Decision.GO_ON; look++) {
+        stopping.add(rotated(100, random, gap));
+        deals += 100;
+      }
+      Stopping.Verdict verdict = stopping.verdict(0);
+      boolean found = verdict == Stopping.Verdict.MORE || verdict == Stopping.Verdict.FEWER;
+      wrong += (gap == 0 ? found : verdict != Stopping.Verdict.MORE) ? 1 : 0;
+      undecided += verdict == Stopping.Verdict.UNDECIDED ? 1 : 0;
+    }
+
+    double nominal = gap == 0 ? 0.05 : 0.1;
+    int bound =
+        new BinomialDistribution(null, studies, nominal).inverseCumulativeProbability(1 - 1e-6);
+    assertThat(wrong).isPositive().isLessThanOrEqualTo(bound);
+    assertThat(undecided).isLessThan(10);
+    assertThat(deals / studies).isBetween(150L, 900L);
+  }
+
+  /**
+   * One game that somebody wins in 9 of 10, read from all four seats, against four that go on alike
+   * in 85 of 100 and else anew, with a chance to win of 0.225 and so much more that a seat's gap is
+   * as given.
+   */
+  private static StudyTally rotated(int deals, RandomStream random, double gap) {
+    StudyTally block = new StudyTally(PLAN, SETUP);
+    int thousandths = (int) Math.round(1000 * (0.225 + gap / 0.15));
+    for (int deal = 0; deal < deals; deal++) {
+      long[] second = new long[4];
+      if (random.below(10) > 0) {
+        second[random.below(4)] = 1;
+      }
+      long[] first = second.clone();
+      for (int seat = 0; seat < 4; seat++) {
+        if (random.below(100) < 15) {
+          first[seat] = random.below(1000) < thousandths ? 1 : 0;
+        }
+      }
+      block.pair(0, 0).addDeal(first, second);
+      block.endDeal(5);
+    }
+    return block;
+  }
+
+  /** A verdict stands, whatever other comparisons still need. */
+  @Test
+  void verdict_onceReached_stays() {
+    Stopping stopping = stopping(Measure.WIN_RATE, test(0.4, 1.0));
+    stopping.add(block(20, deal -> 1));
+    stopping.add(block(40, deal -> -1));
+
+    assertThat(stopping.verdict(0)).isEqualTo(Stopping.Verdict.MORE);
+    assertThat(stopping.looks()).isEqualTo(2);
+  }
+
+  /**
+   * The band beside one that is written out deal by deal. The guess of a deal may come from the
+   * deals before its block alone: here the blocks' means lie far apart (0.6, -0.2, 0.3), so that a
+   * guess by the own block would be another number altogether.
+   */
+  @Test
+  void band_ofBlocksThatDiffer_guessesEachByThoseBefore() {
+    int[][] blocks = {{7, 1}, {2, 4}, {5, 2}};
+    Stopping stopping = stopping(Measure.WIN_RATE, halfWidth(0.05, 4_000, 0.6));
+    double planned = Math.min(4_000, (3.2 / 0.05) * (3.2 / 0.05) * 0.6);
+    double rho = AlwaysValid.tuning(planned * 0.6, 0.05);
+    double errors = 0;
+    double sum = 0;
+    int deals = 0;
+    for (int[] counts : blocks) {
+      double guess = deals == 0 ? 0 : sum / deals;
+      IntUnaryOperator value =
+          deal -> deal % 10 < counts[0] ? 1 : deal % 10 < counts[0] + counts[1] ? -1 : 0;
+      for (int deal = 0; deal < 100; deal++) {
+        double error = value.applyAsInt(deal) - guess;
+        errors += error * error;
+        sum += value.applyAsInt(deal);
+      }
+      deals += 100;
+      stopping.add(block(100, value));
+      Interval range = stopping.range(0, 0).orElseThrow();
+      assertThat((range.high() - range.low()) / 2)
+          .isCloseTo(AlwaysValid.empiricalBernstein(deals, errors, rho, 0.05, 2), within(1e-9));
+    }
   }
 
   private static Until test(long most) {

@@ -1,5 +1,6 @@
 package org.tallywall.experiments.design.arms;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.answer.Way;
@@ -65,8 +66,10 @@ public interface Comparison extends PlayedDesign {
 
   @Override
   default List<Table> tables(StudyAnswer answer) {
-    return List.of(
-        Differences.of(Difference.of(answer, ways())),
-        DefenceTable.of(answer.study(), ways(), answer.tally(), answer.certainty()));
+    List<Table> tables = new ArrayList<>();
+    tables.add(Differences.of(Difference.of(answer, ways())));
+    answer.stopping().ifPresent(rule -> tables.add(StoppingTable.of(answer.study(), ways(), rule)));
+    tables.add(DefenceTable.of(answer.study(), ways(), answer.tally(), answer.certainty()));
+    return tables;
   }
 }

@@ -19,7 +19,9 @@ import org.tallywall.experiments.study.Measure;
  * @param role whether it was declared before the run
  * @param numbers what the deals say
  * @param p the chance of such a difference by luck alone, where a test was declared
- * @param holm the same, adjusted for all tests of its role
+ * @param holm the same, adjusted for all declared comparisons of the study together: primary and
+ *     secondary ones are one family, so that none need be clear before another may be
+ * @param together comparisons with which it shares the allowance for chance findings
  */
 public record Difference(
     String arm,
@@ -28,7 +30,8 @@ public record Difference(
     Role role,
     PairNumbers numbers,
     OptionalDouble p,
-    OptionalDouble holm) {
+    OptionalDouble holm,
+    int together) {
   /** Whether a measure was declared before the run. */
   public enum Role {
     /** It answers the question. */
@@ -64,7 +67,7 @@ public record Difference(
         plain.addAll(of(answer, arms, arm, pair++));
       }
     }
-    return adjusted(adjusted(plain, Role.PRIMARY), Role.SECONDARY);
+    return answer.stopping().isPresent() ? plain : adjusted(plain);
   }
 
   private static List<Difference> of(StudyAnswer answer, ArmsDesign arms, int arm, int pair) {
@@ -93,7 +96,8 @@ public record Difference(
                   .map(stopping -> numbers.shown(stopping.range(pair, place)))
                   .orElse(numbers),
               tested ? numbers.p() : OptionalDouble.empty(),
-              OptionalDouble.empty()));
+              OptionalDouble.empty(),
+              1));
     }
     return found;
   }
@@ -107,25 +111,34 @@ public record Difference(
         : Role.EXPLORATORY;
   }
 
-  /** With Holm's adjustment over all tests of a role. */
-  private static List<Difference> adjusted(List<Difference> all, Role role) {
+  /**
+   * With Holm's adjustment over everything declared before the run. What has no p-value of its own
+   * keeps its place in the family, as one that is never found.
+   */
+  private static List<Difference> adjusted(List<Difference> all) {
     double[] p =
-        all.stream()
-            .filter(one -> one.role == role && one.p.isPresent())
-            .mapToDouble(one -> one.p.getAsDouble())
-            .toArray();
+        all.stream().filter(Difference::declared).mapToDouble(one -> one.p.orElse(1)).toArray();
     double[] holm = Corrections.holm(p);
     List<Difference> adjusted = new ArrayList<>();
     int at = 0;
     for (Difference one : all) {
-      boolean mine = one.role == role && one.p.isPresent();
-      adjusted.add(mine ? one.withHolm(holm[at++]) : one);
+      adjusted.add(one.declared() ? one.among(p.length, holm[at++]) : one);
     }
     return adjusted;
   }
 
-  private Difference withHolm(double adjusted) {
-    return new Difference(arm, baseline, measure, role, numbers, p, OptionalDouble.of(adjusted));
+  private boolean declared() {
+    return role != Role.EXPLORATORY;
+  }
+
+  private Difference among(int declared, double adjusted) {
+    OptionalDouble shown = p.isPresent() ? OptionalDouble.of(adjusted) : p;
+    return new Difference(arm, baseline, measure, role, numbers, p, shown, declared);
+  }
+
+  /** The smallest true difference that the run would have noticed nine times in ten. */
+  OptionalDouble detectable() {
+    return numbers.detectable(together);
   }
 
   /**

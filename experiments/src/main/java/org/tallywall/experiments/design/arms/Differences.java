@@ -25,26 +25,42 @@ public final class Differences {
         Column.decimal("level", "as in unit", "The way's own mean a game."),
         Column.decimal("baseline-level", "as in unit", "The mean of the way compared with."),
         Column.decimalInterval(
-            "difference", "as in unit", "Mean of the differences on the same deals."),
-        Column.text("method", "How the interval of the difference was computed."),
+            "difference",
+            "as in unit",
+            "Mean of the differences on the same deals. The limits are empty where too few deals"
+                + " differ to give any: fewer than 10 and fewer than half, of a measure without"
+                + " bounds."),
+        Column.text(
+            "method",
+            "How the interval of the difference was computed; \"Clopper-Pearson by size\", which is"
+                + " exact, where fewer than 10 deals differ, and fewer than half."),
         Column.decimal(
             "p",
             "chance",
             "Chance of so large a difference by luck alone, where a test was declared."),
         Column.decimal(
-            "p-holm", "chance", "The same by Holm, for all tests of its role taken together."),
+            "p-holm",
+            "chance",
+            "The same by Holm, for all declared comparisons of the study, primary and secondary,"
+                + " taken together."),
         Column.decimal(
             "correlation", "-1 to 1", "How alike the two ways' games on the same deal go."),
         Column.decimal(
             "gain", "times", "How many times as many deals would be needed without pairing."),
         Column.integer("deals", "deals", "Deals compared."),
-        Column.integer("discordant", "deals", "Deals that it made a difference to."),
-        Column.integer("more", "deals", "Deals in which the way had more."),
-        Column.integer("fewer", "deals", "Deals in which the way had fewer."),
+        Column.integer("discordant", "deals", "Deals in which it made a difference in any seat."),
+        Column.integer("more", "deals", "Deals in which the way had more, all its seats together."),
+        Column.integer(
+            "fewer",
+            "deals",
+            "Deals in which it had fewer; in the rest of \"discordant\" its seats cancel."),
         Column.decimal(
             "detectable",
             "as in unit",
-            "The smallest true gap that so many deals would have noticed in nine runs of ten."));
+            "The smallest true gap that so many deals would have noticed in nine runs of ten, the"
+                + " allowance for chance findings shared evenly among all declared comparisons; of"
+                + " a run that could stop early, by the range that it ended with. Empty where fewer"
+                + " than 10 deals differ, and fewer than half."));
   }
 
   /**
@@ -75,10 +91,10 @@ public final class Differences {
           Cell.decimal(numbers.correlation()),
           Cell.decimal(numbers.gain()),
           Cell.whole(numbers.deals()),
-          Cell.whole(numbers.more() + numbers.fewer()),
+          Cell.whole(numbers.differing()),
           Cell.whole(numbers.more()),
           Cell.whole(numbers.fewer()),
-          Cell.decimal(numbers.detectable()));
+          Cell.decimal(difference.detectable()));
     }
     return table.build();
   }

@@ -7,6 +7,7 @@ import org.apache.commons.math3.distribution.TDistribution;
 import org.tallywall.core.play.Seats;
 import org.tallywall.experiments.answer.Measures;
 import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.FewDeals;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.stats.Moments;
@@ -76,11 +77,31 @@ final class PairNumbers {
     if (given.isPresent()) {
       return new Estimate(moments.mean() / seats, given.get().limits(), given.get().method());
     }
-    if (oneGame()) {
+    if (proportions && exact()) {
+      return fewDeals().estimate(confidence);
+    } else if (exact()) {
+      return new Estimate(moments.mean() / seats, Optional.empty(), Method.T_OVER_DEALS);
+    } else if (oneGame()) {
       PairedProportions pairs = pairs();
       return Estimate.of(pairs.difference(), pairs.newcombe(confidence), Method.NEWCOMBE_PAIRED);
     }
     return moments.estimate(confidence, seats);
+  }
+
+  /**
+   * Whether so few deals differ that Student's interval would be too short. That of Newcombe, for
+   * one seat, holds with a single one. Where values have no bound nothing else is known either.
+   */
+  private boolean exact() {
+    return oneGame() ? tally.more() + tally.fewer() == 0 : few();
+  }
+
+  private boolean few() {
+    return FewDeals.are(tally.more() + tally.fewer(), tally.deals());
+  }
+
+  private FewDeals fewDeals() {
+    return new FewDeals(tally.deals(), seats, tally::ofSize);
   }
 
   private boolean oneGame() {
@@ -93,18 +114,21 @@ final class PairNumbers {
         both, tally.more(), tally.fewer(), tally.deals() - both - tally.more() - tally.fewer());
   }
 
-  /** The chance of such a difference by luck alone: mid-p of McNemar's test, else Student's t. */
+  /**
+   * The chance of such a difference by luck alone: mid-p of McNemar's test, else Student's t, else,
+   * where few deals differ, the smallest allowance with which the exact range leaves out 0.
+   */
   OptionalDouble p() {
     if (oneGame()) {
       return OptionalDouble.of(pairs().midPTest());
-    }
-    if (moments.n() < 2) {
+    } else if (proportions && exact()) {
+      return OptionalDouble.of(fewDeals().p());
+    } else if (tally.differing() == 0) {
+      return OptionalDouble.of(1);
+    } else if (exact() || moments.n() < 2 || moments.standardError() == 0) {
       return OptionalDouble.empty();
     }
     double error = moments.standardError();
-    if (error == 0) {
-      return moments.sum().signum() == 0 ? OptionalDouble.of(1) : OptionalDouble.empty();
-    }
     double t = Math.abs(moments.mean()) / error;
     double below = new TDistribution(null, moments.n() - 1).cumulativeProbability(-t);
     return OptionalDouble.of(Math.min(1, 2 * below));
@@ -156,13 +180,34 @@ final class PairNumbers {
   }
 
   /**
-   * The smallest true difference that this number of deals would have noticed nine times in ten.
+   * The smallest true difference that so many deals would have noticed nine times in ten; empty
+   * where too few differ to tell. A range that holds at every look has to leave out 0 at the last
+   * of them.
+   *
+   * @param together comparisons among which the allowance for chance findings is shared
    */
-  OptionalDouble detectable() {
-    return moments.n() < 2
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(
-            SampleSize.detectable(moments.standardError() / seats, 1 - confidence, POWER));
+  OptionalDouble detectable(int together) {
+    if (moments.n() < 2 || few()) {
+      return OptionalDouble.empty();
+    }
+    double error = moments.standardError() / seats;
+    if (error == 0) {
+      return OptionalDouble.empty();
+    }
+    if (given.isPresent()) {
+      Optional<Interval> limits = given.get().limits();
+      return limits.isEmpty()
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(
+              SampleSize.detectableBeyond(
+                  (limits.get().high() - limits.get().low()) / 2, error, POWER));
+    }
+    return OptionalDouble.of(SampleSize.detectable(error, (1 - confidence) / together, POWER));
+  }
+
+  /** Deals in which any seat came out differently, also where the seats cancel. */
+  long differing() {
+    return tally.differing();
   }
 
   long deals() {

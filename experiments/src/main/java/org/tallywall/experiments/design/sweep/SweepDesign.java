@@ -1,5 +1,6 @@
 package org.tallywall.experiments.design.sweep;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,9 +9,7 @@ import java.util.stream.Stream;
 import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.design.arms.ArmsDesign;
 import org.tallywall.experiments.design.arms.Comparison;
-import org.tallywall.experiments.design.arms.DefenceTable;
 import org.tallywall.experiments.design.arms.Difference;
-import org.tallywall.experiments.design.arms.Differences;
 import org.tallywall.reports.table.Table;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -65,10 +64,9 @@ public record SweepDesign(PlayerSpec player, String setting, List<Object> values
 
   @Override
   public List<Table> tables(StudyAnswer answer) {
+    List<Table> tables = new ArrayList<>(Comparison.super.tables(answer));
     List<Difference> differences = Difference.of(answer, ways);
-    return List.of(
-        Differences.of(differences),
-        SweepTable.of(this, ways(answer.tally()), differences),
-        DefenceTable.of(answer.study(), ways, answer.tally(), answer.certainty()));
+    tables.add(1, SweepTable.of(this, ways(answer.tally()), differences));
+    return tables;
   }
 }

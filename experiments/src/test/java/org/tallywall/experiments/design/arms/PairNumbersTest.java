@@ -3,10 +3,12 @@ package org.tallywall.experiments.design.arms;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.PairTally;
@@ -126,16 +128,88 @@ class PairNumbersTest {
         .isCloseTo(7.001142367, within(1e-8));
   }
 
+  /** What is alike in every deal has no spread, and so neither range nor smallest difference. */
   @Test
-  void alike_inEveryDeal_isZeroWithoutAnyDoubt() {
+  void alike_inEveryDeal_hasNoRangeOfPointsAndTheExactOneOfShares() {
     PairTally tally = new PairTally();
     add(tally, 10, 1, 1);
     add(tally, 30, 0, 0);
-    PairNumbers numbers = new PairNumbers(tally, Measure.POINTS, 1, 0.95);
+    PairNumbers points = new PairNumbers(tally, Measure.POINTS, 1, 0.95);
+    PairNumbers wins = new PairNumbers(tally, Measure.WIN_RATE, 1, 0.95);
 
-    assertThat(numbers.difference().interval().orElseThrow().high()).isZero();
-    assertThat(numbers.p().orElseThrow()).isEqualTo(1);
-    assertThat(numbers.gain()).isEmpty();
-    assertThat(numbers.correlation().orElseThrow()).isCloseTo(1, within(1e-12));
+    assertThat(points.difference().value()).isZero();
+    assertThat(points.difference().interval()).isEmpty();
+    assertThat(points.p().orElseThrow()).isEqualTo(1);
+    assertThat(points.gain()).isEmpty();
+    assertThat(points.correlation().orElseThrow()).isCloseTo(1, within(1e-12));
+    assertThat(points.detectable(1)).isEmpty();
+    assertThat(wins.detectable(1)).isEmpty();
+    double limit = 1 - Math.pow(0.025, 1.0 / 40);
+    assertThat(wins.difference().interval().orElseThrow().high()).isCloseTo(limit, within(1e-9));
+    assertThat(wins.difference().interval().orElseThrow().low()).isCloseTo(-limit, within(1e-9));
+    assertThat(wins.p().orElseThrow()).isEqualTo(1);
+  }
+
+  /** Nine differing deals are too few for Student's interval, ten are enough. */
+  @Test
+  void fewDifferingDeals_haveTheExactRange_orNoneOfPoints() {
+    PairTally tally = new PairTally();
+    for (int deal = 0; deal < 9; deal++) {
+      tally.addDeal(new long[] {1, 0, 0, 0}, new long[4]);
+    }
+    for (int deal = 0; deal < 51; deal++) {
+      tally.addDeal(new long[4], new long[4]);
+    }
+    PairNumbers nine = new PairNumbers(tally, Measure.WALL_GAMES, 4, 0.95);
+    PairNumbers points = new PairNumbers(tally, Measure.POINTS, 4, 0.95);
+
+    assertThat(nine.difference().method()).isEqualTo(Method.CLOPPER_PEARSON_BY_SIZE);
+    assertThat(points.difference().interval()).isEmpty();
+    assertThat(points.p()).isEmpty();
+    assertThat(nine.detectable(1)).isEmpty();
+    tally.addDeal(new long[] {1, 0, 0, 0}, new long[4]);
+    PairNumbers ten = new PairNumbers(tally, Measure.WALL_GAMES, 4, 0.95);
+    assertThat(ten.difference().method()).isEqualTo(Method.T_OVER_DEALS);
+    assertThat(ten.detectable(1)).isPresent();
+  }
+
+  @Test
+  void seatsThatCancel_areDealsThatDiffer() {
+    PairTally tally = new PairTally();
+    tally.addDeal(games("1000"), games("0010"));
+    tally.addDeal(games("1000"), games("1000"));
+    tally.addDeal(games("1100"), games("0100"));
+    PairNumbers numbers = new PairNumbers(tally, Measure.WIN_RATE, 4, 0.95);
+
+    assertThat(numbers.differing()).isEqualTo(2);
+    assertThat(numbers.more()).isEqualTo(1);
+    assertThat(numbers.fewer()).isZero();
+    PairTally twice = new PairTally();
+    twice.add(tally);
+    twice.add(tally);
+    assertThat(twice.differing()).isEqualTo(4);
+    assertThat(twice.ofSize(0)).isEqualTo(4);
+    assertThat(twice.ofSize(1)).isEqualTo(2);
+  }
+
+  /**
+   * With 3 comparisons the smallest difference takes z at 1 - 0.05 / 6 (2.393980, from memory) in
+   * place of 1.959964; a range that holds at every look takes its own half-width.
+   */
+  @Test
+  void smallestDifference_allowsForAllComparisons_andForTheRangeShown() {
+    PairTally tally = new PairTally();
+    for (int deal = 0; deal < 400; deal++) {
+      tally.addDeal(new long[] {deal % 4 == 0 ? 1 : 0}, new long[] {deal % 4 == 1 ? 1 : 0});
+    }
+    double error = Math.sqrt(200.0 / 399 / 400);
+    PairNumbers numbers = new PairNumbers(tally, Measure.WIN_RATE, 1, 0.95);
+
+    assertThat(numbers.detectable(1).orElseThrow())
+        .isCloseTo((1.959963984540 + 1.281551565545) * error, within(1e-9));
+    assertThat(numbers.detectable(3).orElseThrow())
+        .isCloseTo((2.393980 + 1.281551565545) * error, within(1e-6));
+    assertThat(numbers.shown(Optional.of(new Interval(-0.08, 0.1))).detectable(1).orElseThrow())
+        .isCloseTo(0.09 + 1.281551565545 * error, within(1e-9));
   }
 }

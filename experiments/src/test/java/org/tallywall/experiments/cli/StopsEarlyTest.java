@@ -1,0 +1,86 @@
+package org.tallywall.experiments.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What notes, page and files say of a run that could stop early. */
+class StopsEarlyTest {
+  private static final String STUDY =
+      """
+      { "study": "until", "card": "small.json", "seed": 5,
+        "arms": { "clumsy": "random-legal", "near": "nearest" }, "baseline": "clumsy",
+        "others": "nearest", "primary": "win-rate", "secondary": ["wall-games"],
+        "seats": 0, "until": { RULE, "at-most": 6000 } }
+      """;
+
+  @TempDir Path folder;
+
+  private String notes(String rule) throws IOException {
+    Cards.small(folder);
+    String study = Cards.write(folder, "study.json", STUDY.replace("RULE", rule));
+    Typed typed = Typed.run("run", study, "--out", folder.resolve("out").toString());
+    assertThat(typed.code()).isZero();
+    return Files.readString(folder.resolve("out/notes.md"));
+  }
+
+  private List<String> stopping() throws IOException {
+    return Files.readAllLines(folder.resolve("out/stopping.csv"));
+  }
+
+  @Test
+  void range_isToldWithRuleGoalAndTheDealsThatCount() throws IOException {
+    String notes = notes("\"rule\": \"always-valid\", \"clear\": true");
+
+    assertThat(stopping().get(1))
+        .isEqualTo(
+            "near,clumsy,win-rate,always-valid,clear,share of games,,,,6000,500,1,500,500,999,yes,");
+    assertThat(notes)
+        .contains("Those that count are deals 500 to 999 (deals 0 to 499 only told what to expect")
+        .contains("stop once the range of the question (games won) left out 0, after 6,000 deals")
+        .contains("It looked once and stopped there.")
+        .contains("Deals: 500, deals 500 to 999", "number of deals ended by a rule")
+        .contains("holds the true figure at all looks at once in 95 of 100 such runs")
+        .contains("Each comparison stands for itself; they are not counted together.")
+        .contains("smallest difference this run would have noticed in nine of ten cases is")
+        .doesNotContain(
+            "Holm", "all declared comparisons", "first is deal 0", "fixed before the run");
+    assertThat(Files.readString(folder.resolve("out/report.html")))
+        .contains("Those that count are deals 500 to 999")
+        .contains("stopping.csv")
+        .doesNotContain("Holm");
+  }
+
+  @Test
+  void sequentialTest_saysItsVerdictHypothesesAndChances() throws IOException {
+    String notes = notes("\"rule\": \"sprt\", \"difference\": 0.05, \"false-alarm\": 0.04");
+
+    assertThat(stopping().get(1))
+        .startsWith("near,clumsy,win-rate,sprt,verdict,share of games,0.05")
+        .endsWith(",6000,500,1,500,500,999,yes,more");
+    assertThat(notes)
+        .contains(
+            "**On the same deals, “near” won more games in 100 than “clumsy”: so the sequential test"
+                + " decided; the difference measured is +")
+        .contains("a difference of 5 in 100 games from none at all")
+        .contains("finds one in at most 4 of 100 runs", "overlooks it in at most 10 of 100")
+        .contains("once Wald’s sequential test had decided", "| yes, more |")
+        .doesNotContain("Holm", "would have noticed in nine of ten");
+  }
+
+  @Test
+  void pilotThatLeavesNothing_isRefused() {
+    Cards.small(folder);
+    String rule = "\"rule\": \"sprt\", \"difference\": 0.05";
+    String study = Cards.write(folder, "study.json", STUDY.replace("RULE", rule));
+    Typed typed = Typed.run("run", study, "--deals", "500", "--out", folder.toString());
+
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("the first 500 deals only tell what to expect");
+  }
+}
