@@ -134,7 +134,6 @@ final class Answers {
     add(parts, "", count(one, "fewer"), " with less");
     add(parts, "correlation of the two on the same deals ", rounded(one, "correlation"), "");
     add(parts, "worth as much as ", rounded(one, "gain"), " times as many deals played apart");
-    add(parts, "", one.row().text("stop"), "");
     return String.join("; ", parts) + ".";
   }
 

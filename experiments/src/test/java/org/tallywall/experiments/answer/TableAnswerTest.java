@@ -21,6 +21,7 @@ import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
+import org.tallywall.experiments.tally.AimTally;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
@@ -154,6 +155,38 @@ class TableAnswerTest {
       assertThat(number(choice, row, "win-rate-when-aimed-high")).isGreaterThan(rate);
     }
     assertThat(CsvWriter.text(choice)).contains(",ratio over deals,");
+  }
+
+  /** A table plays one game a deal, but up to four players of it aim at one line. */
+  @Test
+  void handChoice_wonWithIt_isAShareOfItsOwnWithARange() {
+    Table choice = table("hand-choice");
+    for (int row = 0; row < 2; row++) {
+      double aimed = number(choice, row, "aimed-after-passes");
+      double withIt = number(choice, row, "aimed-and-won-with-it");
+      double rate = number(choice, row, "win-rate-with-it");
+
+      assertThat(rate).isCloseTo(withIt / aimed, within(1e-12)).isPositive();
+      assertThat(rate).isLessThan(number(choice, row, "win-rate-when-aimed"));
+      assertThat(number(choice, row, "win-rate-with-it-low")).isLessThan(rate);
+      assertThat(number(choice, row, "win-rate-with-it-high")).isGreaterThan(rate);
+      // One of the players that aim at a line wins with it at most, so the error is nearly that of
+      // a share of independent players, and not above it.
+      double half = (number(choice, row, "win-rate-with-it-high") - rate) / 1.96;
+      assertThat(half).isCloseTo(Math.sqrt(rate * (1 - rate) / aimed), within(0.25 * half));
+    }
+  }
+
+  /** Few aim at it or nobody wins: the exact interval of a share. */
+  @Test
+  void wonWithIt_whereFewAimed_hasTheExactRange() {
+    AimTally aim = Played.tally.arm(0).line(2);
+    long aimed = aim.counts().get(AimTally.Count.AFTER_PASSES);
+
+    assertThat(aim.counts().get(AimTally.Count.AIMED_AND_WON_WITH_IT)).isZero();
+    assertThat(aimed).isPositive();
+    assertThat(Measures.winRateWithIt(aim, DEALS, 0.95).interval().orElseThrow())
+        .isEqualTo(new Proportion(0, aimed).clopperPearson(0.95));
   }
 
   @Test
