@@ -102,8 +102,7 @@ class AlikePlayersTest {
   }
 
   @Test
-  void steps_ofPlayersWithLuckOfTheirOwn_areToldApartNoMoreOftenThanRangesMay()
-      throws IOException {
+  void steps_ofPlayersWithLuckOfTheirOwn_areToldApartNoMoreOftenThanRangesMay() throws IOException {
     Files.writeString(folder.resolve("card.json"), CARD);
     Path file = Files.writeString(folder.resolve("study.json"), STUDY);
     Study pattern = StudyFile.read(file, Changes.NONE, Catalog.standard());
@@ -112,7 +111,8 @@ class AlikePlayersTest {
     for (long seed = 0; seed < SEEDS; seed++) {
       StudyTally tally = play(pattern, setup, seed);
       for (String habit : Habits.names()) {
-        for (Measure measure : List.of(Measure.POINTS, Measure.WIN_RATE, Measure.THREW_THE_WINNING_TILE)) {
+        for (Measure measure :
+            List.of(Measure.POINTS, Measure.WIN_RATE, Measure.THREW_THE_WINNING_TILE)) {
           rows.computeIfAbsent(habit + " " + measure.text(), name -> new Row())
               .add(
                   tally.firing(Habits.names().indexOf(habit)),

@@ -131,8 +131,7 @@ class ColumnsAskedForTest {
                 .formatted(design));
     Study study = StudyFile.read(file, Changes.NONE, Catalog.standard());
     ConcreteHands hands = new ConcreteHands(study.card());
-    StudyPlayer player =
-        new StudyPlayer(study, new TableSetup(hands, study.rules()), new Pulse());
+    StudyPlayer player = new StudyPlayer(study, new TableSetup(hands, study.rules()), new Pulse());
     return new StudyAnswer(
             study,
             hands,

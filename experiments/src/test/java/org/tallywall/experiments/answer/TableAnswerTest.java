@@ -22,6 +22,7 @@ import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.experiments.tally.AimTally;
+import org.tallywall.experiments.tally.Counts;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
@@ -32,6 +33,10 @@ import org.tallywall.strategies.catalog.Catalog;
 /** The tables of a study: their figures add up, and their intervals are those of the counts. */
 class TableAnswerTest {
   private static final int DEALS = 400;
+
+  /** The 0.975 quantile of t with 399 degrees of freedom. */
+  private static final double T_399 = 1.965927;
+
   private static final String CARD =
       """
       { "card": "Bollard test card", "families": [
@@ -170,11 +175,19 @@ class TableAnswerTest {
       assertThat(rate).isLessThan(number(choice, row, "win-rate-when-aimed"));
       assertThat(number(choice, row, "win-rate-with-it-low")).isLessThan(rate);
       assertThat(number(choice, row, "win-rate-with-it-high")).isGreaterThan(rate);
-      // One of the players that aim at a line wins with it at most, so the error is nearly that of
-      // a share of independent players, and not above it.
-      double half = (number(choice, row, "win-rate-with-it-high") - rate) / 1.96;
-      assertThat(half).isCloseTo(Math.sqrt(rate * (1 - rate) / aimed), within(0.25 * half));
+      double half = number(choice, row, "win-rate-with-it-high") - rate;
+      assertThat(half).isCloseTo(T_399 * errorWithIt(row, rate), within(1e-6));
     }
+  }
+
+  /** The ratio's error over deals, once more in plain numbers. */
+  private static double errorWithIt(int line, double rate) {
+    Counts<AimTally.Count> counts = Played.tally.arm(0).line(line).counts();
+    double residuals =
+        counts.get(AimTally.Count.WON_WITH_IT_SQUARED)
+            - 2 * rate * counts.get(AimTally.Count.WON_WITH_IT_TIMES_AIMED)
+            + rate * rate * counts.get(AimTally.Count.AIMED_SQUARED);
+    return Math.sqrt(residuals * DEALS / (DEALS - 1)) / counts.get(AimTally.Count.AFTER_PASSES);
   }
 
   /** Few aim at it or nobody wins: the exact interval of a share. */

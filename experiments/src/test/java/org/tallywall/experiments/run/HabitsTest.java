@@ -27,8 +27,8 @@ class HabitsTest {
 
   /**
    * The first two: before the games go apart, and at the discard by which they do. Then: the arm
-   * discards where the baseline does something else; after the games have gone apart; in games
-   * that never differ; where the baseline's game has ended.
+   * discards where the baseline does something else; after the games have gone apart; in games that
+   * never differ; where the baseline's game has ended.
    */
   @ParameterizedTest
   @CsvSource({

@@ -14,7 +14,6 @@ import org.tallywall.core.play.AimMoment;
 import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.Game;
 import org.tallywall.core.play.GameListener;
-import org.tallywall.core.play.Outcome;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.GameRecorder;
@@ -132,7 +131,8 @@ class AimCountsTest {
     Map<Count, Long> first = counted(0, place -> place);
 
     assertThat(first.get(Count.AIMED_AND_WON_WITH_IT)).isPositive();
-    assertThat(first.get(Count.AIMED_AND_WON)).isGreaterThan(first.get(Count.AIMED_AND_WON_WITH_IT));
+    assertThat(first.get(Count.AIMED_AND_WON))
+        .isGreaterThan(first.get(Count.AIMED_AND_WON_WITH_IT));
     assertThat(first.get(Count.WINS)).isGreaterThan(first.get(Count.AIMED_AND_WON_WITH_IT));
     assertThat(first.get(Count.WON_WITH_IT_SQUARED))
         .isGreaterThan(first.get(Count.AIMED_AND_WON_WITH_IT));
