@@ -13,8 +13,7 @@ import org.tallywall.reports.table.Table;
 public final class AimTables {
   /** What keeps a reader from choosing a line by its row. */
   public static final String RACKS =
-      "Good racks choose good lines: each row is about other racks, so a higher figure does not make"
-          + " a line the better choice for one rack.";
+      "Good racks choose good lines: the rows compare different racks, not lines on one rack.";
 
   private static final String PLAYERS = "in 100 players";
 

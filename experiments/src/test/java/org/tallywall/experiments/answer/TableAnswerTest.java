@@ -22,6 +22,8 @@ import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.tally.AimTally;
+import org.tallywall.experiments.tally.Counts;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.table.Cell;
@@ -32,6 +34,10 @@ import org.tallywall.strategies.catalog.Catalog;
 /** The tables of a study: their figures add up, and their intervals are those of the counts. */
 class TableAnswerTest {
   private static final int DEALS = 400;
+
+  /** The 0.975 quantile of t with 399 degrees of freedom. */
+  private static final double T_399 = 1.965927;
+
   private static final String CARD =
       """
       { "card": "Bollard test card", "families": [
@@ -155,6 +161,46 @@ class TableAnswerTest {
       assertThat(number(choice, row, "win-rate-when-aimed-high")).isGreaterThan(rate);
     }
     assertThat(CsvWriter.text(choice)).contains(",ratio over deals,");
+  }
+
+  /** A table plays one game a deal, but up to four players of it aim at one line. */
+  @Test
+  void handChoice_wonWithIt_isAShareOfItsOwnWithARange() {
+    Table choice = table("hand-choice");
+    for (int row = 0; row < 2; row++) {
+      double aimed = number(choice, row, "aimed-after-passes");
+      double withIt = number(choice, row, "aimed-and-won-with-it");
+      double rate = number(choice, row, "win-rate-with-it");
+
+      assertThat(rate).isCloseTo(withIt / aimed, within(1e-12)).isPositive();
+      assertThat(rate).isLessThan(number(choice, row, "win-rate-when-aimed"));
+      assertThat(number(choice, row, "win-rate-with-it-low")).isLessThan(rate);
+      assertThat(number(choice, row, "win-rate-with-it-high")).isGreaterThan(rate);
+      double half = number(choice, row, "win-rate-with-it-high") - rate;
+      assertThat(half).isCloseTo(T_399 * errorWithIt(row, rate), within(1e-6));
+    }
+  }
+
+  /** The ratio's error over deals, once more in plain numbers. */
+  private static double errorWithIt(int line, double rate) {
+    Counts<AimTally.Count> counts = Played.tally.arm(0).line(line).counts();
+    double residuals =
+        counts.get(AimTally.Count.WON_WITH_IT_SQUARED)
+            - 2 * rate * counts.get(AimTally.Count.WON_WITH_IT_TIMES_AIMED)
+            + rate * rate * counts.get(AimTally.Count.AIMED_SQUARED);
+    return Math.sqrt(residuals * DEALS / (DEALS - 1)) / counts.get(AimTally.Count.AFTER_PASSES);
+  }
+
+  /** Few aim at it or nobody wins: the exact interval of a share. */
+  @Test
+  void wonWithIt_whereFewAimed_hasTheExactRange() {
+    AimTally aim = Played.tally.arm(0).line(2);
+    long aimed = aim.counts().get(AimTally.Count.AFTER_PASSES);
+
+    assertThat(aim.counts().get(AimTally.Count.AIMED_AND_WON_WITH_IT)).isZero();
+    assertThat(aimed).isPositive();
+    assertThat(Measures.winRateWithIt(aim, DEALS, 0.95).interval().orElseThrow())
+        .isEqualTo(new Proportion(0, aimed).clopperPearson(0.95));
   }
 
   @Test

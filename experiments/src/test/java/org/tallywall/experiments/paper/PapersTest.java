@@ -103,8 +103,15 @@ class PapersTest {
         .contains("| East | nearest | 20.0 (13.3 to 28.9) | 25.0 | 50 (-200 to 300) | 40.0 |");
     assertThat(Files.readString(folder.resolve("charts/aim-and-win.svg")))
         .contains("Ladders: aimed at by 30.0 of 100 players, 75.0 of 100 wins")
-        .contains("Vanes: aimed at by 70.0 of 100 players, 25.0 of 100 wins");
+        .contains("Vanes: aimed at by 70.0 of 100 players, 25.0 of 100 wins")
+        .contains("of 100 that aimed at it 25 won with it, 50 with any line")
+        .contains("of 100 that aimed at it 3.4 won with it, 10 with any line");
     String page = Files.readString(folder.resolve("report.html"));
+    assertThat(page.indexOf("won with it, of 100 that aimed at it after the passes"))
+        .isPositive()
+        .isLessThan(page.indexOf("won with any line, of 100 that aimed at it after the passes"));
+    assertThat(row(page, "25.0 (20.0 to 30.0)")).contains(">50 (40 to 60)<");
+    assertThat(page).contains("Good racks choose good lines");
     assertThat(row(page, ">31 to 45<")).contains("data-value=\"10\"");
     assertThat(row(page, ">16 to 30<")).contains("data-value=\"25\"");
     assertThat(row(page, ">1 to 15<")).contains("data-value=\"45\"", "data-value=\"20\"");

@@ -170,14 +170,15 @@ public final class SampleResults {
             + "table,0,nearest,100,100,20,0.2,0.133,0.289,Wilson,0.5,-2,3,t over deals,"
             + "8,12,10,50,15,5,3,1,0.4,40,2,1,0.5\n");
     String columns =
-        "aimed-after-deal,aimed-after-passes,aimed-at-end,wins,share-of-wins,win-rate-when-aimed,"
+        "aimed-after-deal,aimed-after-passes,aimed-at-end,wins,share-of-wins,win-rate-with-it,"
+            + "win-rate-with-it-low,win-rate-with-it-high,win-rate-when-aimed,"
             + "win-rate-when-aimed-low,win-rate-when-aimed-high,points-when-won\n";
     write(
         folder,
         "families.csv",
         ("arm,family,lines,ways," + columns)
-            + "table,Ladders,1,6,10,30,20,60,0.75,0.5,0.4,0.6,120\n"
-            + "table,Vanes,1,4,90,70,80,20,0.25,0.1,0.05,0.2,150\n");
+            + "table,Ladders,1,6,10,30,20,60,0.75,0.25,0.2,0.3,0.5,0.4,0.6,120\n"
+            + "table,Vanes,1,4,90,70,80,20,0.25,0.034,0.01,0.06,0.1,0.05,0.2,150\n");
     write(
         folder,
         "endings.csv",

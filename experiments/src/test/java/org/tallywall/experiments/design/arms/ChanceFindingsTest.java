@@ -1,10 +1,11 @@
-package org.tallywall.experiments.answer;
+package org.tallywall.experiments.design.arms;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.BinomialDistribution;
 import org.junit.jupiter.api.Test;
@@ -14,11 +15,12 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.random.StreamKey;
-import org.tallywall.experiments.run.Plans;
+import org.tallywall.experiments.answer.StudyAnswer;
+import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.strategies.catalog.Catalog;
 
@@ -58,9 +60,8 @@ class ChanceFindingsTest {
     for (int number = 0; number < STUDIES; number++) {
       StudyTally tally = tally(study, setup, number);
       StudyAnswer answer = new StudyAnswer(study, setup.hands(), tally, Optional.empty());
-      clear += answer.differences().stream().anyMatch(one -> one.holm().orElse(1) <= 0.05) ? 1 : 0;
-      clearAlone +=
-          answer.differences().stream().anyMatch(one -> one.p().orElse(1) <= 0.05) ? 1 : 0;
+      clear += differences(answer).stream().anyMatch(one -> one.holm().orElse(1) <= 0.05) ? 1 : 0;
+      clearAlone += differences(answer).stream().anyMatch(one -> one.p().orElse(1) <= 0.05) ? 1 : 0;
     }
 
     int bound =
@@ -69,8 +70,12 @@ class ChanceFindingsTest {
     assertThat(clearAlone).isGreaterThan(bound);
   }
 
+  private static List<Difference> differences(StudyAnswer answer) {
+    return Difference.of(answer, ((Comparison) answer.study().design()).ways());
+  }
+
   private static StudyTally tally(Study study, TableSetup setup, int number) {
-    StudyTally tally = new StudyTally(Plans.of(study), setup);
+    StudyTally tally = new StudyTally(PlayedDesign.planOf(study), setup);
     RandomStream random = new RandomStream(new StreamKey(31, number, Purpose.ROLLOUT, 0, 0, 0));
     int measures = study.question().measures().size();
     for (int deal = 0; deal < DEALS; deal++) {
