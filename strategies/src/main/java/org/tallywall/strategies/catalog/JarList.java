@@ -6,7 +6,7 @@ import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /** Reads the list of players that a jar may hold. */
 final class JarList {
@@ -67,7 +67,7 @@ final class JarList {
 
   private void checkSettings(PlayerType type) {
     Set<String> names = new TreeSet<>();
-    for (Setting setting : type.settings()) {
+    for (Setting<?> setting : type.settings()) {
       if (!names.add(setting.name())) {
         throw wrong("\"%s\" has the setting \"%s\" twice".formatted(type.id(), setting.name()));
       }

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.text.Nearest;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** A jar with players of a user's own. */
 final class PlayerJar {
