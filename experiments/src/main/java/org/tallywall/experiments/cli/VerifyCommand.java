@@ -30,6 +30,7 @@ import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyFile;
 import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.jar.JarShelf;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -78,7 +79,7 @@ final class VerifyCommand implements Callable<Integer> {
       throw new WrongInputException("--blocks is 1 or more, not " + number);
     }
     Manifest manifest = manifest();
-    Study study = StudyFile.read(folder.resolve("study.json"), Changes.NONE, Catalog.standard());
+    Study study = StudyFile.read(folder.resolve("study.json"), Changes.NONE, Catalog.standard().with(new JarShelf()));
     Manifest now = Manifest.begin(study, Version.text(), List.of(), workers, Instant.now());
     RunFolder.checkSame(folder, now, StudyJson.text(study, folder));
     TableSetup setup = new TableSetup(new ConcreteHands(study.card()), study.rules());

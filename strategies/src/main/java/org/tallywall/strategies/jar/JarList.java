@@ -1,4 +1,4 @@
-package org.tallywall.strategies.catalog;
+package org.tallywall.strategies.jar;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,6 +6,9 @@ import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeSet;
+import org.tallywall.strategies.catalog.PlayerSource;
+import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.catalog.WrongPlayerException;
 import org.tallywall.strategies.setting.Setting;
 
 /** Reads the list of players that a jar may hold. */
