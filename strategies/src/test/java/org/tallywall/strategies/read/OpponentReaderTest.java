@@ -35,7 +35,6 @@ import org.tallywall.strategies.setting.SettingValues;
 /** The reading of opponents, against plain code, in positions of real games. */
 class OpponentReaderTest {
   private static final double CLOSE = 1e-12;
-  private static final int DEALS = 30;
 
   private static final List<ReadSettings> SETTINGS =
       List.of(
@@ -52,7 +51,6 @@ class OpponentReaderTest {
     private final List<OpponentReader> readers =
         SETTINGS.stream().map(OpponentReader::new).toList();
     private int positions;
-    private int endsTheGame;
     private int inPairAndGroup;
     private int courtesies;
     private int noneLeft;
@@ -94,7 +92,7 @@ class OpponentReaderTest {
       }
     }
 
-    private void verdicts(OpponentReader reader, PlainReading plain, int kind) {
+    private static void verdicts(OpponentReader reader, PlainReading plain, int kind) {
       for (int exposures = 1; exposures <= 4; exposures++) {
         assertThat(reader.hers(kind, exposures, 0)).isEqualTo(plain.hers(kind, exposures, 0));
         assertThat(reader.hers(kind, exposures, 0.25)).isEqualTo(plain.hers(kind, exposures, 0.25));
@@ -102,7 +100,6 @@ class OpponentReaderTest {
             .isEqualTo(plain.exposureOnly(kind, exposures));
       }
       assertThat(reader.surelyWanted(kind)).isEqualTo(plain.surelyWanted(kind));
-      endsTheGame += plain.endsTheGameByThreeShown(kind) ? 1 : 0;
     }
 
     @Override
@@ -168,13 +165,42 @@ class OpponentReaderTest {
     assertThat(reader.surelyWanted(TileText.tile(tile))).as(why).isEqualTo(wanted);
   }
 
-  private static List<Reading> play(ConcreteHands hands) {
+  /**
+   * South reads East: a tile for a single or a pair may end the game, and so may any after three.
+   */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "NNNN EEE      | 1 | W | true  | two groups, and W makes a third",
+        "NNNN EEE WWWW | 1 | R | false | three groups, and R may be the last tile",
+        "NNNN EEE RRR  | 1 | W | false | three groups, and W may make the last",
+        "NNNN EEE RRR  | 4 | W | true  | nobody is feared",
+        "NNNN EEE      | 1 | 0 | false | two groups, and a hand that wants a pair of soaps",
+        "NNNN EEE      | 1 | S | true  | no hand wants S",
+      })
+  void tileGivesAnExposureOnly_whereNobodyCanWinOnIt(
+      String shown, int exposures, String tile, boolean only, String why) {
+    HandMadeView view =
+        new HandMadeView(
+                TestTable.card(
+                    "{ \"tiles\": \"NNNN EEE WWWW RRR\", \"value\": 25 }",
+                    "{ \"tiles\": \"NNNN EEE RR GGG 00\", \"value\": 25 }",
+                    "{ \"tiles\": \"NNNN EEE WWWW GG R\", \"value\": 25 }"),
+                "123456789b 1234c")
+            .exposed(0, shown);
+    OpponentReader reader = new OpponentReader();
+    reader.look(view);
+    assertThat(reader.exposureOnly(TileText.tile(tile), exposures)).as(why).isEqualTo(only);
+  }
+
+  private static List<Reading> play(int deals, ConcreteHands hands) {
     List<Reading> seats = new ArrayList<>();
     for (Player player :
         List.of(newcomer(), new NearestPlayer(), newcomer(), new RandomLegalPlayer())) {
       seats.add(new Reading(player));
     }
-    for (int deal = 0; deal < DEALS; deal++) {
+    for (int deal = 0; deal < deals; deal++) {
       TableRules rules = TestTable.rulesOf(deal);
       new Game(new TableSetup(hands, rules), seats, GameListener.NONE)
           .play(Deal.of(TestTable.SEED, deal, rules.tiles()));
@@ -186,13 +212,12 @@ class OpponentReaderTest {
     return seats.stream().mapToInt(count).sum();
   }
 
-  /** The counts say that the games have what is rare: three exposures, courtesies, dead hands. */
+  /** The counts say that the games have what is rare: courtesies, hands of which none is left. */
   @Test
   void reading_isThatOfPlainCode() {
-    List<Reading> seats = play(TestTable.HANDS);
-    assertThat(sum(seats, seat -> seat.positions)).isGreaterThan(2000);
+    List<Reading> seats = play(20, TestTable.HANDS);
+    assertThat(sum(seats, seat -> seat.positions)).isGreaterThan(1500);
     assertThat(sum(seats, seat -> seat.courtesies)).isGreaterThan(100);
-    assertThat(sum(seats, seat -> seat.endsTheGame)).isPositive();
     assertThat(sum(seats, seat -> seat.noneLeft)).isPositive();
   }
 
@@ -201,11 +226,12 @@ class OpponentReaderTest {
   void reading_isThatOfPlainCode_whereAKindStandsInAPairAndInAGroup() {
     List<Reading> seats =
         play(
+            10,
             TestTable.card(
                 "{ \"tiles\": \"FF 222x 444y 666z FFF\", \"value\": 25 }",
                 "{ \"tiles\": \"F 1111x 333x 55y FFFF\", \"slide\": \"any\", \"value\": 40 }",
                 "{ \"tiles\": \"11x 111x 2222x 333x FF\", \"slide\": \"any\", \"value\": 50 }",
                 "{ \"tiles\": \"FF NNNN SSSS FFFF\", \"value\": 30 }"));
-    assertThat(sum(seats, seat -> seat.inPairAndGroup)).isGreaterThan(1000);
+    assertThat(sum(seats, seat -> seat.inPairAndGroup)).isGreaterThan(500);
   }
 }

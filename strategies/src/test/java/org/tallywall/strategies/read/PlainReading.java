@@ -332,18 +332,6 @@ final class PlainReading {
     return true;
   }
 
-  /** Whether a tile can end the game only because its taker shows three groups already. */
-  boolean endsTheGameByThreeShown(int kind) {
-    boolean three = false;
-    for (int other = 0; other < 4; other++) {
-      if (wanted[other][kind] > 0 && single[other][kind] > 0) {
-        return false;
-      }
-      three |= wanted[other][kind] > 0 && shown(other) == 3;
-    }
-    return three;
-  }
-
   /** Whether a hand that is left to a seat lacks one kind both in a pair and in a group. */
   boolean wantsInPairAndGroup(int other) {
     return left.get(other).stream()
