@@ -3,12 +3,19 @@ package example.suitkeeper;
 import java.util.List;
 import org.tallywall.strategies.catalog.PlayerSource;
 import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /** Lists the players of this jar: with a name, a description and settings. */
 public final class SuitKeepers implements PlayerSource {
-  private static final String THIN = "passes.thin-at-most";
-  private static final String PAIRS = "passes.keep-pairs";
+  private static final Setting<Integer> THIN =
+      Setting.whole("passes.thin-at-most")
+          .from(0)
+          .to(6)
+          .usual(4)
+          .says("of how many tiles at most a suit is passed away (\"get rid of one suit\")");
+
+  private static final Setting<Boolean> PAIRS =
+      Setting.onOff("passes.keep-pairs").usual(true).says("keeps two of a kind even of that suit");
 
   /** The list. */
   public SuitKeepers() {}
@@ -19,14 +26,7 @@ public final class SuitKeepers implements PlayerSource {
         new PlayerType(
             "suit-keeper",
             "heads for the nearest line, but passes away the suit of which it holds fewest tiles",
-            List.of(
-                Setting.number(
-                    THIN,
-                    "4",
-                    "0",
-                    "6",
-                    "of how many tiles at most a suit is passed away (\"get rid of one suit\")"),
-                Setting.flag(PAIRS, true, "keeps two of a kind even of that suit")),
-            values -> new SuitKeeper(values.whole(THIN), values.flag(PAIRS))));
+            List.of(THIN, PAIRS),
+            values -> new SuitKeeper(values.get(THIN), values.get(PAIRS))));
   }
 }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.concurrent.Callable;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
@@ -51,14 +51,14 @@ final class PlayersCommand implements Callable<Integer> {
     if (type.settings().isEmpty()) {
       console.say("    no settings");
     }
-    for (Setting setting : type.settings()) {
+    for (Setting<?> setting : type.settings()) {
       console.say(
           "    %s (%s; usually %s)".formatted(setting.name(), setting.range(), usual(setting)));
       wrap("        ", setting.meaning());
     }
   }
 
-  private static String usual(Setting setting) {
+  private static String usual(Setting<?> setting) {
     return setting.standard() instanceof BigDecimal number
         ? number.toPlainString()
         : String.valueOf(setting.standard());

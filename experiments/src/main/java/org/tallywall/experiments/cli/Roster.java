@@ -2,6 +2,7 @@ package org.tallywall.experiments.cli;
 
 import java.nio.file.Path;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.jar.JarShelf;
 import picocli.CommandLine.Option;
 
 /** The players that a command knows: those of the project and those of a user's own. */
@@ -14,7 +15,7 @@ final class Roster {
 
   /** The list; jars are looked for from the folder in which the command is run. */
   Catalog catalog() {
-    Catalog standard = Catalog.standard().in(Path.of(""));
+    Catalog standard = Catalog.standard().with(new JarShelf()).in(Path.of(""));
     return plugins == null ? standard : standard.withPlugins(plugins);
   }
 }

@@ -31,6 +31,7 @@ import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.results.ResultNames;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.jar.JarShelf;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -79,8 +80,8 @@ final class VerifyCommand implements Callable<Integer> {
       throw new WrongInputException("--blocks is 1 or more, not " + number);
     }
     Manifest manifest = manifest();
-    Study study =
-        StudyFile.read(folder.resolve(ResultNames.STUDY), Changes.NONE, Catalog.standard());
+    Catalog catalog = Catalog.standard().with(new JarShelf());
+    Study study = StudyFile.read(folder.resolve(ResultNames.STUDY), Changes.NONE, catalog);
     Manifest now = Manifest.begin(study, Version.text(), List.of(), workers, Instant.now());
     RunFolder.checkSame(folder, now, StudyJson.text(study, folder));
     ReadyStudy ready = new ReadyStudy(study);

@@ -23,6 +23,7 @@ import org.tallywall.reports.document.Link;
 import org.tallywall.reports.results.Results;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.jar.JarShelf;
 
 /** Pages of the first games that a run kept. */
 final class GamePages {
@@ -79,7 +80,7 @@ final class GamePages {
 
   /** The players that there are, with those that the study took from jars, if they are there. */
   private Catalog players() {
-    Catalog standard = Catalog.standard();
+    Catalog standard = Catalog.standard().with(new JarShelf());
     Path file = results.folder().resolve("study.json");
     if (!results.manifest().has("jars")) {
       return standard;

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /** Writes what several designs, and rules for stopping, have in a study file. */
 public final class DesignJson {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.tallywall.strategies.catalog.JarOrigin;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /** Writes players with every setting under its full name. */
 final class PlayerJson {
@@ -39,7 +39,7 @@ final class PlayerJson {
   private static Map<String, Object> settings(PlayerSpec spec, String word) {
     Map<String, Object> written = new LinkedHashMap<>();
     written.put(PLAYER, word);
-    for (Setting setting : spec.type().settings()) {
+    for (Setting<?> setting : spec.type().settings()) {
       Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
       written.put(
           setting.name(), value instanceof BigDecimal number ? Setting.plain(number) : value);

@@ -10,7 +10,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tallywall.experiments.results.ResultNames;
+import org.tallywall.reports.results.ResultNames;
 
 /** Whatever a run and its papers put into the results folder has its name from one class. */
 class ResultNamesTest {

@@ -15,7 +15,7 @@ import org.tallywall.core.text.Place;
 /** The explicit list of players that studies can name. */
 public final class Catalog {
   private final List<PlayerType> types;
-  private final JarShelf jars;
+  private final Optional<PlayerFinder> finder;
   private final Path folder;
 
   /**
@@ -25,7 +25,7 @@ public final class Catalog {
    * @throws IllegalArgumentException if an id stands twice
    */
   public Catalog(List<PlayerType> types) {
-    this(types, new JarShelf(), null);
+    this(types, Optional.empty(), null);
     Set<String> ids = new HashSet<>();
     for (PlayerType type : types) {
       if (!ids.add(type.id())) {
@@ -34,9 +34,9 @@ public final class Catalog {
     }
   }
 
-  private Catalog(List<PlayerType> types, JarShelf jars, Path folder) {
+  private Catalog(List<PlayerType> types, Optional<PlayerFinder> finder, Path folder) {
     this.types = List.copyOf(types);
-    this.jars = jars;
+    this.finder = finder;
     this.folder = folder;
   }
 
@@ -50,13 +50,24 @@ public final class Catalog {
   }
 
   /**
-   * The same list for a place at which jars can be named.
+   * The same list with somebody who finds players that are not listed.
    *
-   * @param place the folder from which the paths of jars hold
-   * @return a list that finds players such as {@code jar:my.jar!my.pkg.MyPlayer}, too
+   * @param other finds them
+   * @return a list that asks it
+   */
+  public Catalog with(PlayerFinder other) {
+    return new Catalog(types, Optional.of(other), folder);
+  }
+
+  /**
+   * The same list for a place from which paths to players hold.
+   *
+   * @param place the folder
+   * @return a list that finds players such as {@code jar:my.jar!my.pkg.MyPlayer} from there, if it
+   *     has a finder of them
    */
   public Catalog in(Path place) {
-    return new Catalog(types, jars, place);
+    return new Catalog(types, finder, place);
   }
 
   /**
@@ -65,9 +76,10 @@ public final class Catalog {
    * @param plugins the folder
    * @return a longer list
    * @throws WrongPlayerException if there are none, a jar has a fault, or an id is taken
+   * @throws java.util.NoSuchElementException if the list has no finder
    */
   public Catalog withPlugins(Path plugins) {
-    return with(jars.all(plugins));
+    return with(finder.orElseThrow().all(plugins));
   }
 
   /**
@@ -84,7 +96,7 @@ public final class Catalog {
         all.add(type);
       }
     }
-    return new Catalog(all, jars, folder);
+    return new Catalog(all, finder, folder);
   }
 
   private PlayerType ownId(PlayerType type) {
@@ -113,10 +125,10 @@ public final class Catalog {
     if (known.isPresent()) {
       return known.get();
     }
-    if (folder == null || !word.startsWith(JarOrigin.PREFIX)) {
+    if (folder == null || finder.filter(found -> found.knows(word)).isEmpty()) {
       throw new WrongPlayerException(unknown(word));
     }
-    return ownId(jars.type(word, folder));
+    return ownId(finder.get().type(word, folder));
   }
 
   /**
@@ -174,9 +186,9 @@ public final class Catalog {
   }
 
   /** The player, if it can be made with its settings. */
-  private static PlayerSpec tried(PlayerSpec spec, Place place, Faults faults) {
+  private PlayerSpec tried(PlayerSpec spec, Place place, Faults faults) {
     try {
-      spec.type().origin().ifPresent(origin -> PlayerJar.tryOut(spec, origin));
+      finder.ifPresent(found -> found.tryOut(spec));
       return spec;
     } catch (WrongPlayerException wrong) {
       faults.fault(place, wrong.getMessage());

@@ -12,10 +12,10 @@ import java.nio.file.Path;
  */
 public record JarOrigin(Path file, String digest, String name) {
   /** How the name of such a player begins. */
-  static final String PREFIX = "jar:";
+  public static final String PREFIX = "jar:";
 
   /** What stands between the jar and the player. */
-  static final char MARK = '!';
+  public static final char MARK = '!';
 
   /**
    * What is written in a study to name the player.

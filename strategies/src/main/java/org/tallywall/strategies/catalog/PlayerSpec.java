@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeesOpenTable;
-import org.tallywall.strategies.habit.Setting;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * A player as a study names it: its kind and the settings that the study writes.
@@ -72,7 +72,7 @@ public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
   public Object written() {
     Map<String, Object> whole = new LinkedHashMap<>();
     whole.put("player", type.id());
-    for (Setting setting : type.settings()) {
+    for (Setting<?> setting : type.settings()) {
       Object value = changed.get(setting.name());
       if (value != null && (!isUsual(setting, value) || holdsStepOff(setting))) {
         whole.put(setting.name(), value);
@@ -81,14 +81,14 @@ public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
     return whole.size() == 1 ? type.id() : whole;
   }
 
-  private static boolean isUsual(Setting setting, Object value) {
+  private static boolean isUsual(Setting<?> setting, Object value) {
     return value instanceof BigDecimal number && setting.standard() instanceof BigDecimal usual
         ? number.compareTo(usual) == 0
         : value.equals(setting.standard());
   }
 
   /** A step that is off must be written as off beside a setting of it, which would turn it on. */
-  private boolean holdsStepOff(Setting step) {
+  private boolean holdsStepOff(Setting<?> step) {
     return Boolean.FALSE.equals(changed.get(step.name()))
         && type.settings().stream()
             .anyMatch(

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.tallywall.core.play.Player;
-import org.tallywall.strategies.habit.Setting;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * A kind of player that can be named in a study.
@@ -23,7 +23,7 @@ import org.tallywall.strategies.habit.SettingValues;
 public record PlayerType(
     String id,
     String description,
-    List<Setting> settings,
+    List<Setting<?>> settings,
     boolean seesEverything,
     Function<SettingValues, Player> factory,
     Optional<JarOrigin> origin) {
@@ -61,7 +61,7 @@ public record PlayerType(
   public PlayerType(
       String id,
       String description,
-      List<Setting> settings,
+      List<Setting<?>> settings,
       boolean seesEverything,
       Function<SettingValues, Player> factory) {
     this(id, description, settings, seesEverything, factory, Optional.empty());
@@ -78,7 +78,7 @@ public record PlayerType(
   public PlayerType(
       String id,
       String description,
-      List<Setting> settings,
+      List<Setting<?>> settings,
       Function<SettingValues, Player> factory) {
     this(id, description, settings, false, factory);
   }
@@ -91,7 +91,8 @@ public record PlayerType(
    * @param settings an empty list
    * @param maker makes one
    */
-  public PlayerType(String id, String description, List<Setting> settings, Supplier<Player> maker) {
+  public PlayerType(
+      String id, String description, List<Setting<?>> settings, Supplier<Player> maker) {
     this(id, description, settings, values -> maker.get());
   }
 

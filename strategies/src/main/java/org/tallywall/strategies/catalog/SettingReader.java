@@ -11,7 +11,7 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.core.text.Place;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /**
  * Reads the settings of a player. They may be written by their full names, or in groups: {@code
@@ -47,7 +47,7 @@ final class SettingReader {
   }
 
   private void value(String name, Node node, Place place) {
-    Optional<Setting> setting = setting(name);
+    Optional<Setting<?>> setting = setting(name);
     if (node.value() instanceof Node.Fields inner) {
       if (setting.isPresent() && setting.get().standard() instanceof Boolean) {
         changed.putIfAbsent(name, true);
@@ -92,7 +92,7 @@ final class SettingReader {
     }
   }
 
-  private Optional<Setting> setting(String name) {
+  private Optional<Setting<?>> setting(String name) {
     return type.settings().stream().filter(s -> s.name().equals(name)).findFirst();
   }
 

@@ -5,10 +5,33 @@ import java.util.List;
 import org.tallywall.strategies.hand.JudgeSettings;
 import org.tallywall.strategies.hand.LineWeights;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** What hands a player goes for. */
 public final class AimHabit {
-  private static final String NAME = "aim.";
+  private static final Setting<Integer> TARGETS =
+      Setting.whole("aim.targets")
+          .from(1)
+          .to(4)
+          .usual(4)
+          .says("number of lines kept in view (\"count tiles per line, keep the two best\")");
+  private static final Setting<Double> VALUE_WEIGHT =
+      Setting.decimal("aim.value-weight")
+          .from(0.0)
+          .to(2.0)
+          .usual(0.5)
+          .says(
+              "how much a line's value counts beside its chance (\"dear lines cost"
+                  + " more wins than they pay\")");
+  private static final Setting<Double> HASTE =
+      Setting.decimal("aim.haste")
+          .from(0.1)
+          .to(1.0)
+          .usual(0.5)
+          .says(
+              "share of a hand's chance that is left for each tile that lacks, since somebody else may"
+                  + " be first");
 
   private AimHabit() {}
 
@@ -17,8 +40,8 @@ public final class AimHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    List<Setting> all = new ArrayList<>(own());
+  public static List<Setting<?>> settings() {
+    List<Setting<?>> all = new ArrayList<>(own());
     all.addAll(JokerAim.settings());
     all.addAll(LineTaste.settings());
     all.addAll(FamilyFirst.settings());
@@ -27,28 +50,8 @@ public final class AimHabit {
     return List.copyOf(all);
   }
 
-  private static List<Setting> own() {
-    return List.of(
-        Setting.number(
-            NAME + "targets",
-            "4",
-            "1",
-            "4",
-            "number of lines kept in view (\"count tiles per line, keep the two best\")"),
-        Setting.number(
-            NAME + "value-weight",
-            "0.5",
-            "0.0",
-            "2.0",
-            "how much a line's value counts beside its chance (\"dear lines cost"
-                + " more wins than they pay\")"),
-        Setting.number(
-            NAME + "haste",
-            "0.5",
-            "0.1",
-            "1.0",
-            "share of a hand's chance that is left for each tile that lacks, since somebody else may"
-                + " be first"));
+  private static List<Setting<?>> own() {
+    return List.of(TARGETS, VALUE_WEIGHT, HASTE);
   }
 
   /**
@@ -59,11 +62,7 @@ public final class AimHabit {
    */
   public static JudgeSettings judge(SettingValues values) {
     return new JudgeSettings(
-        values.whole(NAME + "targets"),
-        values.number(NAME + "value-weight"),
-        1,
-        3,
-        values.number(NAME + "haste"));
+        values.get(TARGETS), values.get(VALUE_WEIGHT), 1, 3, values.get(HASTE));
   }
 
   /**

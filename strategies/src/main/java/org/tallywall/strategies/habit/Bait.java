@@ -5,6 +5,8 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Joker bait: a pair that the own hand does not need and nobody gave is kept until somebody can lay
@@ -12,10 +14,28 @@ import org.tallywall.strategies.hand.RackJudge;
  * The pair is kept only while there is another tile that the hand does not need either.
  */
 final class Bait {
-  private static final String BAIT = "jokers.bait";
-  private static final String CLAIMABLE = BAIT + ".throw-one-when-claimable";
-  private static final String FROM = BAIT + ".from-wall";
-  private static final String TO = BAIT + ".to-wall";
+  private static final Setting<Boolean> BAIT =
+      Setting.onOff("jokers.bait")
+          .usual(false)
+          .says(
+              "keep a pair one does not need and nobody gave, and throw one of it so that the other"
+                  + " can redeem a joker (\"keep an unwanted pair as joker bait and break it late\")");
+  private static final Setting<Boolean> CLAIMABLE =
+      Setting.onOff("jokers.bait.throw-one-when-claimable")
+          .usual(true)
+          .says("throw it only when somebody's exposures let her lay such a group");
+  private static final Setting<Integer> FROM =
+      Setting.whole("jokers.bait.from-wall")
+          .from(0)
+          .to(99)
+          .usual(60)
+          .says("throw it from so many tiles left in the wall downwards");
+  private static final Setting<Integer> TO =
+      Setting.whole("jokers.bait.to-wall")
+          .from(0)
+          .to(99)
+          .usual(15)
+          .says("throw it no later than with so many tiles left");
 
   private final boolean on;
   private final boolean whenClaimable;
@@ -23,24 +43,14 @@ final class Bait {
   private final int to;
 
   Bait(SettingValues values) {
-    on = values.flag(BAIT);
-    whenClaimable = values.flag(CLAIMABLE);
-    from = values.whole(FROM);
-    to = values.whole(TO);
+    on = values.get(BAIT);
+    whenClaimable = values.get(CLAIMABLE);
+    from = values.get(FROM);
+    to = values.get(TO);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.flag(
-            BAIT,
-            false,
-            "keep a pair one does not need and nobody gave, and throw one of it so that the other"
-                + " can redeem a joker (\"keep an unwanted pair as joker bait and break it late\")"),
-        Setting.flag(
-            CLAIMABLE, true, "throw it only when somebody's exposures let her lay such a group"),
-        Setting.number(
-            FROM, "60", "0", "99", "throw it from so many tiles left in the wall downwards"),
-        Setting.number(TO, "15", "0", "99", "throw it no later than with so many tiles left"));
+  static List<Setting<?>> settings() {
+    return List.of(BAIT, CLAIMABLE, FROM, TO);
   }
 
   /**

@@ -9,14 +9,45 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** When to claim a discard for an exposure, and with how many jokers. */
 public final class ClaimHabit {
-  private static final String JOKERS = "claims.jokers-shown-at-most";
-  private static final String JOKERS_AWAY = "claims.jokers-when-away-at-most";
-  private static final String NATURALS = "claims.naturals-kept";
-  private static final String GAIN = "claims.gain-at-least";
-  private static final String NEARER = "claims.nearer-at-least";
+  private static final Setting<Integer> JOKERS =
+      Setting.whole("claims.jokers-shown-at-most")
+          .from(0)
+          .to(5)
+          .usual(5)
+          .says("lay at most so many jokers in one exposure (\"do not show two in one\")");
+  private static final Setting<Integer> JOKERS_AWAY =
+      Setting.whole("claims.jokers-when-away-at-most")
+          .from(0)
+          .to(14)
+          .usual(4)
+          .says(
+              "lay a joker only from so many tiles away: further off the exposure settles the line"
+                  + " and leaves the joker to be redeemed (\"claim early only without jokers\")");
+  private static final Setting<Integer> NATURALS =
+      Setting.whole("claims.naturals-kept")
+          .from(0)
+          .to(2)
+          .usual(0)
+          .says("keep so many naturals of the kind back behind jokers, to redeem one's own later");
+  private static final Setting<Double> GAIN =
+      Setting.decimal("claims.gain-at-least")
+          .from(0.5)
+          .to(3.0)
+          .usual(1.2)
+          .says("claim when the rack is worth so many times as much as before");
+  private static final Setting<Integer> NEARER =
+      Setting.whole("claims.nearer-at-least")
+          .from(-14)
+          .to(1)
+          .usual(0)
+          .says(
+              "claim only what brings the nearest hand so many tiles nearer; 0 allows what leaves it"
+                  + " as far, below 0 what throws it back (\"no claim that does not help\")");
   private static final int SLACK = 2;
 
   private final RackJudge judge;
@@ -44,11 +75,11 @@ public final class ClaimHabit {
     timing = new ClaimTiming(values);
     telling = new ClaimTelling(values);
     leaving = new ClaimLeaving(values);
-    jokersShown = values.whole(JOKERS);
-    jokersAway = values.whole(JOKERS_AWAY);
-    naturalsKept = values.whole(NATURALS);
-    gain = values.number(GAIN);
-    nearer = values.whole(NEARER);
+    jokersShown = values.get(JOKERS);
+    jokersAway = values.get(JOKERS_AWAY);
+    naturalsKept = values.get(NATURALS);
+    gain = values.get(GAIN);
+    nearer = values.get(NEARER);
   }
 
   /**
@@ -56,48 +87,16 @@ public final class ClaimHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    List<Setting> all = new ArrayList<>(ClaimTiming.settings());
+  public static List<Setting<?>> settings() {
+    List<Setting<?>> all = new ArrayList<>(ClaimTiming.settings());
     all.addAll(ClaimTelling.settings());
     all.addAll(ClaimLeaving.settings());
     all.addAll(own());
     return List.copyOf(all);
   }
 
-  private static List<Setting> own() {
-    return List.of(
-        Setting.number(
-            JOKERS,
-            "5",
-            "0",
-            "5",
-            "lay at most so many jokers in one exposure (\"do not show two in one\")"),
-        Setting.number(
-            JOKERS_AWAY,
-            "4",
-            "0",
-            "14",
-            "lay a joker only from so many tiles away: further off the exposure settles the line"
-                + " and leaves the joker to be redeemed (\"claim early only without jokers\")"),
-        Setting.number(
-            NATURALS,
-            "0",
-            "0",
-            "2",
-            "keep so many naturals of the kind back behind jokers, to redeem one's own later"),
-        Setting.number(
-            GAIN,
-            "1.2",
-            "0.5",
-            "3.0",
-            "claim when the rack is worth so many times as much as before"),
-        Setting.number(
-            NEARER,
-            "0",
-            "-14",
-            "1",
-            "claim only what brings the nearest hand so many tiles nearer; 0 allows what leaves it"
-                + " as far, below 0 what throws it back (\"no claim that does not help\")"));
+  private static List<Setting<?>> own() {
+    return List.of(JOKERS, JOKERS_AWAY, NATURALS, GAIN, NEARER);
   }
 
   /**

@@ -2,12 +2,30 @@ package org.tallywall.strategies.habit;
 
 import java.util.List;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** What a claim leaves: pairs still to be drawn, and jokers that somebody could redeem. */
 final class ClaimLeaving {
-  private static final String FIRST = "claims.first-only-with-pairs";
-  private static final String WAIT = "claims.not-to-a-pair-wait";
-  private static final String JOKER = "claims.no-redeemable-joker-below-wall";
+  private static final Setting<Boolean> FIRST =
+      Setting.onOff("claims.first-only-with-pairs")
+          .usual(false)
+          .says(
+              "make the first exposure only for a hand that has its pairs (\"never claim the first"
+                  + " group of a line whose pairs you lack\")");
+  private static final Setting<Boolean> WAIT =
+      Setting.onOff("claims.not-to-a-pair-wait")
+          .usual(false)
+          .says(
+              "never claim down to a wait for a pair or a single alone (\"do not end on a pair\")");
+  private static final Setting<Integer> JOKER =
+      Setting.whole("claims.no-redeemable-joker-below-wall")
+          .from(0)
+          .to(100)
+          .usual(0)
+          .says(
+              "with fewer tiles than that in the wall lay no joker that somebody could redeem, unless"
+                  + " that makes the hand one away (\"no last exposure with a redeemable joker\")");
 
   private final PairsLacking pairs = new PairsLacking();
   private final boolean firstOnlyWithPairs;
@@ -15,29 +33,13 @@ final class ClaimLeaving {
   private final int jokerWall;
 
   ClaimLeaving(SettingValues values) {
-    firstOnlyWithPairs = values.flag(FIRST);
-    notToPairWait = values.flag(WAIT);
-    jokerWall = values.whole(JOKER);
+    firstOnlyWithPairs = values.get(FIRST);
+    notToPairWait = values.get(WAIT);
+    jokerWall = values.get(JOKER);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.flag(
-            FIRST,
-            false,
-            "make the first exposure only for a hand that has its pairs (\"never claim the first"
-                + " group of a line whose pairs you lack\")"),
-        Setting.flag(
-            WAIT,
-            false,
-            "never claim down to a wait for a pair or a single alone (\"do not end on a pair\")"),
-        Setting.number(
-            JOKER,
-            "0",
-            "0",
-            "100",
-            "with fewer tiles than that in the wall lay no joker that somebody could redeem, unless"
-                + " that makes the hand one away (\"no last exposure with a redeemable joker\")"));
+  static List<Setting<?>> settings() {
+    return List.of(FIRST, WAIT, JOKER);
   }
 
   /** Whether a claim leaves what one does not want. */

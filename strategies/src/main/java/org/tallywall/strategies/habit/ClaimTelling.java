@@ -4,15 +4,38 @@ import java.util.List;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * What a claim gives away: the lines that it rules out for oneself, and those that it leaves for
  * the others to think of. These see the exposures and what lies face up, not the rack.
  */
 final class ClaimTelling {
-  private static final String LOST = "claims.targets-lost-at-most";
-  private static final String LEFT = "claims.lines-left-for-others-at-least";
-  private static final String UNLESS = "claims.unless-away-at-most";
+  private static final Setting<Integer> LOST =
+      Setting.whole("claims.targets-lost-at-most")
+          .from(0)
+          .to(9)
+          .usual(9)
+          .says(
+              "claim only where at most so many lines within a tile of the nearest are lost; 9 sets"
+                  + " no bound (\"claim early only when it keeps two targets open\")");
+  private static final Setting<Integer> LEFT =
+      Setting.whole("claims.lines-left-for-others-at-least")
+          .from(0)
+          .to(20)
+          .usual(0)
+          .says(
+              "claim only where the others can still think of so many lines (\"do not lay the group"
+                  + " that names your hand\")");
+  private static final Setting<Integer> UNLESS =
+      Setting.whole("claims.unless-away-at-most")
+          .from(0)
+          .to(14)
+          .usual(1)
+          .says(
+              "a claim that brings the hand so near may name it all the same (\"until it makes you"
+                  + " one away\")");
   private static final int ANY = 9;
 
   /** Lines so much further than the nearest are still targets. */
@@ -26,34 +49,13 @@ final class ClaimTelling {
   private final int unless;
 
   ClaimTelling(SettingValues values) {
-    lost = values.whole(LOST);
-    left = values.whole(LEFT);
-    unless = values.whole(UNLESS);
+    lost = values.get(LOST);
+    left = values.get(LEFT);
+    unless = values.get(UNLESS);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            LOST,
-            "9",
-            "0",
-            "9",
-            "claim only where at most so many lines within a tile of the nearest are lost; 9 sets"
-                + " no bound (\"claim early only when it keeps two targets open\")"),
-        Setting.number(
-            LEFT,
-            "0",
-            "0",
-            "20",
-            "claim only where the others can still think of so many lines (\"do not lay the group"
-                + " that names your hand\")"),
-        Setting.number(
-            UNLESS,
-            "1",
-            "0",
-            "14",
-            "a claim that brings the hand so near may name it all the same (\"until it makes you"
-                + " one away\")"));
+  static List<Setting<?>> settings() {
+    return List.of(LOST, LEFT, UNLESS);
   }
 
   /** Whether a claim gives too much away. */

@@ -3,13 +3,40 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** How early to claim: by the wall, the distance, the copies unseen and the groups finished. */
 final class ClaimTiming {
-  private static final String AWAY = "claims.when-away-at-most";
-  private static final String WALL = "claims.not-before-wall";
-  private static final String UNSEEN = "claims.when-unseen-at-most";
-  private static final String GROUPS = "claims.with-groups-at-least";
+  private static final Setting<Integer> AWAY =
+      Setting.whole("claims.when-away-at-most")
+          .from(0)
+          .to(14)
+          .usual(14)
+          .says("claim only from so many tiles away (\"do not claim early\")");
+  private static final Setting<Integer> WALL =
+      Setting.whole("claims.not-before-wall")
+          .from(0)
+          .to(99)
+          .usual(99)
+          .says(
+              "claim only with so many tiles left in the wall, or fewer (\"do not claim early\")");
+  private static final Setting<Integer> UNSEEN =
+      Setting.whole("claims.when-unseen-at-most")
+          .from(0)
+          .to(16)
+          .usual(16)
+          .says(
+              "claim a tile only when at most so many more of its kind are unseen (\"two out of a"
+                  + " pung's tile: take the third\")");
+  private static final Setting<Integer> GROUPS =
+      Setting.whole("claims.with-groups-at-least")
+          .from(1)
+          .to(4)
+          .usual(1)
+          .says(
+              "claim only when so many groups are finished then, three of a kind on the rack counted"
+                  + " (\"wait for the second or third group\")");
   private static final int GROUP = 3;
 
   private final int away;
@@ -18,36 +45,14 @@ final class ClaimTiming {
   private final int groups;
 
   ClaimTiming(SettingValues values) {
-    away = values.whole(AWAY);
-    wall = values.whole(WALL);
-    unseen = values.whole(UNSEEN);
-    groups = values.whole(GROUPS);
+    away = values.get(AWAY);
+    wall = values.get(WALL);
+    unseen = values.get(UNSEEN);
+    groups = values.get(GROUPS);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            AWAY, "14", "0", "14", "claim only from so many tiles away (\"do not claim early\")"),
-        Setting.number(
-            WALL,
-            "99",
-            "0",
-            "99",
-            "claim only with so many tiles left in the wall, or fewer (\"do not claim early\")"),
-        Setting.number(
-            UNSEEN,
-            "16",
-            "0",
-            "16",
-            "claim a tile only when at most so many more of its kind are unseen (\"two out of a"
-                + " pung's tile: take the third\")"),
-        Setting.number(
-            GROUPS,
-            "1",
-            "1",
-            "4",
-            "claim only when so many groups are finished then, three of a kind on the rack counted"
-                + " (\"wait for the second or third group\")"));
+  static List<Setting<?>> settings() {
+    return List.of(AWAY, WALL, UNSEEN, GROUPS);
   }
 
   /** Whether it is too early before anything is judged. */

@@ -6,36 +6,37 @@ import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.hand.LineWeights;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** When one line is settled on, so that the others are no longer kept in view. */
 final class Commitment implements LineWeights {
-  private static final String AWAY = "aim.one-line-when-away-at-most";
-  private static final String WALL = "aim.one-line-below-wall";
+  private static final Setting<Integer> AWAY =
+      Setting.whole("aim.one-line-when-away-at-most")
+          .from(0)
+          .to(14)
+          .usual(0)
+          .says("settle on one line when so few tiles away (\"keep two open until late\")");
+  private static final Setting<Integer> WALL =
+      Setting.whole("aim.one-line-below-wall")
+          .from(0)
+          .to(100)
+          .usual(0)
+          .says(
+              "settle on one line with fewer tiles than that in the wall (\"keep two open until"
+                  + " late\")");
 
   private final int away;
   private final int wall;
   private boolean late;
 
   Commitment(SettingValues values) {
-    away = values.whole(AWAY);
-    wall = values.whole(WALL);
+    away = values.get(AWAY);
+    wall = values.get(WALL);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            AWAY,
-            "0",
-            "0",
-            "14",
-            "settle on one line when so few tiles away (\"keep two open until late\")"),
-        Setting.number(
-            WALL,
-            "0",
-            "0",
-            "100",
-            "settle on one line with fewer tiles than that in the wall (\"keep two open until"
-                + " late\")"));
+  static List<Setting<?>> settings() {
+    return List.of(AWAY, WALL);
   }
 
   boolean neutral() {

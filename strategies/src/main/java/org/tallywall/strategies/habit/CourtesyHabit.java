@@ -3,14 +3,39 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** The courtesy pass: how many tiles to offer across, and which to give. */
 final class CourtesyHabit {
-  private static final String AT_MOST = "passes.courtesy-at-most";
-  private static final String NONE_WHEN = "passes.courtesy-none-when-away-at-most";
-  private static final String ALL_WHEN = "passes.courtesy-all-when-away-at-least";
-  private static final String TILES = "passes.courtesy-tiles";
-  private static final String DANGEROUS = "dangerous-first";
+  private static final Setting<Integer> AT_MOST =
+      Setting.whole("passes.courtesy-at-most")
+          .from(0)
+          .to(3)
+          .usual(3)
+          .says("offer so many strangers across at most (\"limit courtesy when settled\")");
+  private static final Setting<Integer> NONE_WHEN =
+      Setting.whole("passes.courtesy-none-when-away-at-most")
+          .from(-1)
+          .to(14)
+          .usual(-1)
+          .says(
+              "offer nothing across when so few tiles away; -1 sets no bound (\"refuse courtesy when"
+                  + " settled\")");
+  private static final Setting<Integer> ALL_WHEN =
+      Setting.whole("passes.courtesy-all-when-away-at-least")
+          .from(1)
+          .to(15)
+          .usual(15)
+          .says(
+              "offer the most, strangers or not, when so many tiles away; 15 never does (\"offer"
+                  + " when far\")");
+  private static final Setting<CourtesyTiles> TILES =
+      Setting.choice("passes.courtesy-tiles", CourtesyTiles.class)
+          .usual(CourtesyTiles.STRANGERS)
+          .says(
+              "give the strangers that are missed least, or first those of them that most of the"
+                  + " card uses, so that they need not be thrown later");
 
   private final Giving giving;
   private final CardUse use = new CardUse();
@@ -21,40 +46,14 @@ final class CourtesyHabit {
 
   CourtesyHabit(Giving giving, SettingValues values) {
     this.giving = giving;
-    most = values.whole(AT_MOST);
-    noneWhen = values.whole(NONE_WHEN);
-    allWhen = values.whole(ALL_WHEN);
-    dangerousFirst = values.word(TILES).equals(DANGEROUS);
+    most = values.get(AT_MOST);
+    noneWhen = values.get(NONE_WHEN);
+    allWhen = values.get(ALL_WHEN);
+    dangerousFirst = values.get(TILES) == CourtesyTiles.DANGEROUS_FIRST;
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            AT_MOST,
-            "3",
-            "0",
-            "3",
-            "offer so many strangers across at most (\"limit courtesy when settled\")"),
-        Setting.number(
-            NONE_WHEN,
-            "-1",
-            "-1",
-            "14",
-            "offer nothing across when so few tiles away; -1 sets no bound (\"refuse courtesy when"
-                + " settled\")"),
-        Setting.number(
-            ALL_WHEN,
-            "15",
-            "1",
-            "15",
-            "offer the most, strangers or not, when so many tiles away; 15 never does (\"offer"
-                + " when far\")"),
-        Setting.word(
-            TILES,
-            "give the strangers that are missed least, or first those of them that most of the"
-                + " card uses, so that they need not be thrown later",
-            "strangers",
-            DANGEROUS));
+  static List<Setting<?>> settings() {
+    return List.of(AT_MOST, NONE_WHEN, ALL_WHEN, TILES);
   }
 
   int number(SeatView view) {

@@ -1,16 +1,14 @@
 package org.tallywall.strategies.habit;
 
-import java.util.List;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * When to defend, step by step: own hand, careful, hold back, to the wall, the last wall. Each step
  * can be on or off; "two exposures" means two on one rack.
  */
 public final class DefenceHabit {
-  private static final String NAME = "defence.";
-
   private final boolean careful;
   private final int carefulAway;
   private final int carefulWall;
@@ -32,135 +30,26 @@ public final class DefenceHabit {
   /**
    * The habit.
    *
-   * @param values the settings named {@code defence.…}
+   * @param values the settings, {@link DefenceSettings} among them
    */
   public DefenceHabit(SettingValues values) {
-    careful = values.flag(NAME + "careful");
-    carefulAway = values.whole(NAME + "careful.away-at-least");
-    carefulWall = values.whole(NAME + "careful.below-wall");
-    holdBack = values.flag(NAME + "hold-back");
-    holdBackExposures = values.whole(NAME + "hold-back.exposures-on-one-rack");
-    holdBackAway = values.whole(NAME + "hold-back.away-at-least");
-    toTheWall = values.flag(NAME + "to-the-wall");
-    toTheWallExposures = values.whole(NAME + "to-the-wall.exposures-on-one-rack");
-    drawsPerMissing = values.whole(NAME + "to-the-wall.draws-per-missing-tile");
-    fromStartAway = values.whole(NAME + "from-start-when-away-at-least");
-    lastWall = values.whole(NAME + "last-wall");
-    comesBack = values.flag(NAME + "comes-back");
-    carefulRisk = values.number(NAME + "careful.risk-weight");
-    holdBackRisk = values.number(NAME + "hold-back.risk-weight");
-    keepsHers = values.word(NAME + "hold-back.her-tiles").equals("keep");
-    hersFrom = values.number(NAME + "hers-from-share");
-    toTheWallAway = values.whole(NAME + "to-the-wall.away-at-least");
-  }
-
-  /**
-   * The settings.
-   *
-   * @param on whether the steps are on unless a study says otherwise
-   * @return in the order listed
-   */
-  public static List<Setting> settings(boolean on) {
-    return List.of(
-        Setting.flag(
-            NAME + "careful",
-            on,
-            "between tiles it does not need, throw the one that fewest live lines want"),
-        Setting.number(
-            NAME + "careful.away-at-least",
-            "3",
-            "1",
-            "14",
-            "careful from so many tiles away once somebody shows an exposure"),
-        Setting.number(
-            NAME + "careful.below-wall",
-            "60",
-            "0",
-            "99",
-            "careful too when the wall has so many tiles or fewer and the hand is one tile"
-                + " further"),
-        Setting.number(
-            NAME + "careful.risk-weight",
-            "1",
-            "0.0",
-            "20.0",
-            "how much the points at risk count beside those hoped for while careful"),
-        Setting.flag(
-            NAME + "hold-back",
-            on,
-            "with exposures enough on one rack, keep her tiles (\"work out the line, hold"
-                + " its tiles\")"),
-        Setting.number(
-            NAME + "hold-back.exposures-on-one-rack",
-            "2",
-            "1",
-            "4",
-            "hold back from so many exposures on one rack"),
-        Setting.number(
-            NAME + "hold-back.away-at-least",
-            "3",
-            "1",
-            "14",
-            "hold back from so many tiles away; one nearer, less; one away, play on and keep only"
-                + " what ends the game on every line of hers"),
-        Setting.word(
-            NAME + "hold-back.her-tiles",
-            "keep them all whatever it costs, or weigh them against the own hand (\"hold her tiles\")",
-            on ? "weigh" : "keep",
-            on ? "keep" : "weigh"),
-        Setting.number(
-            NAME + "hold-back.risk-weight",
-            "1.5",
-            "0.0",
-            "20.0",
-            "how much the points at risk count beside those hoped for while holding back"),
-        Setting.number(
-            NAME + "hers-from-share",
-            "0.25",
-            "0.0",
-            "1.0",
-            "a tile is one of hers if that share of the hands left to her wants it; 0: if any"
-                + " does"),
-        Setting.flag(
-            NAME + "to-the-wall",
-            on,
-            "give a hopeless hand up and throw safe tiles only (\"if you cannot win, do not"
-                + " lose\")"),
-        Setting.number(
-            NAME + "to-the-wall.exposures-on-one-rack",
-            "3",
-            "1",
-            "4",
-            "give up with so many exposures on one rack and far enough away"),
-        Setting.number(
-            NAME + "to-the-wall.away-at-least",
-            on ? "6" : "2",
-            "2",
-            "14",
-            "give up against so many exposures only from so many tiles away"),
-        Setting.number(
-            NAME + "to-the-wall.draws-per-missing-tile",
-            on ? "0" : "2",
-            "0",
-            "5",
-            "give up with fewer draws left for each missing tile while somebody shows two exposures"
-                + " (\"count the draws\")"),
-        Setting.number(
-            NAME + "from-start-when-away-at-least",
-            "14",
-            "1",
-            "14",
-            "play for the wall from the first turn when so many tiles away"),
-        Setting.flag(
-            NAME + "comes-back",
-            true,
-            "one away, play on where a hand one tile further would be given up"),
-        Setting.number(
-            NAME + "last-wall",
-            on ? "12" : "0",
-            "0",
-            "99",
-            "with so many tiles left or fewer, only a hand one away plays on"));
+    careful = values.get(DefenceSettings.CAREFUL);
+    carefulAway = values.get(DefenceSettings.CAREFUL_AWAY);
+    carefulWall = values.get(DefenceSettings.CAREFUL_WALL);
+    holdBack = values.get(DefenceSettings.HOLD_BACK);
+    holdBackExposures = values.get(DefenceSettings.HOLD_BACK_EXPOSURES);
+    holdBackAway = values.get(DefenceSettings.HOLD_BACK_AWAY);
+    toTheWall = values.get(DefenceSettings.TO_THE_WALL);
+    toTheWallExposures = values.get(DefenceSettings.TO_THE_WALL_EXPOSURES);
+    drawsPerMissing = values.get(DefenceSettings.DRAWS_PER_MISSING);
+    fromStartAway = values.get(DefenceSettings.FROM_START_AWAY);
+    lastWall = values.get(DefenceSettings.LAST_WALL);
+    comesBack = values.get(DefenceSettings.COMES_BACK);
+    carefulRisk = values.get(DefenceSettings.CAREFUL_RISK);
+    holdBackRisk = values.get(DefenceSettings.HOLD_BACK_RISK);
+    keepsHers = values.get(DefenceSettings.HER_TILES) == HerTiles.KEEP;
+    hersFrom = values.get(DefenceSettings.HERS_FROM_SHARE);
+    toTheWallAway = values.get(DefenceSettings.TO_THE_WALL_AWAY);
   }
 
   /**

@@ -6,13 +6,42 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Which tile to throw: what the rack is worth without it, in points, less what throwing it risks.
  * The step of defence says how much the risk counts, and which tiles stay on the rack.
  */
 public final class DiscardHabit {
-  private static final String NAME = "discards.";
+  /** How much risk counts. */
+  public static final Setting<Double> RISK_WEIGHT =
+      Setting.decimal("discards.risk-weight")
+          .from(0.0)
+          .to(20.0)
+          .usual(0.0)
+          .says("how much the points at risk count beside those hoped for; 0 throws by need alone");
+
+  private static final Setting<Double> EXPOSURE_COSTS =
+      Setting.decimal("discards.exposure-costs")
+          .from(0.0)
+          .to(20.0)
+          .usual(0.0)
+          .says("points that giving somebody an exposure counts for (\"do not feed them\")");
+  private static final Setting<Integer> FLOWERS =
+      Setting.whole("discards.flowers-before-wall")
+          .from(0)
+          .to(99)
+          .usual(0)
+          .says(
+              "with so many tiles left or fewer, throw no flower while another tile can go"
+                  + " (\"flowers get hotter as the game goes on\")");
+  private static final Setting<Double> WEIGHT_BY_VALUE =
+      Setting.decimal("defence.weight-by-value")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.5)
+          .says("how much more a dear line is feared than a cheap one");
 
   /** Tiles whose loss leaves this share of the best discard's worth count as not needed. */
   private static final double NOT_NEEDED = 0.97;
@@ -36,10 +65,10 @@ public final class DiscardHabit {
    */
   public DiscardHabit(DefenceHabit defence, SettingValues values) {
     this.defence = defence;
-    riskWeight = values.number(NAME + "risk-weight");
-    exposureCosts = values.number(NAME + "exposure-costs");
-    flowersBefore = values.whole(NAME + "flowers-before-wall");
-    valueWeight = values.number("defence.weight-by-value");
+    riskWeight = values.get(RISK_WEIGHT);
+    exposureCosts = values.get(EXPOSURE_COSTS);
+    flowersBefore = values.get(FLOWERS);
+    valueWeight = values.get(WEIGHT_BY_VALUE);
     spare = new SpareOrder(values);
     safe = new SafeOrder(valueWeight, defence.hersFrom());
   }
@@ -47,41 +76,12 @@ public final class DiscardHabit {
   /**
    * The settings.
    *
-   * @param risk default weight of risk
    * @return in the order listed
    */
-  public static List<Setting> settings(String risk) {
-    List<Setting> all = new ArrayList<>();
-    all.add(
-        Setting.number(
-            NAME + "risk-weight",
-            risk,
-            "0.0",
-            "20.0",
-            "how much the points at risk count beside those hoped for; 0 throws by need alone"));
-    all.add(
-        Setting.number(
-            NAME + "exposure-costs",
-            "0",
-            "0.0",
-            "20.0",
-            "points that giving somebody an exposure counts for (\"do not feed them\")"));
-    all.add(
-        Setting.number(
-            NAME + "flowers-before-wall",
-            "0",
-            "0",
-            "99",
-            "with so many tiles left or fewer, throw no flower while another tile can go"
-                + " (\"flowers get hotter as the game goes on\")"));
+  public static List<Setting<?>> settings() {
+    List<Setting<?>> all = new ArrayList<>(List.of(RISK_WEIGHT, EXPOSURE_COSTS, FLOWERS));
     all.addAll(SpareOrder.settings());
-    all.add(
-        Setting.number(
-            "defence.weight-by-value",
-            "0.5",
-            "0.0",
-            "1.0",
-            "how much more a dear line is feared than a cheap one"));
+    all.add(WEIGHT_BY_VALUE);
     return List.copyOf(all);
   }
 

@@ -8,6 +8,8 @@ import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.hand.LineWeights;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Chooses a family first and a line in it later. The family is the one that offers most ways on:
@@ -16,8 +18,12 @@ import org.tallywall.strategies.hand.LineWeights;
  * rack is nearer than three tiles, the line is chosen and families no longer matter.
  */
 final class FamilyFirst implements LineWeights {
-  private static final String BY = "aim.first-by";
-  private static final String FAMILY = "family";
+  private static final Setting<FirstChoice> BY =
+      Setting.choice("aim.first-by", FirstChoice.class)
+          .usual(FirstChoice.LINE)
+          .says(
+              "choose a line at once, or a family first and a line of it when two away (\"choose a"
+                  + " direction\", \"play few families well\")");
   private static final int LINE_FROM = 2;
   private static final int BEHIND = 1;
 
@@ -27,17 +33,11 @@ final class FamilyFirst implements LineWeights {
   private String family;
 
   FamilyFirst(SettingValues values) {
-    on = values.word(BY).equals(FAMILY);
+    on = values.get(BY) == FirstChoice.FAMILY;
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.word(
-            BY,
-            "choose a line at once, or a family first and a line of it when two away (\"choose a"
-                + " direction\", \"play few families well\")",
-            "line",
-            FAMILY));
+  static List<Setting<?>> settings() {
+    return List.of(BY);
   }
 
   boolean neutral() {

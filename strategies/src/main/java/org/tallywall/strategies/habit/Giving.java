@@ -5,6 +5,8 @@ import java.util.List;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Which tile to give away next: the least missed, as far as what one keeps leaves a choice. What
@@ -12,8 +14,14 @@ import org.tallywall.strategies.hand.RackJudge;
  * the hand needs is given in its place.
  */
 final class Giving {
-  private static final String FLOWERS = "passes.keep-flowers";
-  private static final String PAIRS = "passes.keep-pairs";
+  private static final Setting<Boolean> FLOWERS =
+      Setting.onOff("passes.keep-flowers")
+          .usual(false)
+          .says("pass no flower while another tile can go (\"do not pass flowers\")");
+  private static final Setting<Boolean> PAIRS =
+      Setting.onOff("passes.keep-pairs")
+          .usual(false)
+          .says("break no pair while another tile can go (\"do not pass pairs\")");
   private static final int HAND = 14;
   private static final int SLACK = 2;
 
@@ -30,18 +38,14 @@ final class Giving {
   Giving(RackJudge judge, SettingValues values) {
     this.judge = judge;
     over = new HandedOver(values);
-    keepFlowers = values.flag(FLOWERS);
-    keepPairs = values.flag(PAIRS);
+    keepFlowers = values.get(FLOWERS);
+    keepPairs = values.get(PAIRS);
   }
 
-  static List<Setting> settings() {
-    List<Setting> all = new ArrayList<>();
-    all.add(
-        Setting.flag(
-            FLOWERS, false, "pass no flower while another tile can go (\"do not pass flowers\")"));
-    all.add(
-        Setting.flag(
-            PAIRS, false, "break no pair while another tile can go (\"do not pass pairs\")"));
+  static List<Setting<?>> settings() {
+    List<Setting<?>> all = new ArrayList<>();
+    all.add(FLOWERS);
+    all.add(PAIRS);
     all.addAll(HandedOver.settings());
     return all;
   }

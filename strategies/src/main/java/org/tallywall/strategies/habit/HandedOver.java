@@ -5,15 +5,32 @@ import java.util.List;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * What one player gets from the seat, in this pass and in those before, and what she should not get
  * together. Tiles passed on blind are not known and not counted.
  */
 final class HandedOver {
-  private static final String NO_PAIR = "passes.no-pair-to-one";
-  private static final String NO_THREE = "passes.no-three-related-to-one";
-  private static final String NO_FAMILY = "passes.no-family-twice";
+  private static final Setting<Boolean> NO_PAIR =
+      Setting.onOff("passes.no-pair-to-one")
+          .usual(false)
+          .says(
+              "give no player two tiles of a kind while another stranger can go (\"never hand one player a"
+                  + " pair\")");
+  private static final Setting<Boolean> NO_THREE =
+      Setting.onOff("passes.no-three-related-to-one")
+          .usual(false)
+          .says(
+              "give three winds, three dragons or three tiles of a suit in one pass only where no"
+                  + " other stranger can go (\"do not pass a pretty trio\")");
+  private static final Setting<Boolean> NO_FAMILY =
+      Setting.onOff("passes.no-family-twice")
+          .usual(false)
+          .says(
+              "give no player winds, dragons, flowers or tiles of a suit again that got some in an"
+                  + " earlier pass, while other strangers can go");
 
   private final boolean noPair;
   private final boolean noThree;
@@ -23,28 +40,13 @@ final class HandedOver {
   private final boolean[] before = new boolean[TileFamilies.COUNT];
 
   HandedOver(SettingValues values) {
-    noPair = values.flag(NO_PAIR);
-    noThree = values.flag(NO_THREE);
-    noFamily = values.flag(NO_FAMILY);
+    noPair = values.get(NO_PAIR);
+    noThree = values.get(NO_THREE);
+    noFamily = values.get(NO_FAMILY);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.flag(
-            NO_PAIR,
-            false,
-            "give no player two tiles of a kind while another stranger can go (\"never hand one player a"
-                + " pair\")"),
-        Setting.flag(
-            NO_THREE,
-            false,
-            "give three winds, three dragons or three tiles of a suit in one pass only where no"
-                + " other stranger can go (\"do not pass a pretty trio\")"),
-        Setting.flag(
-            NO_FAMILY,
-            false,
-            "give no player winds, dragons, flowers or tiles of a suit again that got some in an"
-                + " earlier pass, while other strangers can go"));
+  static List<Setting<?>> settings() {
+    return List.of(NO_PAIR, NO_THREE, NO_FAMILY);
   }
 
   boolean minds() {

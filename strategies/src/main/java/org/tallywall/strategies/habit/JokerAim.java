@@ -9,15 +9,38 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.LineWeights;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * What jokers have to say in the choice of a line. Jokers that the seat has laid open itself are
  * counted as held, so that a quint laid with two is still one made from two.
  */
 final class JokerAim implements LineWeights {
-  private static final String WEIGHT = "aim.joker-weight";
-  private static final String QUINTS = "aim.quints-from-jokers";
-  private static final String PAIRS = "aim.pairs-lines-at-most-jokers";
+  private static final Setting<Double> WEIGHT =
+      Setting.decimal("aim.joker-weight")
+          .from(0.0)
+          .to(1.0)
+          .usual(1.0)
+          .says(
+              "how much jokers held count when lines are compared; 0 leaves them out (\"ignore jokers"
+                  + " when choosing a direction\")");
+  private static final Setting<Integer> QUINTS =
+      Setting.whole("aim.quints-from-jokers")
+          .from(0)
+          .to(12)
+          .usual(0)
+          .says(
+              "lines with a group of five or more only with so many jokers (\"two or more: think of"
+                  + " quints\")");
+  private static final Setting<Integer> PAIRS =
+      Setting.whole("aim.pairs-lines-at-most-jokers")
+          .from(0)
+          .to(12)
+          .usual(12)
+          .says(
+              "lines of singles and pairs alone only with at most so many jokers (\"no joker: think"
+                  + " of singles and pairs\")");
   private static final int QUINT = 5;
   private static final int MOST_JOKERS = 12;
 
@@ -28,34 +51,13 @@ final class JokerAim implements LineWeights {
   private int jokers;
 
   JokerAim(SettingValues values) {
-    weight = values.number(WEIGHT);
-    quintsFrom = values.whole(QUINTS);
-    pairsAtMost = values.whole(PAIRS);
+    weight = values.get(WEIGHT);
+    quintsFrom = values.get(QUINTS);
+    pairsAtMost = values.get(PAIRS);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            WEIGHT,
-            "1",
-            "0.0",
-            "1.0",
-            "how much jokers held count when lines are compared; 0 leaves them out (\"ignore jokers"
-                + " when choosing a direction\")"),
-        Setting.number(
-            QUINTS,
-            "0",
-            "0",
-            "12",
-            "lines with a group of five or more only with so many jokers (\"two or more: think of"
-                + " quints\")"),
-        Setting.number(
-            PAIRS,
-            "12",
-            "0",
-            "12",
-            "lines of singles and pairs alone only with at most so many jokers (\"no joker: think"
-                + " of singles and pairs\")"));
+  static List<Setting<?>> settings() {
+    return List.of(WEIGHT, QUINTS, PAIRS);
   }
 
   boolean neutral() {

@@ -9,21 +9,32 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** When to redeem jokers, when to throw one, and what is thrown to get one. */
 public final class JokerHabit {
-  private static final String EXCHANGE = "jokers.exchange";
-  private static final String NOT_THROWN = "jokers.not-thrown-before-wall";
-  private static final String AT_ONCE = "at-once";
-  private static final String HOLD_BACK = "hold-back";
-  private static final String NEVER = "never";
+  private static final Setting<Redeeming> EXCHANGE =
+      Setting.choice("jokers.exchange", Redeeming.class)
+          .usual(Redeeming.WHEN_USEFUL)
+          .says(
+              "redeem a joker when the rack is worth no less for it, always at once, only where that"
+                  + " completes the hand, or never (\"redeem at once when you can\")");
+  private static final Setting<Integer> NOT_THROWN =
+      Setting.whole("jokers.not-thrown-before-wall")
+          .from(0)
+          .to(99)
+          .usual(99)
+          .says(
+              "throw a joker only with so many tiles left in the wall, or fewer (\"never throw a"
+                  + " joker before the end game\")");
   private static final int SLACK = 2;
 
   private final RackJudge after;
   private final Jokerless jokerless;
   private final Bait bait;
   private final Rack rack = new Rack();
-  private final String exchange;
+  private final Redeeming exchange;
   private final int notThrownWall;
 
   /**
@@ -36,8 +47,8 @@ public final class JokerHabit {
     this.after = after;
     jokerless = new Jokerless(after, values);
     bait = new Bait(values);
-    exchange = values.word(EXCHANGE);
-    notThrownWall = values.whole(NOT_THROWN);
+    exchange = values.get(EXCHANGE);
+    notThrownWall = values.get(NOT_THROWN);
   }
 
   /**
@@ -45,25 +56,10 @@ public final class JokerHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    List<Setting> all = new ArrayList<>();
-    all.add(
-        Setting.word(
-            EXCHANGE,
-            "redeem a joker when the rack is worth no less for it, always at once, only where that"
-                + " completes the hand, or never (\"redeem at once when you can\")",
-            "when-useful",
-            AT_ONCE,
-            HOLD_BACK,
-            NEVER));
-    all.add(
-        Setting.number(
-            NOT_THROWN,
-            "99",
-            "0",
-            "99",
-            "throw a joker only with so many tiles left in the wall, or fewer (\"never throw a"
-                + " joker before the end game\")"));
+  public static List<Setting<?>> settings() {
+    List<Setting<?>> all = new ArrayList<>();
+    all.add(EXCHANGE);
+    all.add(NOT_THROWN);
     all.addAll(Jokerless.settings());
     all.addAll(Bait.settings());
     return List.copyOf(all);
@@ -79,11 +75,11 @@ public final class JokerHabit {
   public TurnChoice exchange(SeatView view, double worth) {
     TurnChoice best = null;
     double most = worth;
-    for (int owner = 0; owner < Seats.COUNT && !exchange.equals(NEVER); owner++) {
+    for (int owner = 0; owner < Seats.COUNT && exchange != Redeeming.NEVER; owner++) {
       for (int index = 0; index < view.exposures(owner).size(); index++) {
         if (LegalMoves.mayExchange(view, owner, index)) {
           double then = worthAfter(view, view.exposures(owner).get(index).kind());
-          if (then >= most || (exchange.equals(AT_ONCE) && best == null)) {
+          if (then >= most || (exchange == Redeeming.AT_ONCE && best == null)) {
             most = Math.max(most, then);
             best = TurnChoice.exchange(owner, index);
           }
@@ -98,7 +94,7 @@ public final class JokerHabit {
     rack.remove(given);
     rack.add(Tile.JOKER);
     after.look(view, rack, view.reach(view.seat()), SLACK, 0);
-    boolean waits = exchange.equals(HOLD_BACK) && after.least() > 0;
+    boolean waits = exchange == Redeeming.HOLD_BACK && after.least() > 0;
     return waits ? Double.NEGATIVE_INFINITY : after.worth();
   }
 

@@ -7,13 +7,22 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * The chase for a hand without jokers, where the line aimed at pays double for it. It lasts while
  * the seat has none, on its rack or laid open; the one just drawn can be thrown again.
  */
 final class Jokerless {
-  private static final String AWAY = "jokers.chase-jokerless-when-away-at-most";
+  private static final Setting<Integer> AWAY =
+      Setting.whole("jokers.chase-jokerless-when-away-at-most")
+          .from(-1)
+          .to(14)
+          .usual(-1)
+          .says(
+              "without a joker and so near to a line that pays double jokerless, redeem none and throw"
+                  + " the one drawn; -1 never does (\"jokerless is a bonus, not a plan\")");
   private static final int SLACK = 2;
 
   private final RackJudge without;
@@ -22,18 +31,11 @@ final class Jokerless {
 
   Jokerless(RackJudge without, SettingValues values) {
     this.without = without;
-    away = values.whole(AWAY);
+    away = values.get(AWAY);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            AWAY,
-            "-1",
-            "-1",
-            "14",
-            "without a joker and so near to a line that pays double jokerless, redeem none and throw"
-                + " the one drawn; -1 never does (\"jokerless is a bonus, not a plan\")"));
+  static List<Setting<?>> settings() {
+    return List.of(AWAY);
   }
 
   /** Whether jokers are left where they are. */

@@ -8,6 +8,8 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.hand.LineWeights;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * When to change the line. A seat remembers nothing, so its line is read off what it sees: it is
@@ -22,9 +24,30 @@ import org.tallywall.strategies.hand.RackJudge;
  * <p>During the passes, and before a seat has drawn or been offered anything, every line is free.
  */
 final class LineChange implements LineWeights {
-  private static final String BETTER_BY = "aim.change-when-better-by";
-  private static final String AT_MOST = "aim.changes-at-most";
-  private static final String WALL = "aim.no-change-below-wall";
+  private static final Setting<Double> BETTER_BY =
+      Setting.decimal("aim.change-when-better-by")
+          .from(1.0)
+          .to(10.0)
+          .usual(1.0)
+          .says(
+              "change the line only for one that is worth so many times as much (\"stay with your"
+                  + " line\")");
+  private static final Setting<Integer> AT_MOST =
+      Setting.whole("aim.changes-at-most")
+          .from(0)
+          .to(9)
+          .usual(9)
+          .says(
+              "change the line at most so often, as far as one's own discards tell; 9 sets no bound"
+                  + " (\"change early or not at all\")");
+  private static final Setting<Integer> WALL =
+      Setting.whole("aim.no-change-below-wall")
+          .from(0)
+          .to(100)
+          .usual(0)
+          .says(
+              "never change the line with fewer tiles than that in the wall (\"change early or not"
+                  + " at all\")");
   private static final int ANY = 9;
   private static final int SLACK = 2;
 
@@ -46,38 +69,17 @@ final class LineChange implements LineWeights {
    */
   LineChange(RackJudge judge, SettingValues values) {
     this.judge = judge;
-    betterBy = values.number(BETTER_BY);
-    atMost = values.whole(AT_MOST);
-    wall = values.whole(WALL);
+    betterBy = values.get(BETTER_BY);
+    atMost = values.get(AT_MOST);
+    wall = values.get(WALL);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            BETTER_BY,
-            "1",
-            "1.0",
-            "10.0",
-            "change the line only for one that is worth so many times as much (\"stay with your"
-                + " line\")"),
-        Setting.number(
-            AT_MOST,
-            "9",
-            "0",
-            "9",
-            "change the line at most so often, as far as one's own discards tell; 9 sets no bound"
-                + " (\"change early or not at all\")"),
-        Setting.number(
-            WALL,
-            "0",
-            "0",
-            "100",
-            "never change the line with fewer tiles than that in the wall (\"change early or not"
-                + " at all\")"));
+  static List<Setting<?>> settings() {
+    return List.of(BETTER_BY, AT_MOST, WALL);
   }
 
   static boolean neutral(SettingValues values) {
-    return values.number(BETTER_BY) == 1 && values.whole(AT_MOST) == ANY && values.whole(WALL) == 0;
+    return values.get(BETTER_BY) == 1 && values.get(AT_MOST) == ANY && values.get(WALL) == 0;
   }
 
   @Override

@@ -7,12 +7,35 @@ import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.hand.LineWeights;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** For or against concealed lines, pairs before groups, and pairs of which copies are out. */
 final class LineTaste implements LineWeights {
-  private static final String CONCEALED = "aim.concealed-weight";
-  private static final String PAIRS_FIRST = "aim.pairs-first";
-  private static final String LEAVE_PAIR = "aim.leave-pair-when-out";
+  private static final Setting<Double> CONCEALED =
+      Setting.decimal("aim.concealed-weight")
+          .from(0.0)
+          .to(4.0)
+          .usual(1.0)
+          .says(
+              "how many times as much a concealed line counts (\"a concealed line is worth it only"
+                  + " when dealt well\")");
+  private static final Setting<Double> PAIRS_FIRST =
+      Setting.decimal("aim.pairs-first")
+          .from(0.0)
+          .to(0.9)
+          .usual(0.0)
+          .says(
+              "share taken off a line for each tile of its singles and pairs that lacks (\"look for"
+                  + " pairs first\")");
+  private static final Setting<Integer> LEAVE_PAIR =
+      Setting.whole("aim.leave-pair-when-out")
+          .from(1)
+          .to(9)
+          .usual(9)
+          .says(
+              "with so many copies of a pair's tile face up look elsewhere; 9 never does (\"two of"
+                  + " four out: leave the pair\")");
   private static final int NEVER = 9;
 
   private final double concealed;
@@ -22,34 +45,13 @@ final class LineTaste implements LineWeights {
   private Reach reach;
 
   LineTaste(SettingValues values) {
-    concealed = values.number(CONCEALED);
-    keptForPair = 1 - values.number(PAIRS_FIRST);
-    leavePair = values.whole(LEAVE_PAIR);
+    concealed = values.get(CONCEALED);
+    keptForPair = 1 - values.get(PAIRS_FIRST);
+    leavePair = values.get(LEAVE_PAIR);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            CONCEALED,
-            "1",
-            "0.0",
-            "4.0",
-            "how many times as much a concealed line counts (\"a concealed line is worth it only"
-                + " when dealt well\")"),
-        Setting.number(
-            PAIRS_FIRST,
-            "0",
-            "0.0",
-            "0.9",
-            "share taken off a line for each tile of its singles and pairs that lacks (\"look for"
-                + " pairs first\")"),
-        Setting.number(
-            LEAVE_PAIR,
-            "9",
-            "1",
-            "9",
-            "with so many copies of a pair's tile face up look elsewhere; 9 never does (\"two of"
-                + " four out: leave the pair\")"));
+  static List<Setting<?>> settings() {
+    return List.of(CONCEALED, PAIRS_FIRST, LEAVE_PAIR);
   }
 
   boolean neutral() {

@@ -2,10 +2,29 @@ package org.tallywall.strategies.habit;
 
 import java.util.List;
 import org.tallywall.core.random.RandomStream;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** Lapses by chance, as they happen at a weekly table; with all chances 0 nothing is drawn. */
 public final class OverlookHabit {
-  private static final String NAME = "overlooks.";
+  private static final Setting<Double> EXCHANGE =
+      Setting.decimal("overlooks.exchange")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.0)
+          .says("chance to overlook an exchange");
+  private static final Setting<Double> CALL =
+      Setting.decimal("overlooks.call")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.0)
+          .says("chance to overlook a call");
+  private static final Setting<Double> WIN =
+      Setting.decimal("overlooks.win")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.0)
+          .says("chance to overlook a win");
 
   private final double exchange;
   private final double call;
@@ -17,9 +36,9 @@ public final class OverlookHabit {
    * @param values the settings named {@code overlooks.…}
    */
   public OverlookHabit(SettingValues values) {
-    exchange = values.number(NAME + "exchange");
-    call = values.number(NAME + "call");
-    win = values.number(NAME + "win");
+    exchange = values.get(EXCHANGE);
+    call = values.get(CALL);
+    win = values.get(WIN);
   }
 
   /**
@@ -27,11 +46,8 @@ public final class OverlookHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    return List.of(
-        Setting.number(NAME + "exchange", "0", "0.0", "1.0", "chance to overlook an exchange"),
-        Setting.number(NAME + "call", "0", "0.0", "1.0", "chance to overlook a call"),
-        Setting.number(NAME + "win", "0", "0.0", "1.0", "chance to overlook a win"));
+  public static List<Setting<?>> settings() {
+    return List.of(EXCHANGE, CALL, WIN);
   }
 
   /**

@@ -9,10 +9,17 @@ import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** The Charleston: what to pass, when to stop, how many to offer across. */
 public final class PassHabit {
-  private static final String BLIND = "passes.blind-when-short";
+  private static final Setting<Boolean> BLIND =
+      Setting.onOff("passes.blind-when-short")
+          .usual(true)
+          .says(
+              "with fewer than three strangers pass the rest blind, where that is allowed (\"a blind"
+                  + " pass tells the table that you are far along\")");
   private static final int PASSED = 3;
 
   private final Giving giving;
@@ -30,7 +37,7 @@ public final class PassHabit {
     giving = new Giving(judge, values);
     stop = new StopHabit(giving, values);
     courtesy = new CourtesyHabit(giving, values);
-    blind = values.flag(BLIND);
+    blind = values.get(BLIND);
   }
 
   /**
@@ -38,14 +45,9 @@ public final class PassHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    List<Setting> all = new ArrayList<>(Giving.settings());
-    all.add(
-        Setting.flag(
-            BLIND,
-            true,
-            "with fewer than three strangers pass the rest blind, where that is allowed (\"a blind"
-                + " pass tells the table that you are far along\")"));
+  public static List<Setting<?>> settings() {
+    List<Setting<?>> all = new ArrayList<>(Giving.settings());
+    all.add(BLIND);
     all.addAll(StopHabit.settings());
     all.addAll(CourtesyHabit.settings());
     return List.copyOf(all);

@@ -3,10 +3,36 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.strategies.read.OpponentReader;
 import org.tallywall.strategies.read.ReadSettings;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** What a player reads of the others; each kind of evidence can be switched off. */
 public final class ReadHabit {
-  private static final String NAME = "read.";
+  private static final Setting<Boolean> EXPOSURES =
+      Setting.onOff("read.exposures")
+          .usual(true)
+          .says(
+              "work out which lines the exposures of the others leave (\"two exposures: name the"
+                  + " line\")");
+  private static final Setting<Boolean> DISCARDS =
+      Setting.onOff("read.discards")
+          .usual(true)
+          .says(
+              "count as safer what an opponent threw herself, what has just gone round unclaimed, and"
+                  + " kinds that lie on the table (\"what was just thrown can be thrown again\")");
+  private static final Setting<Boolean> PASSES =
+      Setting.onOff("read.passes")
+          .usual(true)
+          .says(
+              "count as safer for an opponent what she passed to you (\"remember what came back\")");
+  private static final Setting<Double> BLIND =
+      Setting.decimal("read.blind")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.0)
+          .says(
+              "how much nearer each tile that an opponent passed on blind makes her seem (\"a blind"
+                  + " pass tells that you are far along\")");
 
   private ReadHabit() {}
 
@@ -15,29 +41,8 @@ public final class ReadHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    return List.of(
-        Setting.flag(
-            NAME + "exposures",
-            true,
-            "work out which lines the exposures of the others leave (\"two exposures: name the"
-                + " line\")"),
-        Setting.flag(
-            NAME + "discards",
-            true,
-            "count as safer what an opponent threw herself, what has just gone round unclaimed, and"
-                + " kinds that lie on the table (\"what was just thrown can be thrown again\")"),
-        Setting.flag(
-            NAME + "passes",
-            true,
-            "count as safer for an opponent what she passed to you (\"remember what came back\")"),
-        Setting.number(
-            NAME + "blind",
-            "0",
-            "0.0",
-            "1.0",
-            "how much nearer each tile that an opponent passed on blind makes her seem (\"a blind"
-                + " pass tells that you are far along\")"));
+  public static List<Setting<?>> settings() {
+    return List.of(EXPOSURES, DISCARDS, PASSES, BLIND);
   }
 
   /**
@@ -48,10 +53,7 @@ public final class ReadHabit {
    */
   static ReadSettings reading(SettingValues values) {
     return new ReadSettings(
-        values.flag(NAME + "exposures"),
-        values.flag(NAME + "discards"),
-        values.flag(NAME + "passes"),
-        values.number(NAME + "blind"));
+        values.get(EXPOSURES), values.get(DISCARDS), values.get(PASSES), values.get(BLIND));
   }
 
   /**

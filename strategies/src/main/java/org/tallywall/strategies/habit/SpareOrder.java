@@ -5,39 +5,41 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * In which order tiles go that the hand does not need, while nobody has to be feared: what has just
  * gone round, and early those that will be dangerous later.
  */
 final class SpareOrder {
-  private static final String REPEAT = "discards.repeat-just-thrown";
-  private static final String DANGEROUS = "discards.dangerous-first-above-wall";
+  private static final Setting<Boolean> REPEAT =
+      Setting.onOff("discards.repeat-just-thrown")
+          .usual(false)
+          .says(
+              "between tiles it does not need, throw what has just gone round unclaimed (\"what was"
+                  + " just thrown can be thrown again\")");
+  private static final Setting<Integer> DANGEROUS =
+      Setting.whole("discards.dangerous-first-above-wall")
+          .from(0)
+          .to(99)
+          .usual(99)
+          .says(
+              "between tiles it does not need, throw first what most lines of the card use, while"
+                  + " nobody shows an exposure and more tiles than that are left (\"dangerous early,"
+                  + " safe late\")");
 
   private final CardUse use = new CardUse();
   private final boolean repeats;
   private final int dangerousAbove;
 
   SpareOrder(SettingValues values) {
-    repeats = values.flag(REPEAT);
-    dangerousAbove = values.whole(DANGEROUS);
+    repeats = values.get(REPEAT);
+    dangerousAbove = values.get(DANGEROUS);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.flag(
-            REPEAT,
-            false,
-            "between tiles it does not need, throw what has just gone round unclaimed (\"what was"
-                + " just thrown can be thrown again\")"),
-        Setting.number(
-            DANGEROUS,
-            "99",
-            "0",
-            "99",
-            "between tiles it does not need, throw first what most lines of the card use, while"
-                + " nobody shows an exposure and more tiles than that are left (\"dangerous early,"
-                + " safe late\")"));
+  static List<Setting<?>> settings() {
+    return List.of(REPEAT, DANGEROUS);
   }
 
   /**

@@ -4,13 +4,41 @@ import java.util.List;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** When to stop the passes after the first round. */
 final class StopHabit {
-  private static final String STRANGERS = "passes.stop-when-strangers-at-most";
-  private static final String JOKERS = "passes.stop-with-jokers-at-least";
-  private static final String PAIRS = "passes.stop-with-pairs-at-least";
-  private static final String UNDECIDED = "passes.stop-when-undecided";
+  private static final Setting<Integer> STRANGERS =
+      Setting.whole("passes.stop-when-strangers-at-most")
+          .from(-1)
+          .to(13)
+          .usual(2)
+          .says(
+              "stop the second round with so few tiles to spare; -1 never stops (\"stop if fewer"
+                  + " than three can be spared\")");
+  private static final Setting<Integer> JOKERS =
+      Setting.whole("passes.stop-with-jokers-at-least")
+          .from(1)
+          .to(9)
+          .usual(9)
+          .says(
+              "stop the second round with so many jokers; 9 never does (\"three jokers: stop the"
+                  + " passes\")");
+  private static final Setting<Integer> PAIRS =
+      Setting.whole("passes.stop-with-pairs-at-least")
+          .from(1)
+          .to(8)
+          .usual(8)
+          .says(
+              "stop the second round with so many kinds held twice or more; 8 never does (\"a poor"
+                  + " rack full of pairs: stop\")");
+  private static final Setting<Boolean> UNDECIDED =
+      Setting.onOff("passes.stop-when-undecided")
+          .usual(false)
+          .says(
+              "stop the second round while lines of two families are equally near (\"undecided is no"
+                  + " reason to stop\", turned round)");
   private static final int NO_PAIRS = 8;
 
   private final Giving giving;
@@ -23,40 +51,14 @@ final class StopHabit {
 
   StopHabit(Giving giving, SettingValues values) {
     this.giving = giving;
-    strangers = values.whole(STRANGERS);
-    jokers = values.whole(JOKERS);
-    pairs = values.whole(PAIRS);
-    undecided = values.flag(UNDECIDED);
+    strangers = values.get(STRANGERS);
+    jokers = values.get(JOKERS);
+    pairs = values.get(PAIRS);
+    undecided = values.get(UNDECIDED);
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            STRANGERS,
-            "2",
-            "-1",
-            "13",
-            "stop the second round with so few tiles to spare; -1 never stops (\"stop if fewer"
-                + " than three can be spared\")"),
-        Setting.number(
-            JOKERS,
-            "9",
-            "1",
-            "9",
-            "stop the second round with so many jokers; 9 never does (\"three jokers: stop the"
-                + " passes\")"),
-        Setting.number(
-            PAIRS,
-            "8",
-            "1",
-            "8",
-            "stop the second round with so many kinds held twice or more; 8 never does (\"a poor"
-                + " rack full of pairs: stop\")"),
-        Setting.flag(
-            UNDECIDED,
-            false,
-            "stop the second round while lines of two families are equally near (\"undecided is no"
-                + " reason to stop\", turned round)"));
+  static List<Setting<?>> settings() {
+    return List.of(STRANGERS, JOKERS, PAIRS, UNDECIDED);
   }
 
   boolean stops(SeatView view) {

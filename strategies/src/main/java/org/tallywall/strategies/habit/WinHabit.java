@@ -5,10 +5,19 @@ import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** Whether to win on a complete hand, or to decline a cheap win and play on. */
 public final class WinHabit {
-  private static final String VALUE = "wins.value-at-least";
+  private static final Setting<Integer> VALUE =
+      Setting.whole("wins.value-at-least")
+          .from(0)
+          .to(100)
+          .usual(0)
+          .says(
+              "decline to win on a line of fewer points and play on (\"there is no second place\","
+                  + " turned round)");
 
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();
@@ -20,7 +29,7 @@ public final class WinHabit {
    * @param values the settings named {@code wins.…}
    */
   public WinHabit(SettingValues values) {
-    least = values.whole(VALUE);
+    least = values.get(VALUE);
   }
 
   /**
@@ -28,15 +37,8 @@ public final class WinHabit {
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            VALUE,
-            "0",
-            "0",
-            "100",
-            "decline to win on a line of fewer points and play on (\"there is no second place\","
-                + " turned round)"));
+  public static List<Setting<?>> settings() {
+    return List.of(VALUE);
   }
 
   /**

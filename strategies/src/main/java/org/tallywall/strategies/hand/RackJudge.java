@@ -28,6 +28,9 @@ public final class RackJudge {
   private static final int WAYS = 8;
   private static final double SHARE_OF_NEXT = 0.5;
 
+  /** What a hand keeps of its worth without a joker that it needs; set by judgement. */
+  private static final double WITHOUT_NEEDED_JOKER = 0.25;
+
   private final JudgeSettings settings;
   private final LineWeights weights;
   private final RackMeter imagining = new RackMeter();
@@ -266,7 +269,7 @@ public final class RackJudge {
     int hand = target[at];
     if (kind == Tile.JOKER) {
       boolean toSpare = lackOf(at).opens() < rack.jokers() - taken[kind];
-      return toSpare ? value[at] : value[at] * 0.25;
+      return toSpare ? value[at] : value[at] * WITHOUT_NEEDED_JOKER;
     }
     int natural = 0;
     int open = 0;

@@ -10,9 +10,9 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.DefenceHabit;
-import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * The choices that a player tries out: the usual one, and others that a sound player might make as

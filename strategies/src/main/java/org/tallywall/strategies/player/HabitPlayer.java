@@ -1,9 +1,6 @@
 package org.tallywall.strategies.player;
 
-import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
@@ -20,12 +17,12 @@ import org.tallywall.strategies.habit.JokerHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.habit.PassHabit;
 import org.tallywall.strategies.habit.ReadHabit;
-import org.tallywall.strategies.habit.Setting;
-import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
 import org.tallywall.strategies.habit.WinHabit;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * A player made of habits. It judges what racks are worth, reads the exposures of the others, and
@@ -72,8 +69,8 @@ public final class HabitPlayer implements Player, Defending {
    *
    * @return in the order listed
    */
-  public static List<Setting> reckoner() {
-    return settings(false, "0");
+  public static List<Setting<?>> reckoner() {
+    return HabitPresets.RECKONER;
   }
 
   /**
@@ -81,8 +78,8 @@ public final class HabitPlayer implements Player, Defending {
    *
    * @return in the order listed
    */
-  public static List<Setting> watchful() {
-    return settings(true, "0.6");
+  public static List<Setting<?>> watchful() {
+    return HabitPresets.WATCHFUL.settings();
   }
 
   /**
@@ -90,14 +87,8 @@ public final class HabitPlayer implements Player, Defending {
    *
    * @return in the order listed
    */
-  public static List<Setting> bold() {
-    return changed(
-        watchful(),
-        Map.of(
-            "defence.careful.away-at-least", new BigDecimal("5"),
-            "defence.hold-back.exposures-on-one-rack", new BigDecimal("3"),
-            "defence.hold-back.away-at-least", new BigDecimal("4"),
-            "defence.to-the-wall.exposures-on-one-rack", new BigDecimal("4")));
+  public static List<Setting<?>> bold() {
+    return HabitPresets.BOLD.settings();
   }
 
   /**
@@ -105,38 +96,8 @@ public final class HabitPlayer implements Player, Defending {
    *
    * @return in the order listed
    */
-  public static List<Setting> cautious() {
-    return changed(
-        watchful(),
-        Map.of(
-            "defence.careful.away-at-least", new BigDecimal("2"),
-            "defence.hold-back.exposures-on-one-rack", new BigDecimal("2"),
-            "defence.hold-back.away-at-least", new BigDecimal("2"),
-            "defence.hold-back.risk-weight", new BigDecimal("3"),
-            "defence.to-the-wall.away-at-least", new BigDecimal("4"),
-            "defence.to-the-wall.draws-per-missing-tile", new BigDecimal("1"),
-            "defence.last-wall", new BigDecimal("16")));
-  }
-
-  private static List<Setting> changed(List<Setting> settings, Map<String, Object> standards) {
-    return settings.stream()
-        .map(
-            setting ->
-                setting.withStandard(standards.getOrDefault(setting.name(), setting.standard())))
-        .toList();
-  }
-
-  private static List<Setting> settings(boolean defends, String risk) {
-    List<Setting> all = new ArrayList<>(AimHabit.settings());
-    all.addAll(PassHabit.settings());
-    all.addAll(ClaimHabit.settings());
-    all.addAll(JokerHabit.settings());
-    all.addAll(DiscardHabit.settings(risk));
-    all.addAll(DefenceHabit.settings(defends));
-    all.addAll(ReadHabit.settings());
-    all.addAll(WinHabit.settings());
-    all.addAll(OverlookHabit.settings());
-    return List.copyOf(all);
+  public static List<Setting<?>> cautious() {
+    return HabitPresets.CAUTIOUS.settings();
   }
 
   @Override

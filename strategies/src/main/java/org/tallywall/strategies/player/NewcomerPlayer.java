@@ -14,8 +14,8 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.OverlookHabit;
-import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.hand.OneTarget;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Plays like somebody in her first season: sees one way to make one line and nothing else.

@@ -15,7 +15,7 @@ import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Sees all racks and the wall. It is no way of playing, but an upper bound that shows how much is

@@ -113,7 +113,7 @@ final class Playouts {
     position.begin(view, random);
     position.ownRows(hidden.guessesWall());
     hidden.look(view);
-    Differences found = new Differences(choices);
+    GainsOverUsual found = new GainsOverUsual(choices);
     List<Integer> tried = new ArrayList<>();
     for (int choice = 1; choice < choices; choice++) {
       tried.add(choice);
@@ -143,7 +143,7 @@ final class Playouts {
       int world,
       List<Integer> tried,
       Choose choose,
-      Differences found) {
+      GainsOverUsual found) {
     hidden.deal(view, random.beside(Purpose.ROLLOUT, 2 * world), position);
     position.sample(2 * world + 1);
     int kind = world % games.size();
@@ -157,7 +157,7 @@ final class Playouts {
   }
 
   /** Leaves the better half, one at least, of those that look better than the usual choice. */
-  private static void keepBetterHalf(List<Integer> tried, Differences found) {
+  private static void keepBetterHalf(List<Integer> tried, GainsOverUsual found) {
     int most = Math.max(1, tried.size() / 2);
     tried.removeIf(choice -> found.mean(choice) <= 0);
     tried.sort(Comparator.comparingDouble(choice -> -found.mean(choice)));
@@ -166,7 +166,7 @@ final class Playouts {
     }
   }
 
-  private int surelyBest(List<Integer> tried, Differences found) {
+  private int surelyBest(List<Integer> tried, GainsOverUsual found) {
     int best = 0;
     for (int choice : tried) {
       boolean sure = found.surelyBetter(choice, effort.surerBy());

@@ -2,7 +2,6 @@ package org.tallywall.strategies.player;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Supplier;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
@@ -12,9 +11,9 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.Defending;
-import org.tallywall.strategies.habit.Setting;
-import org.tallywall.strategies.habit.SettingValues;
 import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Plays as {@code watchful}, but near a hand it tries its claims and discards out: it guesses the
@@ -28,7 +27,36 @@ import org.tallywall.strategies.habit.Stance;
  * The players of the playouts are of one kind, at all four seats; they do not defend.
  */
 public final class RolloutPlayer implements Player, Defending {
-  private static final String NAME = "rollout.";
+  private static final Setting<Integer> PLAYOUTS =
+      Setting.whole("rollout.playouts")
+          .from(4)
+          .to(20000)
+          .usual(1000)
+          .says("playouts for one decision, over all choices that are compared");
+  private static final Setting<Integer> CANDIDATES =
+      Setting.whole("rollout.candidates")
+          .from(2)
+          .to(14)
+          .usual(3)
+          .says("choices that are compared, the likeliest first");
+  private static final Setting<Inner> INNER =
+      Setting.choice("rollout.inner", Inner.class)
+          .usual(Inner.NEAREST)
+          .says("who plays the games out");
+  private static final Setting<Double> WORTH_AT_LEAST =
+      Setting.decimal("rollout.worth-at-least")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.75)
+          .says(
+              "share of the worth left by the least missed tile that a discard must leave to be"
+                  + " tried, and be no tile that the defence keeps; with 0 any is tried");
+  private static final Setting<Double> SURER_BY =
+      Setting.decimal("rollout.surer-by")
+          .from(0.0)
+          .to(5.0)
+          .usual(1.0)
+          .says("standard errors by which a choice must be better than the usual one to be taken");
 
   private final HabitPlayer usual;
   private final Playouts playouts;
@@ -43,15 +71,12 @@ public final class RolloutPlayer implements Player, Defending {
     usual = new HabitPlayer(values);
     candidates =
         new Candidates(
-            values,
-            WorthTrying.of(values),
-            values.whole(NAME + "candidates"),
-            values.number(NAME + "worth-at-least"));
+            values, WorthTrying.of(values), values.get(CANDIDATES), values.get(WORTH_AT_LEAST));
     playouts =
         new Playouts(
             new LikelyTiles(),
-            List.of(inner(values.word(NAME + "inner"))),
-            new Effort(values.whole(NAME + "playouts"), values.number(NAME + "surer-by"), true));
+            List.of(values.get(INNER).maker()),
+            new Effort(values.get(PLAYOUTS), values.get(SURER_BY), true));
   }
 
   /**
@@ -69,55 +94,18 @@ public final class RolloutPlayer implements Player, Defending {
             SettingValues.standard(HabitPlayer.watchful()), WorthTrying.ALWAYS, candidates, 0);
   }
 
-  static Supplier<Player> inner(String word) {
-    return switch (word) {
-      case "reckoner" -> () -> new HabitPlayer(SettingValues.standard(HabitPlayer.reckoner()));
-      case "watchful" -> () -> new HabitPlayer(SettingValues.standard(HabitPlayer.watchful()));
-      case "random-legal" -> RandomLegalPlayer::new;
-      default -> NearestPlayer::new;
-    };
-  }
-
   /**
    * The settings: those of the playouts, then those of a watchful player.
    *
    * @return in the order listed
    */
-  public static List<Setting> settings() {
-    List<Setting> list = new ArrayList<>();
-    list.add(
-        Setting.number(
-            NAME + "playouts",
-            "1000",
-            "4",
-            "20000",
-            "playouts for one decision, over all choices that are compared"));
-    list.add(
-        Setting.number(
-            NAME + "candidates", "3", "2", "14", "choices that are compared, the likeliest first"));
-    list.add(
-        Setting.word(
-            NAME + "inner",
-            "who plays the games out",
-            "nearest",
-            "reckoner",
-            "watchful",
-            "random-legal"));
-    list.add(
-        Setting.number(
-            NAME + "worth-at-least",
-            "0.75",
-            "0.0",
-            "1.0",
-            "share of the worth left by the least missed tile that a discard must leave to be"
-                + " tried, and be no tile that the defence keeps; with 0 any is tried"));
-    list.add(
-        Setting.number(
-            NAME + "surer-by",
-            "1.0",
-            "0.0",
-            "5.0",
-            "standard errors by which a choice must be better than the usual one to be taken"));
+  public static List<Setting<?>> settings() {
+    List<Setting<?>> list = new ArrayList<>();
+    list.add(PLAYOUTS);
+    list.add(CANDIDATES);
+    list.add(INNER);
+    list.add(WORTH_AT_LEAST);
+    list.add(SURER_BY);
     list.addAll(WorthTrying.settings());
     list.addAll(HabitPlayer.watchful());
     return List.copyOf(list);

@@ -2,8 +2,8 @@ package org.tallywall.strategies.player;
 
 import java.util.List;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.strategies.habit.Setting;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Which decisions are worth playouts. Far from a hand and early in the game the choices differ by
@@ -14,30 +14,28 @@ import org.tallywall.strategies.habit.SettingValues;
  * @param wall tiles left in the wall at most
  */
 record WorthTrying(int away, int wall) {
-  private static final String NAME = "rollout.";
+  private static final Setting<Integer> WHEN_AWAY_AT_MOST =
+      Setting.whole("rollout.when-away-at-most")
+          .from(1)
+          .to(14)
+          .usual(3)
+          .says("choices are tried out from so many tiles away, or nearer");
+  private static final Setting<Integer> BELOW_WALL =
+      Setting.whole("rollout.below-wall")
+          .from(0)
+          .to(99)
+          .usual(84)
+          .says("choices are tried out with so many tiles left in the wall, or fewer");
 
   /** Every decision. */
   static final WorthTrying ALWAYS = new WorthTrying(Integer.MAX_VALUE, Integer.MAX_VALUE);
 
   static WorthTrying of(SettingValues values) {
-    return new WorthTrying(
-        values.whole(NAME + "when-away-at-most"), values.whole(NAME + "below-wall"));
+    return new WorthTrying(values.get(WHEN_AWAY_AT_MOST), values.get(BELOW_WALL));
   }
 
-  static List<Setting> settings() {
-    return List.of(
-        Setting.number(
-            NAME + "when-away-at-most",
-            "3",
-            "1",
-            "14",
-            "choices are tried out from so many tiles away, or nearer"),
-        Setting.number(
-            NAME + "below-wall",
-            "84",
-            "0",
-            "99",
-            "choices are tried out with so many tiles left in the wall, or fewer"));
+  static List<Setting<?>> settings() {
+    return List.of(WHEN_AWAY_AT_MOST, BELOW_WALL);
   }
 
   boolean at(SeatView view, int least) {

@@ -24,7 +24,7 @@ import org.tallywall.strategies.read.OpponentReader;
 public final class Explainer {
   private static final int WHOLE = 14;
 
-  private final Distances distances = new Distances();
+  private final SeatDistances distances = new SeatDistances();
   private final Opponents opponents = new Opponents();
   private final List<Reason> reasons = new ArrayList<>();
 

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.LocatedJson;
-import org.tallywall.strategies.habit.Setting;
 import org.tallywall.strategies.player.RandomLegalPlayer;
+import org.tallywall.strategies.setting.Setting;
 
 /** The list of players, and how a study names one. */
 class CatalogTest {
@@ -41,7 +41,7 @@ class CatalogTest {
   void settings_haveNamesOfTheirOwnAndDefaultsInTheirRange() {
     for (PlayerType type : catalog.types()) {
       assertThat(type.settings()).extracting(Setting::name).doesNotHaveDuplicates();
-      for (Setting setting : type.settings()) {
+      for (Setting<?> setting : type.settings()) {
         assertThat(setting.allows(setting.standard())).as(setting.name()).isTrue();
         assertThat(setting.meaning()).as(setting.name()).isNotBlank();
         assertThat(setting.range()).as(setting.name()).isNotBlank();

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /** Every setting of every player, and the places of faults in a study. */
 class SettingsOfEveryPlayerTest {
@@ -42,7 +42,7 @@ class SettingsOfEveryPlayerTest {
   @Test
   void everySetting_isReadByItsFullNameAndRefusedOutOfItsRange() {
     for (PlayerType type : catalog.types()) {
-      for (Setting setting : type.settings()) {
+      for (Setting<?> setting : type.settings()) {
         String value =
             setting.standard() instanceof String word
                 ? "\"" + word + "\""

@@ -12,6 +12,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.setting.Setting;
 
 /**
  * Every setting of every player does what it says: it changes the choice in one position and leaves
@@ -56,7 +57,7 @@ class HabitPositionsTest {
     Set<String> missing = new TreeSet<>();
     Set<String> all = new TreeSet<>();
     for (PlayerType type : Catalog.standard().types()) {
-      for (Setting setting : type.settings()) {
+      for (Setting<?> setting : type.settings()) {
         all.add(setting.name());
         if (!has.contains(setting.name())) {
           missing.add(setting.name());
@@ -73,7 +74,7 @@ class HabitPositionsTest {
         positions().stream().map(at -> at.setting() + " " + at.value().replace("\"", "")).toList();
     List<String> missing = new ArrayList<>();
     for (PlayerType type : Catalog.standard().types()) {
-      for (Setting setting : type.settings()) {
+      for (Setting<?> setting : type.settings()) {
         for (String word : setting.words()) {
           if (!word.equals(setting.standard()) && !has.contains(setting.name() + " " + word)) {
             missing.add(setting.name() + " " + word);

@@ -15,6 +15,7 @@ import org.tallywall.strategies.TestTable;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** Lapses come with the chance set, and where it is 0 they cost no random number. */
 class OverlookHabitTest {

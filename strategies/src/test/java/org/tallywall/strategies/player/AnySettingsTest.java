@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
@@ -18,7 +20,7 @@ import org.tallywall.strategies.TestTable;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /**
  * Players with settings drawn from their ranges by lot: whatever is set, they answer legally, and
@@ -27,13 +29,14 @@ import org.tallywall.strategies.habit.Setting;
 class AnySettingsTest {
   private static final long SEED = 11_25L;
   private static final int DEALS = 60;
+  private static final Pattern RANGE = Pattern.compile("a (whole )?number from (\\S+) to (\\S+)");
 
   /** Half of the settings of a watchful player stay as they are. */
   private static PlayerSpec drawn(int deal, int seat) {
     RandomStream lot = new RandomStream(new StreamKey(SEED, deal, Purpose.DECISION, seat, 0, 0));
     PlayerType type = Catalog.standard().type("watchful").orElseThrow();
     Map<String, Object> changed = new LinkedHashMap<>();
-    for (Setting setting : type.settings()) {
+    for (Setting<?> setting : type.settings()) {
       if (lot.below(2) == 0) {
         changed.put(setting.name(), value(setting, lot));
       }
@@ -41,7 +44,7 @@ class AnySettingsTest {
     return new PlayerSpec(type, changed);
   }
 
-  private static Object value(Setting setting, RandomStream lot) {
+  private static Object value(Setting<?> setting, RandomStream lot) {
     if (setting.standard() instanceof Boolean) {
       return lot.below(2) == 0;
     }
@@ -49,9 +52,12 @@ class AnySettingsTest {
       return setting.words().get(lot.below(setting.words().size()));
     }
     BigDecimal tenth = BigDecimal.valueOf(lot.below(11)).movePointLeft(1);
-    BigDecimal range = setting.most().subtract(setting.least());
-    BigDecimal value = setting.least().add(range.multiply(tenth));
-    return setting.takesFractions() ? value : value.setScale(0, RoundingMode.HALF_UP);
+    Matcher range = RANGE.matcher(setting.range());
+    assertThat(range.matches()).as(setting.range()).isTrue();
+    BigDecimal least = new BigDecimal(range.group(2));
+    BigDecimal most = new BigDecimal(range.group(3));
+    BigDecimal value = least.add(most.subtract(least).multiply(tenth));
+    return range.group(1) == null ? value : value.setScale(0, RoundingMode.HALF_UP);
   }
 
   @Test

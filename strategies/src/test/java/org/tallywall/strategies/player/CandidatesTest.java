@@ -10,7 +10,7 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.tile.TileText;
 import org.tallywall.strategies.HandMadeView;
 import org.tallywall.strategies.TestTable;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** Which choices South tries out, with 60 tiles left in the wall. */
 class CandidatesTest {

@@ -17,7 +17,7 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.TestTable;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Whenever a player tries choices out, in games by five tables of rules, the guess holds every

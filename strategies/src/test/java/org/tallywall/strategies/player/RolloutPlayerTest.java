@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.strategies.TestTable;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** It is a watchful player, except where it tries choices out and one is surely better. */
 class RolloutPlayerTest {

@@ -9,7 +9,7 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /**
  * One of the things that can be done at a decision.

@@ -16,7 +16,7 @@ import org.tallywall.experiments.design.arms.Streams;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.setting.Setting;
 
 /** Reads the design {@code sweep}: one setting at several values. */
 final class SweepReader {
@@ -49,7 +49,7 @@ final class SweepReader {
       return null;
     }
     PlayerSpec player = common.honest(fields.node("player"));
-    Optional<Setting> setting = player == null ? Optional.empty() : setting(player);
+    Optional<Setting<?>> setting = player == null ? Optional.empty() : setting(player);
     if (setting.isEmpty()) {
       return null;
     }
@@ -70,10 +70,10 @@ final class SweepReader {
         player, setting.get().name(), values, new ArmsDesign(arms, at, others, seats, streams));
   }
 
-  private Optional<Setting> setting(PlayerSpec player) {
+  private Optional<Setting<?>> setting(PlayerSpec player) {
     String name = fields.text("setting", "");
-    List<Setting> all = player.type().settings();
-    Optional<Setting> found = all.stream().filter(s -> s.name().equals(name)).findFirst();
+    List<Setting<?>> all = player.type().settings();
+    Optional<Setting<?>> found = all.stream().filter(s -> s.name().equals(name)).findFirst();
     if (found.isEmpty()) {
       List<String> names = all.stream().map(Setting::name).toList();
       fields.fault(
@@ -86,7 +86,7 @@ final class SweepReader {
     return found;
   }
 
-  private List<Object> values(Setting setting) {
+  private List<Object> values(Setting<?> setting) {
     Set<Object> values = new LinkedHashSet<>();
     for (Node node : fields.list("values")) {
       Object value = value(setting, node);
@@ -100,7 +100,7 @@ final class SweepReader {
     return List.copyOf(values);
   }
 
-  private Object value(Setting setting, Node node) {
+  private Object value(Setting<?> setting, Node node) {
     Object value = node.value() instanceof BigDecimal number ? Setting.plain(number) : node.value();
     if (value == null || !setting.allows(value)) {
       faults.fault(

@@ -10,8 +10,9 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.habit.Setting;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.habit.DefenceSettings;
+import org.tallywall.strategies.setting.Setting;
+import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Throws what it drew, wins when it can, and claims for nothing else; East claims nothing at all.
@@ -34,17 +35,17 @@ final class Robot implements Player {
 
   /** The robot as a study's player, with the settings that make it throw the safest tile. */
   static PlayerSpec spec(Choice choice) {
-    List<Setting> settings =
+    List<Setting<?>> settings =
         List.of(
-            Setting.flag("defence.to-the-wall", false, "throws the safe tile"),
-            Setting.number("defence.from-start-when-away-at-least", "14", "1", "14", "from so far"),
-            Setting.number("defence.last-wall", "0", "0", "99", "the last wall"));
+            DefenceSettings.TO_THE_WALL,
+            DefenceSettings.FROM_START_AWAY,
+            DefenceSettings.LAST_WALL);
     PlayerType type =
         new PlayerType(
             "robot",
             "does what it is set up to do",
             settings,
-            (SettingValues values) -> new Robot(choice, values.flag("defence.to-the-wall")));
+            (SettingValues values) -> new Robot(choice, values.get(DefenceSettings.TO_THE_WALL)));
     return new PlayerSpec(type, java.util.Map.of());
   }
 

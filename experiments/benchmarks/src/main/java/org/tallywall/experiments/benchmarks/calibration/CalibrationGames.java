@@ -18,7 +18,7 @@ import org.tallywall.core.tile.TileSet;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.habit.AimHabit;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** Games of four players of one kind, watched while they are played; the same deals for all. */
 final class CalibrationGames {

@@ -1,4 +1,4 @@
-package org.tallywall.strategies.catalog;
+package org.tallywall.strategies.jar;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;

@@ -1,4 +1,4 @@
-package org.tallywall.strategies.catalog;
+package org.tallywall.strategies.jar;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,6 +14,7 @@ import java.util.zip.ZipEntry;
 import java.util.zip.ZipException;
 import java.util.zip.ZipFile;
 import org.tallywall.core.text.Sha256;
+import org.tallywall.strategies.catalog.WrongPlayerException;
 
 /** The files of a jar, read once and as a whole. */
 final class JarFiles {

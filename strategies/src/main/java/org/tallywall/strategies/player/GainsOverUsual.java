@@ -1,7 +1,7 @@
 package org.tallywall.strategies.player;
 
 /** What choices brought beyond the usual one, world by world on the same guesses. */
-final class Differences {
+final class GainsOverUsual {
   private final double[] sum;
   private final double[] squares;
   private final int[] worlds;
@@ -11,7 +11,7 @@ final class Differences {
    *
    * @param choices how many choices there are, the usual one first
    */
-  Differences(int choices) {
+  GainsOverUsual(int choices) {
     sum = new double[choices];
     squares = new double[choices];
     worlds = new int[choices];

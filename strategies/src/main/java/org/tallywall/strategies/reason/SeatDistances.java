@@ -8,7 +8,7 @@ import org.tallywall.core.tile.Tile;
 import org.tallywall.core.tile.TileSet;
 
 /** Distances to the hands that a seat can still make, with its tiles as they are or would be. */
-final class Distances {
+final class SeatDistances {
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();
   private final int[] obtainable = new int[Tile.KINDS];

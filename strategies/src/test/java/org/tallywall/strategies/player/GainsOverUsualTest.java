@@ -5,11 +5,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 
 /** Means and standard errors worked out by hand. */
-class DifferencesTest {
+class GainsOverUsualTest {
   /** Mean 15, variance (100 + 0 + 100 + 0) / 4 = 50, error sqrt(50 / 4) = 3.54: 4.24 errors. */
   @Test
   void surelyBetter_turnsWhereTheMeanIsThatManyErrors() {
-    Differences found = new Differences(2);
+    GainsOverUsual found = new GainsOverUsual(2);
     for (int points : new int[] {5, 15, 25, 15}) {
       found.add(1, points);
     }
@@ -20,7 +20,7 @@ class DifferencesTest {
 
   @Test
   void surelyBetter_neverHoldsForWhatIsEqualOrWorse() {
-    Differences found = new Differences(3);
+    GainsOverUsual found = new GainsOverUsual(3);
     found.add(1, 0);
     found.add(2, -1);
     assertThat(found.surelyBetter(1, 0)).isFalse();

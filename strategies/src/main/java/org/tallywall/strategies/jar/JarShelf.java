@@ -1,4 +1,4 @@
-package org.tallywall.strategies.catalog;
+package org.tallywall.strategies.jar;
 
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
@@ -9,13 +9,31 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.tallywall.strategies.catalog.JarOrigin;
+import org.tallywall.strategies.catalog.PlayerFinder;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.catalog.WrongPlayerException;
 
-/** Jars that have been read, each of them once. */
-final class JarShelf {
+/** Finds players in jars; each jar is read once. */
+public final class JarShelf implements PlayerFinder {
   private final Map<Path, PlayerJar> jars = new LinkedHashMap<>();
 
-  /** A player by a word such as {@code jar:my.jar!my.pkg.MyPlayer}. */
-  PlayerType type(String word, Path folder) {
+  /** A shelf without jars yet. */
+  public JarShelf() {}
+
+  @Override
+  public boolean knows(String word) {
+    return word.startsWith(JarOrigin.PREFIX);
+  }
+
+  @Override
+  public void tryOut(PlayerSpec spec) {
+    spec.type().origin().ifPresent(origin -> PlayerJar.tryOut(spec, origin));
+  }
+
+  @Override
+  public PlayerType type(String word, Path folder) {
     int mark = word.lastIndexOf(JarOrigin.MARK);
     int start = JarOrigin.PREFIX.length();
     if (mark <= start || mark == word.length() - 1) {
@@ -30,8 +48,8 @@ final class JarShelf {
     }
   }
 
-  /** All players that the jars of a folder list. */
-  List<PlayerType> all(Path folder) {
+  @Override
+  public List<PlayerType> all(Path folder) {
     if (!Files.isDirectory(folder)) {
       throw new WrongPlayerException(
           Files.exists(folder)

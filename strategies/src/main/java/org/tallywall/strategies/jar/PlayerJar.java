@@ -1,4 +1,4 @@
-package org.tallywall.strategies.catalog;
+package org.tallywall.strategies.jar;
 
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.Modifier;
@@ -12,7 +12,11 @@ import java.util.function.Function;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.text.Nearest;
-import org.tallywall.strategies.habit.SettingValues;
+import org.tallywall.strategies.catalog.JarOrigin;
+import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.catalog.WrongPlayerException;
+import org.tallywall.strategies.setting.SettingValues;
 
 /** A jar with players of a user's own. */
 final class PlayerJar {

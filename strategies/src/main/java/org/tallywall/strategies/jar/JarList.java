@@ -1,4 +1,4 @@
-package org.tallywall.strategies.catalog;
+package org.tallywall.strategies.jar;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,7 +6,10 @@ import java.util.ServiceConfigurationError;
 import java.util.ServiceLoader;
 import java.util.Set;
 import java.util.TreeSet;
-import org.tallywall.strategies.habit.Setting;
+import org.tallywall.strategies.catalog.PlayerSource;
+import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.catalog.WrongPlayerException;
+import org.tallywall.strategies.setting.Setting;
 
 /** Reads the list of players that a jar may hold. */
 final class JarList {
@@ -67,7 +70,7 @@ final class JarList {
 
   private void checkSettings(PlayerType type) {
     Set<String> names = new TreeSet<>();
-    for (Setting setting : type.settings()) {
+    for (Setting<?> setting : type.settings()) {
       if (!names.add(setting.name())) {
         throw wrong("\"%s\" has the setting \"%s\" twice".formatted(type.id(), setting.name()));
       }

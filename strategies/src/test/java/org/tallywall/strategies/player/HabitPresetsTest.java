@@ -1,0 +1,62 @@
+package org.tallywall.strategies.player;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.tallywall.strategies.setting.Setting;
+
+/** What each way of playing sets otherwise than the one it is told by, setting by setting. */
+class HabitPresetsTest {
+  private static Map<String, String> differences(List<Setting<?>> of, List<Setting<?>> from) {
+    assertThat(of).extracting(Setting::name).isEqualTo(from.stream().map(Setting::name).toList());
+    Map<String, String> differences = new TreeMap<>();
+    for (int at = 0; at < of.size(); at++) {
+      if (!of.get(at).standard().equals(from.get(at).standard())) {
+        differences.put(of.get(at).name(), of.get(at).standard().toString());
+      }
+    }
+    return differences;
+  }
+
+  @Test
+  void watchful_isAReckonerThatDefends() {
+    assertThat(differences(HabitPlayer.watchful(), HabitPlayer.reckoner()))
+        .isEqualTo(
+            Map.of(
+                "discards.risk-weight", "0.6",
+                "defence.careful", "true",
+                "defence.hold-back", "true",
+                "defence.hold-back.her-tiles", "weigh",
+                "defence.to-the-wall", "true",
+                "defence.to-the-wall.away-at-least", "6",
+                "defence.to-the-wall.draws-per-missing-tile", "0",
+                "defence.last-wall", "12"));
+  }
+
+  @Test
+  void bold_isWatchfulAndGivesUpLate() {
+    assertThat(differences(HabitPlayer.bold(), HabitPlayer.watchful()))
+        .isEqualTo(
+            Map.of(
+                "defence.careful.away-at-least", "5",
+                "defence.hold-back.exposures-on-one-rack", "3",
+                "defence.hold-back.away-at-least", "4",
+                "defence.to-the-wall.exposures-on-one-rack", "4"));
+  }
+
+  @Test
+  void cautious_isWatchfulAndGivesUpEarly() {
+    assertThat(differences(HabitPlayer.cautious(), HabitPlayer.watchful()))
+        .isEqualTo(
+            Map.of(
+                "defence.careful.away-at-least", "2",
+                "defence.hold-back.away-at-least", "2",
+                "defence.hold-back.risk-weight", "3",
+                "defence.to-the-wall.away-at-least", "4",
+                "defence.to-the-wall.draws-per-missing-tile", "1",
+                "defence.last-wall", "16"));
+  }
+}
