@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.experiments.study.Feature;
 import org.tallywall.experiments.study.Measure;
-import org.tallywall.experiments.tally.FiringTally;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -22,7 +22,8 @@ final class BranchSummary {
     sentences.add(Extents.title(answer));
     sentences.add(
         "What would have happened on these very walls: each option was taken once, at the first"
-            + " decision of a game that fits a square; afterwards the player went on as before.");
+            + " decision of a game that fits a square; afterwards the player went on as before. All"
+            + " squares are counted together (Holm) before one is called clear.");
     sentences.add(Extents.end(answer) + " " + Summary.CAUTION);
     return new Summary(sentences, List.of(table(answer, design)));
   }
@@ -43,34 +44,41 @@ final class BranchSummary {
     TableBuilder table =
         Table.builder("squares", "The options on the same tiles, square by square")
             .columns(columns);
-    int others = design.options().size() - 1;
-    for (int cell = 0; cell < design.cells().count(); cell++) {
-      for (int option = 0; option < others; option++) {
-        FiringTally firing = answer.tally().firing(cell * others + option);
-        table.row(row(design, cell, option, firing, answer.certainty()));
+    for (BranchRow row :
+        BranchTable.rows(answer.study(), design, answer.tally(), answer.certainty())) {
+      if (row.primary()) {
+        table.row(row(design, row, answer.certainty()));
       }
     }
     return table.build();
   }
 
-  private static List<Cell> row(
-      Design.Branch design, int cell, int option, FiringTally firing, Certainty certainty) {
+  private static List<Cell> row(Design.Branch design, BranchRow row, Certainty certainty) {
     List<Cell> cells = new ArrayList<>();
-    design.cells().at(cell).forEach(value -> cells.add(Cell.text(String.valueOf(value))));
-    cells.add(Cell.text(design.options().get(option + 1).words()));
+    design.cells().at(row.square()).forEach(value -> cells.add(Cell.text(String.valueOf(value))));
     cells.add(Cell.text(design.options().get(0).words()));
-    cells.add(Cell.whole(firing.reached()));
-    Optional<Estimate> effect = Effects.effect(firing, 0, certainty);
+    cells.add(Cell.text(design.options().get(row.option() + 1).words()));
+    cells.add(Cell.whole(row.firing().reached()));
+    Optional<Estimate> effect = row.effect().map(Effect::estimate).map(BranchSummary::negated);
     cells.add(effect.map(Measures::hundredfold).orElse(Cell.empty()));
-    cells.add(Cell.text(effect.map(BranchSummary::told).orElse("too few")));
+    cells.add(Cell.text(effect.isPresent() ? told(row, certainty) : "too few"));
     return cells;
   }
 
-  private static String told(Estimate effect) {
-    return effect
-        .interval()
-        .map(i -> i.low() > 0 ? "yes, more" : i.high() < 0 ? "yes, fewer" : "no")
-        .orElse("no");
+  private static String told(BranchRow row, Certainty certainty) {
+    return switch (row.clearSign(certainty.confidence())) {
+      case -1 -> "yes, more";
+      case 1 -> "yes, fewer";
+      default -> "no";
+    };
+  }
+
+  /** Readers are told the first option less the other, as on the map. */
+  private static Estimate negated(Estimate estimate) {
+    return new Estimate(
+        0 - estimate.value(),
+        estimate.interval().map(i -> new Interval(0 - i.high(), 0 - i.low())),
+        estimate.method());
   }
 
   private static String words(Measure measure) {

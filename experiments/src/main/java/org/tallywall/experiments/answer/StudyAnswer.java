@@ -41,7 +41,7 @@ public record StudyAnswer(
     } else if (design instanceof Design.RoundRobin everyone) {
       tables.add(Ratings.of(study, everyone, tally));
     } else if (design instanceof Design.Branch branch) {
-      tables.add(Effects.branch(study, branch, tally, certainty));
+      tables.add(BranchTable.of(study, branch, tally, certainty));
     }
     tables.add(HandChoice.of(hands, ways, certainty));
     tables.add(FamilyChoice.of(hands, ways, certainty));

@@ -28,7 +28,7 @@ final class EffectTables {
       tables.add(defence());
     }
     if (!results.rows("branch").isEmpty()) {
-      tables.add(branch());
+      tables.add(SquareTable.of(results));
     }
     return tables;
   }
@@ -59,37 +59,6 @@ final class EffectTables {
             results.rows("defence"))
         .note(explained())
         .build();
-  }
-
-  private Table branch() {
-    Sheet sheet = results.sheet("branch").orElseThrow();
-    List<Pick> picks = new ArrayList<>();
-    for (String feature : SQUARE) {
-      if (sheet.has(feature)) {
-        picks.add(
-            Pick.count(feature, "tiles", "The situation; of the wall, the most tiles left.")
-                .headed(heading(feature)));
-      }
-    }
-    picks.add(Pick.words("option", "What is done.", row -> BranchChart.words(row.text("option"))));
-    picks.add(
-        Pick.words(
-                "compared-with",
-                "What is done instead.",
-                row -> BranchChart.words(row.text("compared-with")))
-            .headed("compared with"));
-    picks.addAll(effect());
-    return Pick.table("branch", "Every situation", picks, results.rows("branch"))
-        .note(explained())
-        .build();
-  }
-
-  private static String heading(String feature) {
-    return switch (feature) {
-      case "away" -> "tiles away";
-      case "wall" -> "wall, at most";
-      default -> feature.replace('-', ' ');
-    };
   }
 
   private static List<Pick> effect() {

@@ -95,6 +95,15 @@ class FigureTest {
   }
 
   @Test
+  void square_whoseRangeHoldsNought_cannotBeCalledClear() {
+    Estimate open = new Estimate(1, -1, 3);
+    assertThat(Square.unclear(new Estimate(3, 1, 5)).sign()).isZero();
+    assertThat(Square.of(new Estimate(-3, -5, -1)).sign()).isEqualTo(-1);
+    assertThatThrownBy(() -> new Square(Optional.of(open), 1))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
   void border_outsideTheMap_isRefused() {
     Side side = new Side(AXIS, List.of("one"));
     List<List<Square>> squares = List.of(List.of(Square.tooFew()));
