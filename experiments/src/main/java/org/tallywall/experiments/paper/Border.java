@@ -1,108 +1,92 @@
 package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
 
 /**
- * Finds the border that a map of squares is remembered by: in every row a place between columns,
- * moving to one side only from row to row, with plus at its left and minus at its right. Squares
- * that are not clear only decide between borders that are as good.
+ * The border that a map of squares is remembered by: in a row a place between columns with one sign
+ * at its left and the other at its right, moving to one side only from row to row. Clear squares
+ * alone draw it. A row has a part in it only where they stand at both of its sides, or where all of
+ * the row is clear the same way; a row with a square that came up too seldom has none.
+ *
+ * @param places for every row, how many columns lie at the left, or {@link
+ *     SquareMap.Border#NO_LINE}
+ * @param plusLeft whether plus is at the left
  */
-final class Border {
-  private static final double CLEAR = 1;
-  private static final double UNCLEAR = 0.001;
+record Border(List<Integer> places, boolean plusLeft) {
+  static final int NO_LINE = SquareMap.Border.NO_LINE;
 
-  private final List<List<Square>> squares;
-  private final int columns;
+  /**
+   * The places that the clear squares of a row leave open.
+   *
+   * @param low the first of them
+   * @param high the last of them
+   * @param told whether the row tells which it is, if there is one alone
+   */
+  private record Gap(int low, int high, boolean told) {
+    static Gap of(List<Square> row, int left) {
+      int low = 0;
+      int high = row.size();
+      for (int column = row.size() - 1; column >= 0; column--) {
+        int sign = left * row.get(column).sign();
+        low = sign > 0 ? Math.max(low, column + 1) : low;
+        high = sign < 0 ? column : high;
+      }
+      boolean inside = low > 0 && high < row.size();
+      boolean clear = row.stream().allMatch(square -> square.sign() != 0);
+      boolean known = row.stream().allMatch(square -> square.estimate().isPresent());
+      return new Gap(low, high, clear || (inside && known));
+    }
 
-  private Border(List<List<Square>> squares) {
-    this.squares = squares;
-    this.columns = squares.get(0).size();
+    boolean pinned() {
+      return told && low == high;
+    }
   }
 
   /**
-   * Looks for the border with plus at its left.
+   * Looks for the border.
    *
    * @param squares row by row
-   * @return for every row, how many columns lie at its left; none where plus or minus is clear
-   *     nowhere, or a clear square lies on the wrong side of the best one
+   * @return the border; none where plus or minus is clear nowhere, no row leaves a single place, or
+   *     a clear square would lie on the wrong side of any
    */
-  static Optional<List<Integer>> of(List<List<Square>> squares) {
-    return new Border(squares).best();
-  }
-
-  private Optional<List<Integer>> best() {
-    boolean plus = squares.stream().flatMap(List::stream).anyMatch(square -> sign(square) > 0);
-    boolean minus = squares.stream().flatMap(List::stream).anyMatch(square -> sign(square) < 0);
-    if (!plus || !minus) {
+  static Optional<Border> of(List<List<Square>> squares) {
+    boolean both = has(squares, 1) && has(squares, -1);
+    if (!both) {
       return Optional.empty();
     }
-    List<Integer> falling = cheapest(false);
-    List<Integer> rising = cheapest(true);
-    List<Integer> best = cost(rising) < cost(falling) ? rising : falling;
-    return cost(best) < CLEAR ? Optional.of(best) : Optional.empty();
+    return of(squares, true).or(() -> of(squares, false));
   }
 
-  /** Dynamic programming over rows: the cheapest border that ends at each place. */
-  private List<Integer> cheapest(boolean rising) {
-    List<double[]> costs = new ArrayList<>();
-    List<int[]> from = new ArrayList<>();
-    for (int row = 0; row < squares.size(); row++) {
-      double[] now = new double[columns + 1];
-      int[] before = new int[columns + 1];
-      for (int place = 0; place <= columns; place++) {
-        before[place] = row == 0 ? 0 : bestBefore(costs.get(row - 1), place, rising);
-        double past = row == 0 ? 0 : costs.get(row - 1)[before[place]];
-        now[place] = past + cost(row, place);
-      }
-      costs.add(now);
-      from.add(before);
-    }
-    List<Integer> places = new ArrayList<>();
-    int place = bestBefore(costs.get(squares.size() - 1), rising ? columns : 0, rising);
-    for (int row = squares.size() - 1; row >= 0; row--) {
-      places.add(place);
-      place = from.get(row)[place];
-    }
-    Collections.reverse(places);
-    return places;
+  private static boolean has(List<List<Square>> squares, int sign) {
+    return squares.stream().flatMap(List::stream).anyMatch(square -> square.sign() == sign);
   }
 
-  private int bestBefore(double[] costs, int place, boolean rising) {
-    int best = place;
-    int step = rising ? -1 : 1;
-    for (int at = place; at >= 0 && at <= columns; at += step) {
-      best = costs[at] < costs[best] ? at : best;
-    }
-    return best;
+  private static Optional<Border> of(List<List<Square>> squares, boolean plusLeft) {
+    List<Gap> gaps = squares.stream().map(row -> Gap.of(row, plusLeft ? 1 : -1)).toList();
+    boolean drawn = gaps.stream().anyMatch(Gap::pinned) && (falls(gaps) || rises(gaps));
+    List<Integer> places = gaps.stream().map(gap -> gap.pinned() ? gap.low() : NO_LINE).toList();
+    return drawn ? Optional.of(new Border(places, plusLeft)) : Optional.empty();
   }
 
-  private double cost(List<Integer> places) {
-    double sum = 0;
-    for (int row = 0; row < places.size(); row++) {
-      sum += cost(row, places.get(row));
-    }
-    return sum;
-  }
-
-  private double cost(int row, int place) {
-    double sum = 0;
-    for (int column = 0; column < columns; column++) {
-      Square square = squares.get(row).get(column);
-      double value = square.estimate().map(Estimate::value).orElse(0.0);
-      boolean wrong = column < place ? value < 0 : value > 0;
-      if (wrong) {
-        sum += sign(square) == 0 ? UNCLEAR : CLEAR;
+  /** Whether some border moves left, or not at all, from each row to the next. */
+  private static boolean falls(List<Gap> gaps) {
+    int most = Integer.MAX_VALUE;
+    for (Gap gap : gaps) {
+      most = Math.min(most, gap.high());
+      if (most < gap.low()) {
+        return false;
       }
     }
-    return sum;
+    return true;
   }
 
-  private static int sign(Square square) {
-    return square.estimate().map(Estimate::clearSign).orElse(0);
+  private static boolean rises(List<Gap> gaps) {
+    List<Gap> upward = new ArrayList<>();
+    gaps.forEach(gap -> upward.add(0, gap));
+    return falls(upward);
   }
 }

@@ -3,9 +3,8 @@ package org.tallywall.experiments.paper;
 import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.reports.document.Part;
-import org.tallywall.reports.figure.SquareMap;
-import org.tallywall.reports.figure.SquareMap.Square;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 
 /** The answer of a study that asks when a choice holds. */
 final class BranchAnswer {
@@ -14,65 +13,51 @@ final class BranchAnswer {
           + " luck, and play as before afterwards; it does not say what a player is worth who always"
           + " chooses so.";
 
+  private static final String CLEAR =
+      "Clear is what stays clear when all situations are counted together: among many, a few look"
+          + " clear by luck.";
+  private static final int OPEN = 0;
+  private static final int MORE = 1;
+  private static final int LESS = 2;
+  private static final int SELDOM = 3;
+
   private BranchAnswer() {}
 
   static Part.Answer of(Results results) {
+    List<BranchMap> maps = BranchChart.all(results);
     List<Part.Paragraph> paragraphs = new ArrayList<>();
+    maps.forEach(map -> paragraphs.add(Part.Paragraph.of(map.rule())));
+    paragraphs.add(Part.Paragraph.of(ONCE + BranchWords.moment(results)));
+    paragraphs.add(Part.Paragraph.of(CLEAR));
+    return new Part.Answer(headline(results), paragraphs);
+  }
+
+  /** How many situations speak for what, over all squares and options. */
+  private static String headline(Results results) {
+    String primary = results.study().text("primary");
     int[] counts = new int[4];
-    List<SquareMap> maps = BranchChart.all(results);
-    for (SquareMap map : maps) {
-      map.squares().forEach(row -> row.forEach(square -> counts[place(square)]++));
-      map.border()
-          .ifPresent(
-              border ->
-                  paragraphs.add(Part.Paragraph.of(rule(results, map, border.columnsBefore()))));
-    }
-    int all = counts[0] + counts[1] + counts[2] + counts[3];
-    String headline =
-        "Of %d situations, it is clearly better in %d to %s and in %d to %s; in %d it could not be told, and %d came up too seldom to say anything."
-            .formatted(
-                all, counts[1], first(results), counts[2], second(results), counts[0], counts[3]);
-    paragraphs.add(Part.Paragraph.of(ONCE));
-    return new Part.Answer(headline, paragraphs);
-  }
-
-  /** The choice that all squares speak of. */
-  private static String first(Results results) {
-    return BranchChart.words(results.rows("branch").get(0).text("compared-with"));
-  }
-
-  /** The choices that it is compared with. */
-  private static String second(Results results) {
-    List<String> others =
+    List<Sheet.Row> rows =
         results.rows("branch").stream()
-            .map(row -> BranchChart.words(row.text("option")))
-            .distinct()
+            .filter(row -> primary.isEmpty() || row.text("measure").equals(primary))
             .toList();
-    return others.size() == 1 ? others.get(0) : "choose otherwise";
-  }
-
-  private static int place(Square square) {
-    if (square.estimate().isEmpty()) {
-      return 3;
-    }
-    int sign = square.estimate().get().clearSign();
-    return sign == 0 ? 0 : sign > 0 ? 1 : 2;
-  }
-
-  /** The border in words: up to how many tiles away, for each part of the wall. */
-  private static String rule(Results results, SquareMap map, List<Integer> columnsBefore) {
-    List<String> rows = new ArrayList<>();
-    for (int row = 0; row < columnsBefore.size(); row++) {
-      int columns = columnsBefore.get(row);
-      String away =
-          columns == 0 ? "never" : "up to " + map.across().labels().get(columns - 1) + " away";
-      rows.add("with %s tiles left %s".formatted(map.down().labels().get(row), away));
-    }
-    return "The rule to remember%s: %s %s; else %s."
+    rows.forEach(row -> counts[place(results, row)]++);
+    String measure = MeasureWords.of(primary).map(MeasureWords::heading).orElse("points");
+    return "%s: %s clearly more in %d of %d situations, clearly less in %d; in %d it could not be told, and %d came up too seldom to say anything."
         .formatted(
-            map.caption().title().replaceFirst("^[^(]*", " ").stripTrailing(),
-            first(results),
-            String.join(", ", rows),
-            second(results));
+            BranchWords.sentence(BranchWords.of(rows.get(0)).instead()),
+            measure,
+            counts[MORE],
+            rows.size(),
+            counts[LESS],
+            counts[OPEN],
+            counts[SELDOM]);
+  }
+
+  private static int place(Results results, Sheet.Row row) {
+    if (row.ranged("difference").isEmpty()) {
+      return row.text("method").equals("too few") ? SELDOM : OPEN;
+    }
+    int sign = BranchChart.clear(row, results.confidence());
+    return sign == 0 ? OPEN : sign < 0 ? MORE : LESS;
   }
 }

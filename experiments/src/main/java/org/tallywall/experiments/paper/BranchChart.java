@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.Sign;
@@ -16,8 +17,8 @@ import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
 
 /**
- * Play on or hold back? A square for every situation, with what the first choice of the study is
- * worth beside another. The file has it the other way round: the other choice less the first.
+ * A square for every situation, with what the first choice of the study is worth beside another.
+ * The file has it the other way round: the other choice less the first.
  */
 final class BranchChart {
   private static final String ACROSS = "away";
@@ -32,7 +33,7 @@ final class BranchChart {
   }
 
   /** A map for every value of what is neither across nor down, as the number of exposures. */
-  static List<SquareMap> all(Results results) {
+  static List<BranchMap> all(Results results) {
     Map<String, List<Sheet.Row>> groups = new LinkedHashMap<>();
     boolean there =
         results.sheet("branch").filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN)).isPresent();
@@ -43,13 +44,13 @@ final class BranchChart {
         }
       }
     }
-    List<SquareMap> figures = new ArrayList<>();
+    List<BranchMap> maps = new ArrayList<>();
     groups.forEach(
         (name, rows) -> {
-          int number = groups.size() == 1 ? 0 : figures.size() + 1;
-          figures.add(new BranchChart(results, rows).figure(name, number));
+          int number = groups.size() == 1 ? 0 : maps.size() + 1;
+          maps.add(new BranchChart(results, rows).map(name, number));
         });
-    return figures;
+    return maps;
   }
 
   private static boolean isShown(Results results, Sheet.Row row) {
@@ -74,67 +75,45 @@ final class BranchChart {
     boolean several =
         results.rows("branch").stream().map(one -> one.text("option")).distinct().count() > 1;
     if (several) {
-      words.add(words(row.text("option")));
+      words.add(BranchWords.plain(row.text("option")));
     }
     return String.join(", ", words);
   }
 
-  /** The choice that the squares speak of: plus means that it is better than the other. */
-  String choice() {
-    return words(rows.get(0).text("compared-with"));
-  }
-
-  /** The choice that it is compared with. */
-  String other() {
-    return words(rows.get(0).text("option"));
-  }
-
-  SquareMap figure(String group, int number) {
+  private BranchMap map(String group, int number) {
     List<String> columns = values(ACROSS, false);
     List<String> walls = values(DOWN, true);
     List<List<Square>> squares = new ArrayList<>();
     for (String wall : walls) {
       squares.add(columns.stream().map(away -> square(away, wall)).toList());
     }
-    Optional<SquareMap.Border> border =
-        Border.of(squares)
-            .map(
-                places ->
-                    new SquareMap.Border(
-                        places,
-                        "the rule to remember: left of this line %s, right of it %s"
-                            .formatted(choice(), other())));
-    String unit =
-        MeasureWords.of(results.study().text("primary"))
-            .map(MeasureWords::unit)
-            .orElse("points in 100 games")
-            .replace("100 games", "100 such games")
-            .replace("games in 100", "games in 100 such games");
+    BranchWords words = BranchWords.of(rows.get(0));
+    Optional<Border> border = Border.of(squares);
+    String unit = unit(results);
     List<String> labels = ranges(walls);
     Caption caption =
         new Caption(
-            "play-on-or-hold-back" + (number == 0 ? "" : "-" + number),
-            "Play on or hold back?" + (group.isEmpty() ? "" : " (" + group + ")"),
+            "which-choice" + (number == 0 ? "" : "-" + number),
+            words.question() + (group.isEmpty() ? "" : " (" + group + ")"),
             described(columns, labels, squares, unit),
             Notes.under(results));
-    return new SquareMap(
-        caption,
-        new Axis(
-            "what %s gains over %s".formatted(Wording.quoted(choice()), Wording.quoted(other())),
-            unit),
-        new Side(new Axis("tiles away", ""), columns),
-        new Side(new Axis("tiles left in the wall", ""), labels),
-        squares,
-        border);
+    SquareMap figure =
+        new SquareMap(
+            caption,
+            new Axis(words.instead(), unit),
+            new Side(new Axis("tiles away", ""), columns),
+            new Side(new Axis("tiles left in the wall", ""), labels),
+            squares,
+            border.map(line -> new SquareMap.Border(line.places(), words.border(line.plusLeft()))));
+    return new BranchMap(figure, words, group, border);
   }
 
-  static String words(String option) {
-    return switch (option) {
-      case "own-need" -> "play on by the own need";
-      case "safest" -> "throw the safest tile";
-      case "" -> "the other choice";
-      default -> option;
-    };
+  private static String unit(Results results) {
+    return MeasureWords.of(results.study().text("primary"))
+        .map(MeasureWords::unit)
+        .orElse("points in 100 games")
+        .replace("100 games", "100 such games")
+        .replace("games in 100", "games in 100 such games");
   }
 
   private List<String> values(String column, boolean falling) {
@@ -151,9 +130,22 @@ final class BranchChart {
     return rows.stream()
         .filter(row -> row.text(ACROSS).equals(away) && row.text(DOWN).equals(wall))
         .findFirst()
-        .flatMap(row -> row.ranged("difference"))
-        .map(ranged -> Square.of(ranged.inHundred().negated().estimate()))
+        .map(this::square)
         .orElse(Square.tooFew());
+  }
+
+  private Square square(Sheet.Row row) {
+    return row.ranged("difference")
+        .map(ranged -> ranged.inHundred().negated().estimate())
+        .map(e -> clear(row, results.confidence()) == 0 ? Square.unclear(e) : Square.of(e))
+        .orElse(Square.tooFew());
+  }
+
+  /** 1 or −1 where the range leaves out 0 and stays clear with all squares counted, else 0. */
+  static int clear(Sheet.Row row, double confidence) {
+    OptionalDouble holm = row.number("p-holm");
+    boolean clear = holm.isPresent() && holm.getAsDouble() < 1 - confidence;
+    return clear ? row.ranged("difference").map(r -> r.estimate().clearSign()).orElse(0) : 0;
   }
 
   /** Upper edges as ranges: 60, 45 become "60 to 46", "45 to 0". */
@@ -175,12 +167,11 @@ final class BranchChart {
     for (int row = 0; row < walls.size(); row++) {
       List<String> cells = new ArrayList<>();
       for (int column = 0; column < columns.size(); column++) {
+        Square square = squares.get(row).get(column);
         String value =
-            squares
-                .get(row)
-                .get(column)
+            square
                 .estimate()
-                .map(e -> e.clearSign() == 0 ? "cannot be told" : e.text(Sign.PLUS_AND_MINUS))
+                .map(e -> square.sign() == 0 ? "cannot be told" : e.text(Sign.PLUS_AND_MINUS))
                 .orElse("too few deals");
         cells.add(columns.get(column) + " away " + value);
       }

@@ -20,7 +20,8 @@ final class Charts {
   }
 
   private static List<Figure> answers(Results results) {
-    List<Figure> figures = new ArrayList<>(BranchChart.all(results));
+    List<Figure> figures = new ArrayList<>();
+    BranchChart.all(results).forEach(map -> figures.add(map.figure()));
     SweepChart.of(results).ifPresent(figures::add);
     if (figures.isEmpty()) {
       DifferenceChart.of(results).ifPresent(figures::add);

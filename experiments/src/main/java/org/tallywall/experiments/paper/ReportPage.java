@@ -47,7 +47,7 @@ final class ReportPage {
         parts,
         "Where it came into play",
         Fold.OPEN,
-        grids(new EffectTables(results).all(), Handles.SORT_AND_FILTER));
+        grids(EffectTables.of(results), Handles.SORT_AND_FILTER));
     section(parts, "More figures", Fold.OPEN, grids(OtherTables.of(results), Handles.SORT));
     section(parts, "Deals set aside", Fold.OPEN, faults());
     section(parts, "Games to look at", Fold.FIXED, games());

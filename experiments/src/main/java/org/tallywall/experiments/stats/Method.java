@@ -12,6 +12,8 @@ public enum Method {
   T_OVER_DEALS("t over deals"),
   /** The interval of a ratio of two sums over deals, made linear. */
   RATIO_OVER_DEALS("ratio over deals"),
+  /** Exact limits of the shares of deals that came out more and fewer, put together. */
+  FEW_DIFFER("Clopper-Pearson on deals that differ"),
   /** Newcombe's interval of a difference of paired proportions. */
   NEWCOMBE_PAIRED("Newcombe paired"),
   /** The normal interval with the spread found by drawing whole deals again. */

@@ -11,6 +11,12 @@ public final class EffectTally {
   private final ExactSum differenceSquared = new ExactSum();
   private final ExactSum gamesSquared = new ExactSum();
   private final ExactSum product = new ExactSum();
+  private final ExactSum cubes = new ExactSum();
+  private final ExactSum squaresTimesGames = new ExactSum();
+  private final ExactSum timesGamesSquared = new ExactSum();
+  private final ExactSum gamesCubed = new ExactSum();
+  private long more;
+  private long fewer;
 
   /** No deals yet. */
   public EffectTally() {}
@@ -28,6 +34,14 @@ public final class EffectTally {
       differenceSquared.addSquare(sum);
       gamesSquared.addSquare(number);
       product.add(Math.multiplyExact(sum, number));
+      long square = Math.multiplyExact(sum, sum);
+      long numberSquared = Math.multiplyExact(number, number);
+      cubes.add(Math.multiplyExact(square, sum));
+      squaresTimesGames.add(Math.multiplyExact(square, number));
+      timesGamesSquared.add(Math.multiplyExact(sum, numberSquared));
+      gamesCubed.add(Math.multiplyExact(numberSquared, number));
+      more += sum > 0 ? 1 : 0;
+      fewer += sum < 0 ? 1 : 0;
     }
   }
 
@@ -38,6 +52,12 @@ public final class EffectTally {
     differenceSquared.carry(carrier);
     gamesSquared.carry(carrier);
     product.carry(carrier);
+    cubes.carry(carrier);
+    squaresTimesGames.carry(carrier);
+    timesGamesSquared.carry(carrier);
+    gamesCubed.carry(carrier);
+    more = carrier.carry(more);
+    fewer = carrier.carry(fewer);
   }
 
   /**
@@ -51,6 +71,12 @@ public final class EffectTally {
     differenceSquared.add(other.differenceSquared);
     gamesSquared.add(other.gamesSquared);
     product.add(other.product);
+    cubes.add(other.cubes);
+    squaresTimesGames.add(other.squaresTimesGames);
+    timesGamesSquared.add(other.timesGamesSquared);
+    gamesCubed.add(other.gamesCubed);
+    more += other.more;
+    fewer += other.fewer;
   }
 
   /**
@@ -96,5 +122,59 @@ public final class EffectTally {
    */
   public ExactSum product() {
     return product;
+  }
+
+  /**
+   * The cubes of the deals' differences.
+   *
+   * @return their sum
+   */
+  public ExactSum cubes() {
+    return cubes;
+  }
+
+  /**
+   * The squares of the deals' differences times their numbers of games.
+   *
+   * @return their sum
+   */
+  public ExactSum squaresTimesGames() {
+    return squaresTimesGames;
+  }
+
+  /**
+   * The deals' differences times the squares of their numbers of games.
+   *
+   * @return their sum
+   */
+  public ExactSum timesGamesSquared() {
+    return timesGamesSquared;
+  }
+
+  /**
+   * The cubes of the deals' numbers of games.
+   *
+   * @return their sum
+   */
+  public ExactSum gamesCubed() {
+    return gamesCubed;
+  }
+
+  /**
+   * Deals whose differences add up to more than nothing.
+   *
+   * @return how many
+   */
+  public long more() {
+    return more;
+  }
+
+  /**
+   * Deals whose differences add up to less than nothing.
+   *
+   * @return how many
+   */
+  public long fewer() {
+    return fewer;
   }
 }

@@ -67,11 +67,16 @@ class PapersTest {
   @Test
   void notes_ofSituations_turnTheFileRoundAndSayTheRule() throws IOException {
     assertThat(notes(SampleResults.branch(folder)))
-        .contains("better in 6 to play on by the own need and in 5 to throw the safest tile")
-        .contains("in 4 it could not be told, and 1 came up too seldom")
-        .contains("with 60 to 46 tiles left up to 4 away", "with 15 to 0 tiles left up to 2 away");
-    assertThat(Files.readString(folder.resolve("charts/play-on-or-hold-back.svg")))
-        .contains("+810", "+610 to +1,010", "too few", "the rule to remember");
+        .contains("Throwing by your own need instead of throwing the safest tile: points clearly")
+        .contains("more in 4 of 16 situations, clearly less in 6; in 5 it could not be told, and 1")
+        .contains("with 45 to 31 tiles left throw by your own need up to 3 away, and throw the")
+        .contains("with 60 to 46, 30 to 16, 15 to 0 tiles left it cannot be told");
+    String page = Files.readString(folder.resolve("report.html"));
+    assertThat(row(page, ">810 (610 to 1,010)<")).contains(">throw by your own need<", "yes, more");
+    assertThat(row(page, ">220 (20 to 420)<")).contains(">could not be told<");
+    assertThat(Files.readString(folder.resolve("charts/which-choice.svg")))
+        .contains("+810", "+610 to +1,010", "too few", "the rule to remember")
+        .contains("60 to 46: 2 away +810 (+610 to +1,010)", "4 away cannot be told");
   }
 
   @Test

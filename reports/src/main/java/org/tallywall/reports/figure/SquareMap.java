@@ -47,7 +47,7 @@ public record SquareMap(
     border.ifPresent(
         line -> {
           boolean fits = line.columnsBefore().size() == rows;
-          fits &= line.columnsBefore().stream().allMatch(c -> c >= 0 && c <= columns);
+          fits &= line.columnsBefore().stream().allMatch(c -> c >= Border.NO_LINE && c <= columns);
           Demand.that(fits, where, "the border needs a place between columns for every row");
         });
   }
@@ -74,20 +74,43 @@ public record SquareMap(
   }
 
   /**
-   * One square: an estimate shows plus or minus if its range leaves out 0, and nothing if it does
-   * not.
+   * One square: plus or minus shows only where it is clear.
    *
    * @param estimate the difference and its range; none if there was too little to look at
+   * @param sign 1 where plus is clear, −1 where minus is, else 0
    */
-  public record Square(Optional<Estimate> estimate) {
+  public record Square(Optional<Estimate> estimate, int sign) {
     /**
-     * Makes a square with a difference.
+     * Takes a square.
+     *
+     * @param estimate the difference and its range; none if there was too little to look at
+     * @param sign 1 where plus is clear, −1 where minus is, else 0
+     * @throws IllegalArgumentException if a sign is called clear whose range does not leave out 0
+     */
+    public Square {
+      int range = estimate.map(Estimate::clearSign).orElse(0);
+      Demand.that(sign == 0 || sign == range, "a square", "the sign is not that of the range");
+    }
+
+    /**
+     * Makes a square whose range alone tells whether plus or minus is clear.
      *
      * @param estimate the difference and its range
      * @return the square
      */
     public static Square of(Estimate estimate) {
-      return new Square(Optional.of(estimate));
+      return new Square(Optional.of(estimate), estimate.clearSign());
+    }
+
+    /**
+     * Makes a square that is not clear, whatever its own range says: among many squares some range
+     * leaves out 0 by luck.
+     *
+     * @param estimate the difference and its range
+     * @return the square
+     */
+    public static Square unclear(Estimate estimate) {
+      return new Square(Optional.of(estimate), 0);
     }
 
     /**
@@ -96,21 +119,25 @@ public record SquareMap(
      * @return the square
      */
     public static Square tooFew() {
-      return new Square(Optional.empty());
+      return new Square(Optional.empty(), 0);
     }
   }
 
   /**
-   * A line through the field from top to bottom, in steps.
+   * A line through the field from top to bottom, in steps. Rows may have no part in it.
    *
-   * @param columnsBefore for every row, how many columns lie at the left of the line
+   * @param columnsBefore for every row, how many columns lie at the left of the line, or {@link
+   *     #NO_LINE}
    * @param words the rule that it stands for
    */
   public record Border(List<Integer> columnsBefore, String words) {
+    /** Stands for a row that the line leaves out. */
+    public static final int NO_LINE = -1;
+
     /**
      * Takes a border and copies its list.
      *
-     * @param columnsBefore for every row, how many columns lie at the left
+     * @param columnsBefore for every row, how many columns lie at the left, or {@link #NO_LINE}
      * @param words the rule
      * @throws IllegalArgumentException if the words are missing
      */

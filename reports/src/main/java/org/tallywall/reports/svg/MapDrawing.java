@@ -17,6 +17,7 @@ final class MapDrawing {
   private static final double TALL = 124;
 
   private static final double PLAQUE = 10;
+  private static final double OVERHANG = 6;
   private static final double LABELS = 300;
   private static final String TOO_FEW = "too few";
   private static final Stroke FRAME = Stroke.of(Colour.LINE, 2);
@@ -87,7 +88,7 @@ final class MapDrawing {
   }
 
   private static int sign(Square square) {
-    return square.estimate().map(Estimate::clearSign).orElse(0);
+    return square.sign();
   }
 
   private String fill(int sign) {
@@ -144,7 +145,7 @@ final class MapDrawing {
     String value = estimate.valueText(Sign.PLUS_AND_MINUS);
     List<String> range = range(square, box.width());
     double high = Face.STRONG.lineHeight() + range.size() * Face.SMALL.lineHeight();
-    if (estimate.clearSign() < 0) {
+    if (sign(square) < 0) {
       double wide = Math.max(TextWidth.of(value, Face.STRONG), Sheet.widest(range, Face.SMALL));
       double left = box.centre() - wide / 2 - PLAQUE;
       double top = box.middle() - high / 2 - 1;
@@ -159,16 +160,36 @@ final class MapDrawing {
     }
   }
 
+  /** The line, in as many pieces as rows without a part in it make of it. */
   private void border(SquareMap.Border line, double left, double top, double width) {
-    double x = left + line.columnsBefore().get(0) * width;
-    Path path = Path.at(x, top - 6);
-    for (int row = 0; row < line.columnsBefore().size(); row++) {
-      double next = left + line.columnsBefore().get(row) * width;
-      path.to(x, top + row * height).to(next, top + row * height);
-      x = next;
+    List<Integer> places = line.columnsBefore();
+    List<Path> pieces = new ArrayList<>();
+    int row = 0;
+    while (row < places.size()) {
+      int from = row;
+      while (row < places.size() && places.get(row) != SquareMap.Border.NO_LINE) {
+        row++;
+      }
+      if (row > from) {
+        List<Double> xs =
+            places.subList(from, row).stream().map(place -> left + place * width).toList();
+        pieces.add(piece(xs, top + from * height, from == 0, row == places.size()));
+      } else {
+        row++;
+      }
     }
-    path.to(x, top + line.columnsBefore().size() * height + 6);
-    sketch.path(path.open(), Stroke.of(Colour.WHITE, 15));
-    sketch.path(path.open(), BORDER);
+    pieces.forEach(piece -> sketch.path(piece.open(), Stroke.of(Colour.WHITE, 15)));
+    pieces.forEach(piece -> sketch.path(piece.open(), BORDER));
+  }
+
+  /** A piece through rows that follow each other; it sticks out of the field above and below. */
+  private Path piece(List<Double> xs, double top, boolean atTop, boolean atBottom) {
+    double x = xs.get(0);
+    Path path = Path.at(x, top - (atTop ? OVERHANG : 0));
+    for (int row = 0; row < xs.size(); row++) {
+      path.to(x, top + row * height).to(xs.get(row), top + row * height);
+      x = xs.get(row);
+    }
+    return path.to(x, top + xs.size() * height + (atBottom ? OVERHANG : 0));
   }
 }

@@ -1,5 +1,6 @@
 package org.tallywall.reports.figure;
 
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -92,6 +93,15 @@ class FigureTest {
     refused(
         () -> new BandCurve(CAPTION, AXIS, AXIS, Scale.LEVEL, "", List.of(first, second)),
         "figure wins: points go from left to right");
+  }
+
+  @Test
+  void square_whoseRangeHoldsNought_cannotBeCalledClear() {
+    Estimate open = new Estimate(1, -1, 3);
+    assertThat(Square.unclear(new Estimate(3, 1, 5)).sign()).isZero();
+    assertThat(Square.of(new Estimate(-3, -5, -1)).sign()).isEqualTo(-1);
+    assertThatThrownBy(() -> new Square(Optional.of(open), 1))
+        .isInstanceOf(IllegalArgumentException.class);
   }
 
   @Test

@@ -2,26 +2,28 @@ package org.tallywall.experiments.design.branch;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** What can be done at the decision that a study branches at. */
 public enum BranchOption {
   /** Throws what the own hand needs least, whatever the others show. */
-  OWN_NEED("own-need", Moment.DISCARD, "throws by its own need"),
+  OWN_NEED("own-need", Moment.DISCARD),
   /** Throws the safest tile that it holds. */
-  SAFEST("safest", Moment.DISCARD, "throws the safest tile"),
-  /** Lets the tile go. */
-  NOTHING("nothing", Moment.CLAIM, "lets the tile go"),
-  /** Claims the tile, with as few jokers as it can. */
-  CLAIM("claim *", Moment.CLAIM, "claims the tile");
+  SAFEST("safest", Moment.DISCARD),
+  /** Lets the tile lie. */
+  NOTHING("nothing", Moment.CLAIM),
+  /** Claims the tile so that the hand comes nearest, with as few jokers as it can. */
+  CLAIM("claim", Moment.CLAIM);
+
+  /** An older way to write {@link #CLAIM}. */
+  private static final String CLAIM_ANY = "claim *";
 
   private final String text;
   private final Moment moment;
-  private final String words;
 
-  BranchOption(String text, Moment moment, String words) {
+  BranchOption(String text, Moment moment) {
     this.text = text;
     this.moment = moment;
-    this.words = words;
   }
 
   /**
@@ -43,12 +45,14 @@ public enum BranchOption {
   }
 
   /**
-   * What it does, for readers.
+   * The option that a study or a table names.
    *
-   * @return a few words without a subject
+   * @param text its name
+   * @return the option, if there is one
    */
-  public String words() {
-    return words;
+  public static Optional<BranchOption> of(String text) {
+    String name = text.equals(CLAIM_ANY) ? CLAIM.text : text;
+    return Arrays.stream(values()).filter(option -> option.text.equals(name)).findFirst();
   }
 
   /**

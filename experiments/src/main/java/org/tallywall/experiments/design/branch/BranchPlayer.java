@@ -22,11 +22,13 @@ final class BranchPlayer implements Player {
   private final Moment moment;
   private final Cells cells;
   private final RackMeter meter = new RackMeter();
+  private final NearestClaim claims = new NearestClaim();
   private final Rack rack = new Rack();
   private final int[] position = new int[Feature.values().length];
   private final int anyAway;
   private final int line;
   private Option option;
+  private boolean looks;
   private int decisions;
   private int branchAt = NOT_NOW;
   private int cell = Cells.NONE;
@@ -50,6 +52,7 @@ final class BranchPlayer implements Player {
 
   /** Begins a game in which the first decision that fits a square is looked for. */
   void look() {
+    looks = true;
     decisions = 0;
     option = null;
     branchAt = NOT_NOW;
@@ -58,6 +61,7 @@ final class BranchPlayer implements Player {
 
   /** Begins a game in which an option is taken at the decision that was found. */
   void take(Option taken) {
+    looks = false;
     decisions = 0;
     option = taken;
   }
@@ -77,21 +81,30 @@ final class BranchPlayer implements Player {
     return wall;
   }
 
-  /** Whether the option is to be taken now; notes the position while it looks. */
+  /**
+   * Whether the option is to be taken now. Only a game played to look is searched: what comes up
+   * while another player's options are tried never happened in it.
+   */
   private boolean decides(SeatView view) {
     int now = decisions++;
-    if (option != null) {
-      return now == branchAt;
+    if (looks && branchAt == NOT_NOW) {
+      note(view, now);
     }
-    if (branchAt == NOT_NOW) {
-      int square = square(view);
-      if (square != Cells.NONE) {
-        cell = square;
-        branchAt = now;
-        wall = view.wallLeft();
-      }
+    return option != null && now == branchAt;
+  }
+
+  private void note(SeatView view, int now) {
+    int square = square(view);
+    if (square != Cells.NONE && (moment == Moment.DISCARD || helps(view))) {
+      cell = square;
+      branchAt = now;
+      wall = view.wallLeft();
     }
-    return false;
+  }
+
+  /** Whether a claim would bring the hand nearer; else there is nothing to decide. */
+  private boolean helps(SeatView view) {
+    return claims.find(view) != ClaimChoice.nothing();
   }
 
   private int square(SeatView view) {
@@ -124,7 +137,7 @@ final class BranchPlayer implements Player {
   public ClaimChoice claim(SeatView view, RandomStream random) {
     ClaimChoice usual = inner.claim(view, random);
     boolean asked = moment == Moment.CLAIM && !view.complete();
-    return asked && decides(view) ? option.claim(view, usual) : usual;
+    return asked && decides(view) ? option.claim(claims.find(view)) : usual;
   }
 
   @Override

@@ -88,10 +88,10 @@ final class BranchReader {
 
   private BranchOption option(Node node, Moment moment, List<String> known) {
     String text = node.value() instanceof String word ? word : "";
-    for (BranchOption option : BranchOption.values()) {
-      if (option.moment() == moment && option.text().equals(text)) {
-        return option;
-      }
+    Optional<BranchOption> found =
+        BranchOption.of(text).filter(option -> option.moment() == moment);
+    if (found.isPresent()) {
+      return found.get();
     }
     faults.fault(
         node.place(),

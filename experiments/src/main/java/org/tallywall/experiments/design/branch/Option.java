@@ -1,8 +1,6 @@
 package org.tallywall.experiments.design.branch;
 
-import java.util.Comparator;
 import org.tallywall.core.play.ClaimChoice;
-import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.TurnChoice;
@@ -66,17 +64,8 @@ record Option(BranchOption what, Player player) {
     return player.turn(view, random);
   }
 
-  ClaimChoice claim(SeatView view, ClaimChoice usual) {
-    if (what == BranchOption.NOTHING) {
-      return ClaimChoice.nothing();
-    }
-    if (usual instanceof ClaimChoice.Expose) {
-      return usual;
-    }
-    return LegalMoves.exposures(view).stream()
-        .min(
-            Comparator.comparingInt((ClaimChoice choice) -> ((ClaimChoice.Expose) choice).jokers())
-                .thenComparingInt(choice -> ((ClaimChoice.Expose) choice).size()))
-        .orElse(usual);
+  /** What is done about a tile on offer, where one claim brings the hand nearest. */
+  ClaimChoice claim(ClaimChoice nearest) {
+    return what == BranchOption.NOTHING ? ClaimChoice.nothing() : nearest;
   }
 }

@@ -79,14 +79,14 @@ class AlikePlayersTest {
     private int ranges;
     private int clear;
 
-    void add(FiringTally firing, int measure) {
+    void add(FiringTally firing, int measure, Measure what) {
       EffectTally effect = firing.effect(measure);
       double difference = effect.difference().value().doubleValue();
       sum += difference;
       squares += difference * difference;
       Optional<Interval> range =
-          Effects.effect(firing, measure, new Certainty(0.95, true))
-              .flatMap(estimate -> estimate.interval());
+          Effects.effect(firing, measure, what, new Certainty(0.95, true))
+              .flatMap(found -> found.estimate().interval());
       ranges += range.isPresent() ? 1 : 0;
       clear += range.filter(one -> one.low() > 0 || one.high() < 0).isPresent() ? 1 : 0;
     }
@@ -117,7 +117,8 @@ class AlikePlayersTest {
           rows.computeIfAbsent(habit + " " + measure.text(), name -> new Row())
               .add(
                   tally.firing(Habits.names().indexOf(habit)),
-                  pattern.question().measures().indexOf(measure));
+                  pattern.question().measures().indexOf(measure),
+                  measure);
         }
       }
     }

@@ -1,0 +1,57 @@
+package org.tallywall.experiments.paper;
+
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+
+/**
+ * The two choices that a branch study compares, in words. The file has the second less the first;
+ * readers are told the first less the second, in the order of the study.
+ *
+ * @param first the choice that squares speak of, as the file names it
+ * @param second the choice beside it
+ */
+record BranchWords(String first, String second) {
+
+  static BranchWords of(Sheet.Row row) {
+    return new BranchWords(row.text("compared-with"), row.text("option"));
+  }
+
+  /** What is done, as in "throw the safest tile". */
+  static String plain(String option) {
+    return OptionWords.of(option).map(OptionWords::plain).orElse(option);
+  }
+
+  /** The same as a subject, as in "throwing the safest tile". */
+  private static String doing(String option) {
+    return OptionWords.of(option).map(OptionWords::doing).orElse(option);
+  }
+
+  /** Which is asked about. */
+  String question() {
+    return sentence(plain(first)) + ", or " + plain(second) + "?";
+  }
+
+  /** What a number in a square is the worth of. */
+  String instead() {
+    return doing(first) + " instead of " + doing(second);
+  }
+
+  /** What stands at both sides of a border. */
+  String border(boolean firstLeft) {
+    return "the rule to remember: left of this line %s, right of it %s"
+        .formatted(plain(firstLeft ? first : second), plain(firstLeft ? second : first));
+  }
+
+  /** The words with a capital letter. */
+  static String sentence(String words) {
+    return words.isEmpty() ? words : Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
+  /** What counts as a decision, where that is not plain from the choices. */
+  static String moment(Results results) {
+    return "claim".equals(results.study().object("branch").get("at"))
+        ? " Looked at is the first discard of a game that would bring the hand nearer if it were"
+            + " claimed; the claim is the one that brings it nearest, with the fewest jokers."
+        : "";
+  }
+}

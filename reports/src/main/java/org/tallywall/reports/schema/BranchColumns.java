@@ -1,0 +1,113 @@
+package org.tallywall.reports.schema;
+
+import java.util.List;
+import org.tallywall.reports.table.Column;
+
+/** The columns of {@code branch.csv}. */
+public final class BranchColumns {
+  /** The file's name without its ending. */
+  public static final String FILE = "branch";
+
+  /** The column {@code exposures-on-one-rack}. */
+  public static final Column EXPOSURES_ON_ONE_RACK =
+      Column.integer(
+              "exposures-on-one-rack",
+              "exposures",
+              "Most exposures on one rack of the other players.")
+          .headed("exposures on one rack");
+
+  /** The column {@code away}. */
+  public static final Column AWAY =
+      Column.integer("away", "tiles", "Tiles away of the studied player's rack.")
+          .headed("tiles away");
+
+  /** The column {@code wall}. */
+  public static final Column WALL =
+      Column.integer(
+              "wall",
+              "tiles",
+              "Most tiles left in the wall; the square reaches down to the next smaller one, the last to 0.")
+          .headed("wall, at most");
+
+  /** The column {@code option}. */
+  public static final Column OPTION =
+      Column.text(
+          "option",
+          "What is done at the decision; \"claim\" is the claim that brings the hand nearest, with the fewest jokers (where no claim brings it nearer, there is no decision).");
+
+  /** The column {@code compared-with}. */
+  public static final Column COMPARED_WITH =
+      Column.text("compared-with", "The other option, on the same tiles.").headed("compared with");
+
+  /** The column {@code seat-games}. */
+  public static final Column SEAT_GAMES =
+      Column.integer("seat-games", "games", "Games of the studied player, whatever happened.");
+
+  /** The column {@code games}. */
+  public static final Column GAMES =
+      Column.integer("games", "games", "Games in which the decision was met in this square.");
+
+  /** The column {@code deals-reached}. */
+  public static final Column DEALS_REACHED =
+      Column.integer("deals-reached", "deals", "Deals with such a game.")
+          .headed("deals in which it came to this");
+
+  /** The column {@code mean-wall}. */
+  public static final Column MEAN_WALL =
+      Column.decimal("mean-wall", "tiles", "Mean number of tiles left in the wall then.");
+
+  /** The column {@code measure}. */
+  public static final Column MEASURE = Column.text("measure", "What is measured.");
+
+  /** The column {@code unit}. */
+  public static final Column UNIT = Column.text("unit", "\"share of games\", or \"per game\".");
+
+  /** The column {@code difference}. */
+  public static final Column DIFFERENCE =
+      Column.decimalInterval(
+              "difference",
+              "as in unit",
+              "Mean gap to the same games without it, in these games alone.")
+          .headed("difference in 100 such games")
+          .shownTo(1);
+
+  /** The column {@code method}. */
+  public static final Column METHOD =
+      Column.text(
+          "method",
+          "How the interval was computed; \"too few\" where fewer than 30 deals have such a game, \"no spread\" where all came to the same.");
+
+  /** The column {@code p}. */
+  public static final Column P =
+      Column.decimal("p", "chance", "Chance of so large a difference by luck alone.");
+
+  /** The column {@code p-holm}. */
+  public static final Column P_HOLM =
+      Column.decimal(
+          "p-holm",
+          "chance",
+          "The same by Holm: for all squares and options of the primary measure taken together, and for those of all the other measures.");
+
+  private BranchColumns() {}
+
+  /**
+   * The columns of the file behind those of the situation (exposures, tiles away, wall).
+   *
+   * @return from left to right
+   */
+  public static List<Column> all() {
+    return List.of(
+        OPTION,
+        COMPARED_WITH,
+        SEAT_GAMES,
+        GAMES,
+        DEALS_REACHED,
+        MEAN_WALL,
+        MEASURE,
+        UNIT,
+        DIFFERENCE,
+        METHOD,
+        P,
+        P_HOLM);
+  }
+}
