@@ -12,6 +12,7 @@ final class RatingsSummary {
   private static final int WIN_RATE = 5;
   private static final int POINTS = 6;
   private static final int RATING = 7;
+  private static final int BELOW = 8;
 
   private RatingsSummary() {}
 
@@ -26,16 +27,25 @@ final class RatingsSummary {
                 Column.decimal("points", "points per game", "Points a game.")
                     .headed("points a game"),
                 Column.decimalInterval("rating", "logarithm", "Strength beside the average.")
-                    .headed("strength beside the average"));
+                    .headed("strength beside the average"),
+                Column.decimal("below", "logarithm", "Strength is below, of one that never won.")
+                    .headed("never won: below"));
     for (var row : full.rows()) {
       table.row(
-          row.get(PLAYER), row.get(GAMES), row.get(WIN_RATE), row.get(POINTS), row.get(RATING));
+          row.get(PLAYER),
+          row.get(GAMES),
+          row.get(WIN_RATE),
+          row.get(POINTS),
+          row.get(RATING),
+          row.get(BELOW));
     }
     return table
         .note(
-            "Strength 0 is the average of these players; 0.69 more wins twice as often. A rating"
-                + " sums up who won; where ranges overlap the order is not told. Claims about one"
-                + " habit rest on comparisons on the same deals, not on ratings.")
+            "Strength 0 is the average of the players that won; of two players that differ by 0.69"
+                + " one wins twice for the other's once. A rating sums up who won; whether two"
+                + " players can be told apart stands in rating-differences.csv, not in whether"
+                + " ranges overlap. Claims about one habit rest on comparisons on the same deals,"
+                + " not on ratings.")
         .note(Summary.CAUTION)
         .build();
   }

@@ -39,7 +39,7 @@ public record StudyAnswer(
       }
       tables.add(Effects.defence(study, comparison.ways(), tally, certainty));
     } else if (design instanceof Design.RoundRobin everyone) {
-      tables.add(Ratings.of(study, everyone, tally));
+      tables.addAll(Ratings.all(study, everyone, tally));
     } else if (design instanceof Design.Branch branch) {
       tables.add(Effects.branch(study, branch, tally, certainty));
     }
