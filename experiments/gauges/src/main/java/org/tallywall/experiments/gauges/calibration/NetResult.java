@@ -49,7 +49,9 @@ final class NetResult {
     return String.join("; ", stretches);
   }
 
-  /** Whether a bin is off the same way as those before it, by up to three times as much or little. */
+  /**
+   * Whether a bin is off the same way as those before it, by up to three times as much or little.
+   */
   private static boolean isAlike(List<Bins.Row> before, Bins.Row row) {
     if (sign(row) != sign(before.get(0))) {
       return false;

@@ -36,8 +36,7 @@ class NetResultTest {
 
   @Test
   void of_smallSizes_areNotWrittenAsZero() {
-    Bins.Row small =
-        new Bins.Row(0, 0.001, 1_000, 0.0002, 0.0001, new Interval(0.00009, 0.00011));
+    Bins.Row small = new Bins.Row(0, 0.001, 1_000, 0.0002, 0.0001, new Interval(0.00009, 0.00011));
 
     assertThat(NetResult.of(List.of(small))).isEqualTo("0 to 0.1: less than 0.1 too high");
   }
