@@ -29,6 +29,7 @@ final class OtherTables {
           "passes",
           "faults",
           "ratings",
+          "rating-differences",
           "defence",
           "branch");
 

@@ -16,10 +16,16 @@ public enum Method {
   FEW_DIFFER("Clopper-Pearson on deals that differ"),
   /** Newcombe's interval of a difference of paired proportions. */
   NEWCOMBE_PAIRED("Newcombe paired"),
-  /** The normal interval with the spread found by drawing whole deals again. */
-  RESAMPLED_DEALS("resampling deals"),
   /** The interval of a median between two order statistics. */
   ORDER_STATISTICS("order statistics"),
+  /**
+   * Student's t interval of a fitted number, from the spread of whole deals within their tables.
+   */
+  FITTED_OVER_DEALS("t over deals within tables"),
+  /**
+   * The exact interval by Clopper and Pearson of the deals with a win, carried into the ratings.
+   */
+  CLOPPER_PEARSON_CARRIED("Clopper-Pearson carried into the ratings"),
   /** The empirical-Bernstein band, which holds at every look at once. */
   ALWAYS_VALID_SHARE("always-valid empirical Bernstein"),
   /** The asymptotic band, which holds at every look at once. */

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -110,56 +108,5 @@ class ComparisonTest {
     assertThat(SampleSize.unpaired(0.225, 0.235, 0.05, 0.9)).isCloseTo(37215.215, within(0.01));
     assertThat(SampleSize.deals(40, 1, 0.05, 0.9)).isCloseTo(16_811.877, within(0.01));
     assertThat(SampleSize.detectable(1, 0.05, 0.9)).isCloseTo(3.2415155501, within(1e-9));
-  }
-
-  /**
-   * The American League East of 1987 (Agresti 1990), 273 games; the logarithms against Baltimore
-   * are published to four places.
-   */
-  @Test
-  void ratings_baseballOf1987_agree() {
-    int[][] wins = {
-      {0, 7, 9, 7, 7, 9, 11},
-      {6, 0, 7, 5, 11, 9, 9},
-      {4, 6, 0, 7, 7, 8, 12},
-      {6, 8, 6, 0, 6, 7, 10},
-      {6, 2, 6, 7, 0, 7, 12},
-      {4, 4, 5, 6, 6, 0, 6},
-      {2, 4, 1, 3, 1, 7, 0}
-    };
-    List<TopOneRatings.Contests> contests = new ArrayList<>();
-    for (int a = 0; a < 7; a++) {
-      for (int b = a + 1; b < 7; b++) {
-        int[] places = new int[7];
-        long[] won = new long[7];
-        places[a] = 1;
-        places[b] = 1;
-        won[a] = wins[a][b];
-        won[b] = wins[b][a];
-        contests.add(new TopOneRatings.Contests(places, won));
-      }
-    }
-    double[] worth = TopOneRatings.fit(7, contests);
-
-    double[] published = {1.5814, 1.4364, 1.2945, 1.2476, 1.1077, 0.6839};
-    for (int team = 0; team < 6; team++) {
-      assertThat(Math.log(worth[team] / worth[6])).isCloseTo(published[team], within(5.1e-5));
-    }
-  }
-
-  @Test
-  void ratings_oneAgainstThreeAndTheWall_haveTheClosedForm() {
-    double[] worth =
-        TopOneRatings.fit(
-            3,
-            List.of(new TopOneRatings.Contests(new int[] {1, 3, 1}, new long[] {300, 600, 100})));
-
-    assertThat(worth[0] / worth[1]).isCloseTo(1.5, within(1e-9));
-    assertThat(worth[2] / worth[1]).isCloseTo(0.5, within(1e-9));
-    assertThatThrownBy(
-            () ->
-                TopOneRatings.fit(
-                    2, List.of(new TopOneRatings.Contests(new int[] {1, 1}, new long[] {5, 0}))))
-        .isInstanceOf(IllegalArgumentException.class);
   }
 }

@@ -91,7 +91,7 @@ public final class BranchColumns {
   private BranchColumns() {}
 
   /**
-   * The columns of the file behind those of the situation (exposures, tiles away, wall).
+   * All columns of the file.
    *
    * @return from left to right
    */

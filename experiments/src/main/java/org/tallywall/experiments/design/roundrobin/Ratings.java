@@ -1,77 +1,118 @@
 package org.tallywall.experiments.design.roundrobin;
 
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.util.FastMath;
 import org.tallywall.experiments.answer.Measures;
 import org.tallywall.experiments.answer.PlayerLabel;
 import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.experiments.tally.TableTally;
+import org.tallywall.reports.schema.RatingColumns;
+import org.tallywall.reports.schema.RatingDifferenceColumns;
 import org.tallywall.reports.table.Cell;
-import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
-/** A round-robin's players with their ratings. */
+/** A round-robin's players with their ratings, and the differences between them. */
 final class Ratings {
-  private Ratings() {}
+  private final List<Arm> players;
+  private final StudyTally tally;
+  private final RatingFit fit;
+  private final List<Integer> order;
+
+  private Ratings(Study study, RoundRobinDesign design, StudyTally tally) {
+    this.players = design.players();
+    this.tally = tally;
+    this.fit = new RatingFit(players.size(), tally.contests(), study.question().confidence());
+    this.order =
+        IntStream.range(0, players.size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(this::place).reversed())
+            .toList();
+  }
 
   static Table of(Study study, RoundRobinDesign design, StudyTally tally) {
-    List<Arm> players = design.players();
-    RatingFit fit = new RatingFit(study, players.size(), tally.contests());
-    List<Estimate> ratings = fit.ratings(study.question().confidence());
+    return new Ratings(study, design, tally).ratings();
+  }
+
+  /** The ratings, and the differences of every two. */
+  static List<Table> all(Study study, RoundRobinDesign design, StudyTally tally) {
+    Ratings all = new Ratings(study, design, tally);
+    return List.of(all.ratings(), all.differences());
+  }
+
+  /** Strongest first, those that never won last. */
+  private double place(int player) {
+    return fit.rating(player).map(Estimate::value).orElse(Double.NEGATIVE_INFINITY);
+  }
+
+  private Table ratings() {
     TableBuilder table =
-        Table.builder("ratings", "Everyone against everyone").columns(columns(fit.helped()));
-    for (int player : order(ratings)) {
+        Table.builder(RatingColumns.FILE, "Everyone against everyone").columns(RatingColumns.all());
+    for (int player : order) {
       TableTally one = tally.arm(player);
       long wins = one.all().wins().sum().value().longValueExact();
-      Estimate rating = ratings.get(player);
+      Optional<Estimate> rating = fit.rating(player);
+      OptionalDouble below = fit.below(player);
       table.row(
-          Cell.text(players.get(player).name()),
-          Cell.text(PlayerLabel.of(players.get(player).player())),
-          Cell.whole(one.deals()),
-          Cell.whole(one.games()),
-          Cell.whole(wins),
-          Cell.ratio(wins, one.games()),
-          Cell.decimal(one.all().points().sum().value().doubleValue() / one.games()),
-          Measures.cell(rating),
-          Cell.decimal(FastMath.exp(rating.value())),
-          Measures.method(rating));
+          new Row()
+              .set(RatingColumns.ARM, players.get(player).name())
+              .set(RatingColumns.PLAYER, PlayerLabel.of(players.get(player).player()))
+              .set(RatingColumns.DEALS, one.deals())
+              .set(RatingColumns.GAMES, one.games())
+              .set(RatingColumns.WINS, wins)
+              .set(RatingColumns.WIN_RATE, Cell.ratio(wins, one.games()))
+              .set(RatingColumns.POINTS, Cell.decimal(points(one)))
+              .set(RatingColumns.RATING, rating.map(Measures::cell).orElse(Cell.empty()))
+              .set(RatingColumns.RATING_BELOW, below)
+              .set(RatingColumns.TIMES_AVERAGE, times(rating))
+              .set(
+                  RatingColumns.RATING_METHOD, rating.map(Measures::method).orElse(method(below))));
     }
     return table.build();
   }
 
-  private static List<Column> columns(boolean helped) {
-    return List.of(
-        Column.text("arm", "What the study calls the player, strongest first."),
-        Column.text("player", "The player and its settings."),
-        Column.integer("deals", "deals", "Deals played."),
-        Column.integer("games", "games", "Games played, four a deal."),
-        Column.integer("wins", "games", "Games won."),
-        Column.rate("win-rate", "share of games", "Games won, against whoever sat there."),
-        Column.decimal("points", "points per game", "Points a game, against whoever sat there."),
-        Column.decimalInterval(
-            "rating",
-            "natural logarithm",
-            "Strength beside the average of these players, from who won each game (Plackett-Luce,"
-                + " first places only, the wall as a further contestant)"
-                + (helped
-                    ? "; half a win was lent to everybody, for somebody hardly ever won."
-                    : ".")),
-        Column.decimal(
-            "times-average", "times", "How often it wins for one win of an average player."),
-        Column.text("rating-method", "How the interval of the rating was computed."));
+  private static Cell method(OptionalDouble below) {
+    return below.isPresent() ? Cell.text(Method.CLOPPER_PEARSON_CARRIED.text()) : Cell.empty();
   }
 
-  private static List<Integer> order(List<Estimate> ratings) {
-    List<Integer> order = new ArrayList<>();
-    for (int player = 0; player < ratings.size(); player++) {
-      order.add(player);
+  private static double points(TableTally one) {
+    return one.all().points().sum().value().doubleValue() / one.games();
+  }
+
+  private static Cell times(Optional<Estimate> rating) {
+    return rating.map(value -> Cell.decimal(FastMath.exp(value.value()))).orElse(Cell.empty());
+  }
+
+  private Table differences() {
+    TableBuilder table =
+        Table.builder(RatingDifferenceColumns.FILE, "Differences in strength")
+            .columns(RatingDifferenceColumns.all());
+    List<Integer> known = order.stream().filter(fit::isSpreadKnown).toList();
+    for (int above = 0; above < known.size(); above++) {
+      for (int below = above + 1; below < known.size(); below++) {
+        int player = known.get(above);
+        int other = known.get(below);
+        table.row(
+            new Row()
+                .set(RatingDifferenceColumns.ARM, players.get(player).name())
+                .set(RatingDifferenceColumns.OTHER, players.get(other).name())
+                .set(
+                    RatingDifferenceColumns.DIFFERENCE,
+                    Measures.cell(fit.difference(player, other)))
+                .set(
+                    RatingDifferenceColumns.STANDARD_ERROR,
+                    Cell.decimal(fit.errorOfDifference(player, other))));
+      }
     }
-    order.sort((a, b) -> Double.compare(ratings.get(b).value(), ratings.get(a).value()));
-    return order;
+    return table.build();
   }
 }

@@ -107,6 +107,6 @@ public record RoundRobinDesign(List<Arm> players) implements PlayedDesign {
 
   @Override
   public List<Table> tables(StudyAnswer answer) {
-    return List.of(Ratings.of(answer.study(), this, answer.tally()));
+    return Ratings.all(answer.study(), this, answer.tally());
   }
 }

@@ -1,2 +1,0 @@
-/** Whether what players say happens as often as they say it. */
-package org.tallywall.experiments.benchmarks.calibration;
