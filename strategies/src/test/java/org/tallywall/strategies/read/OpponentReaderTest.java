@@ -70,6 +70,7 @@ class OpponentReaderTest {
         noneLeft += plain.isRead(other) && plain.live(other) == 0 ? 1 : 0;
         inPairAndGroup += plain.wantsInPairAndGroup(other) ? 1 : 0;
       }
+      assertThat(OpponentReader.mostExposures(view)).isEqualTo(plain.mostExposures());
       courtesies += (int) view.passes().stream().filter(pass -> pass.step() == null).count();
       for (int kind = 0; kind < Tile.NATURALS; kind++) {
         chances(reader, plain, kind);
