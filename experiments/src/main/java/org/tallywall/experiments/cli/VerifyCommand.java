@@ -79,7 +79,9 @@ final class VerifyCommand implements Callable<Integer> {
       throw new WrongInputException("--blocks is 1 or more, not " + number);
     }
     Manifest manifest = manifest();
-    Study study = StudyFile.read(folder.resolve("study.json"), Changes.NONE, Catalog.standard().with(new JarShelf()));
+    Study study =
+        StudyFile.read(
+            folder.resolve("study.json"), Changes.NONE, Catalog.standard().with(new JarShelf()));
     Manifest now = Manifest.begin(study, Version.text(), List.of(), workers, Instant.now());
     RunFolder.checkSame(folder, now, StudyJson.text(study, folder));
     TableSetup setup = new TableSetup(new ConcreteHands(study.card()), study.rules());

@@ -25,7 +25,8 @@ class PackageOrderTest {
       Map.of(
           "core",
               List.of("text", "tile", "card", "hand", "random", "rules", "play", "sheet", "record"),
-          "strategies", List.of("hand", "read", "setting", "habit", "reason", "player", "catalog", "jar"),
+          "strategies",
+              List.of("hand", "read", "setting", "habit", "reason", "player", "catalog", "jar"),
           "reports",
               List.of(
                   "table",

@@ -39,8 +39,8 @@ import org.tallywall.strategies.setting.SettingValues;
  * change nothing. Bounds: {@code kind < NATURALS} with the joker let in, in {@code cost}, {@code
  * hers}, {@code exposureOnly} and {@code surelyWanted} (no hand wants a joker, and its chance is
  * 0); {@code chance > 0} (adds 0); {@code live() > 0} (where no hand is live none wants a tile);
- * {@code wanted > 1 - 1e-9} (no sum lies on it). In {@code LiveHands}: clearing what {@code look} has
- * cleared; holding nothing with a meter that never held anything; the share in {@code
+ * {@code wanted > 1 - 1e-9} (no sum lies on it). In {@code LiveHands}: clearing what {@code look}
+ * has cleared; holding nothing with a meter that never held anything; the share in {@code
  * wantedNatural}, of which only the sign is asked. In {@code Evidence}: counting blind tiles though
  * they weigh 0. In {@code WallColumns}: the first column, where the straight line begins.
  */
