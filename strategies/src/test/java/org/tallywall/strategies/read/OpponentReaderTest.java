@@ -32,7 +32,18 @@ import org.tallywall.strategies.player.NewcomerPlayer;
 import org.tallywall.strategies.player.RandomLegalPlayer;
 import org.tallywall.strategies.setting.SettingValues;
 
-/** The reading of opponents, against plain code, in positions of real games. */
+/**
+ * The reading of opponents, against plain code, in positions of real games.
+ *
+ * <p>Of the lines that the profile {@code mutants} breaks in this package these survive, since they
+ * change nothing. Bounds: {@code kind < NATURALS} with the joker let in, in {@code cost}, {@code
+ * hers}, {@code exposureOnly} and {@code surelyWanted} (no hand wants a joker, and its chance is
+ * 0); {@code chance > 0} (adds 0); {@code live() > 0} (where no hand is live none wants a tile);
+ * {@code wanted > 1 - 1e-9} (no sum lies on it). In {@code LiveHands}: clearing what {@code look}
+ * has cleared; holding nothing with a meter that never held anything; the share in {@code
+ * wantedNatural}, of which only the sign is asked. In {@code Evidence}: counting blind tiles though
+ * they weigh 0. In {@code WallColumns}: the first column, where the straight line begins.
+ */
 class OpponentReaderTest {
   private static final double CLOSE = 1e-12;
 
@@ -70,6 +81,7 @@ class OpponentReaderTest {
         noneLeft += plain.isRead(other) && plain.live(other) == 0 ? 1 : 0;
         inPairAndGroup += plain.wantsInPairAndGroup(other) ? 1 : 0;
       }
+      assertThat(OpponentReader.mostExposures(view)).isEqualTo(plain.mostExposures());
       courtesies += (int) view.passes().stream().filter(pass -> pass.step() == null).count();
       for (int kind = 0; kind < Tile.NATURALS; kind++) {
         chances(reader, plain, kind);
@@ -141,6 +153,35 @@ class OpponentReaderTest {
 
   private static Player newcomer() {
     return new NewcomerPlayer(SettingValues.standard(OverlookHabit.settings()));
+  }
+
+  @Test
+  void joker_isNobodysAndRisksNothing() {
+    HandMadeView view = new HandMadeView(TestTable.HANDS, "123456789b 1234c J").exposed(0, "NNNN");
+    OpponentReader reader = new OpponentReader();
+    reader.look(view);
+    for (int other = 0; other < 4; other++) {
+      assertThat(reader.winChance(other, Tile.JOKER)).isZero();
+      assertThat(reader.claimChance(other, Tile.JOKER)).isZero();
+    }
+    assertThat(reader.winChance(0, Tile.SOUTH)).isPositive();
+    assertThat(reader.cost(Tile.JOKER, 1, 10, 10)).isZero();
+    assertThat(reader.hers(Tile.JOKER, 1, 0)).isFalse();
+    assertThat(reader.exposureOnly(Tile.JOKER, 1)).isTrue();
+    assertThat(reader.surelyWanted(Tile.JOKER)).isFalse();
+  }
+
+  @Test
+  void tileIsHers_whereAllHandsWantItAndAllMust() {
+    HandMadeView view =
+        new HandMadeView(
+                TestTable.card("{ \"tiles\": \"NNNN EEE WWW SSSS\", \"value\": 25 }"),
+                "123456789b 1234c")
+            .exposed(0, "NNNN");
+    OpponentReader reader = new OpponentReader();
+    reader.look(view);
+    assertThat(reader.hers(Tile.SOUTH, 1, 1)).isTrue();
+    assertThat(reader.hers(Tile.NORTH, 1, 0)).isFalse();
   }
 
   /** South reads East, who shows three groups of winds and may hold two tiles or three besides. */

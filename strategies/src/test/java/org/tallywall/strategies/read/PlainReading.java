@@ -303,6 +303,10 @@ final class PlainReading {
     return cost;
   }
 
+  int mostExposures() {
+    return IntStream.range(0, 4).filter(this::isOpponent).map(this::shown).max().orElse(0);
+  }
+
   double given(int kind) {
     double given = 0;
     for (int other = 0; other < 4; other++) {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Moments;
 import org.tallywall.experiments.stats.Proportion;
@@ -13,6 +14,7 @@ import org.tallywall.reports.markdown.MarkdownWriter;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -23,6 +25,8 @@ import org.tallywall.reports.table.TableBuilder;
  * end, of tables that were played before. {@code strategies/endings} does both.
  */
 public final class EndingsPage {
+  private static final ThisProgram ANY = new ThisProgram("", StreamKey.STREAM_VERSION);
+
   private static final List<String> WINS =
       List.of("won-by-draw", "won-by-exchange", "won-on-discard", "won-before-play");
 
@@ -52,9 +56,9 @@ public final class EndingsPage {
                     .headed("tiles left in the wall at a win"),
                 Column.decimalInterval("wall-games", "in 100 games", "Nobody won.")
                     .headed("wall games in 100"));
-    Results first = ResultsFolder.read(folders.get(0), "");
+    Results first = ResultsFolder.read(folders.get(0), ANY);
     for (Path folder : folders) {
-      Results results = ResultsFolder.read(folder, "");
+      Results results = ResultsFolder.read(folder, ANY);
       table.row(Cell.text(folder.getFileName().toString()), wall(results), wallGames(results));
     }
     String extent =

@@ -3,6 +3,9 @@ package org.tallywall.experiments.gauges;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Cell;
 
 /**
