@@ -2,6 +2,7 @@ package org.tallywall.experiments.stats;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
 import org.apache.commons.math3.linear.NonPositiveDefiniteMatrixException;
@@ -27,11 +28,13 @@ public final class TopOneRatings {
   private static final int MOST_HALVINGS = 40;
 
   private final List<Contests> contests;
+  private final List<int[]> present;
   private final double penalty;
   private Point point;
 
   private TopOneRatings(int contestants, List<Contests> contests, double penalty) {
     this.contests = List.copyOf(contests);
+    this.present = this.contests.stream().map(Contests::present).toList();
     this.penalty = penalty;
     this.point = new Point(new double[contestants]);
   }
@@ -56,6 +59,11 @@ public final class TopOneRatings {
 
     long games() {
       return Arrays.stream(wins).sum();
+    }
+
+    /** Who takes part. */
+    int[] present() {
+      return IntStream.range(0, places.length).filter(at -> places[at] > 0).toArray();
     }
   }
 
@@ -154,40 +162,43 @@ public final class TopOneRatings {
       this.score = new double[logs.length];
       this.inverse = new double[logs.length][logs.length];
       this.chances = new double[contests.size()][];
-      RealMatrix information = new Array2DRowRealMatrix(logs.length, logs.length);
+      double[][] information = new double[logs.length][logs.length];
       for (int at = 0; at < contests.size(); at++) {
         chances[at] = chances(logs, contests.get(at).places());
-        add(contests.get(at), chances[at], information);
+        add(at, information);
       }
       if (logs.length > 1) {
         invert(information);
       }
       if (penalty > 0) {
         for (int at = 0; at < contests.size(); at++) {
-          addPenalty(contests.get(at).games(), chances[at]);
+          addPenalty(at);
         }
       }
     }
 
-    private void add(Contests one, double[] chances, RealMatrix information) {
+    private void add(int contest, double[][] information) {
+      Contests one = contests.get(contest);
+      double[] chance = chances[contest];
       double games = one.games();
-      for (int a = 0; a < logs.length; a++) {
+      for (int a : present.get(contest)) {
         if (one.wins()[a] > 0) {
-          value += one.wins()[a] * FastMath.log(chances[a]);
+          value += one.wins()[a] * FastMath.log(chance[a]);
         }
-        score[a] += one.wins()[a] - games * chances[a];
-        information.addToEntry(a, a, games * chances[a]);
-        for (int b = 0; b < logs.length; b++) {
-          information.addToEntry(a, b, -games * chances[a] * chances[b]);
+        score[a] += one.wins()[a] - games * chance[a];
+        information[a][a] += games * chance[a];
+        for (int b : present.get(contest)) {
+          information[a][b] -= games * chance[a] * chance[b];
         }
       }
     }
 
-    private void invert(RealMatrix information) {
+    private void invert(double[][] information) {
       int last = logs.length - 1;
       try {
         CholeskyDecomposition parts =
-            new CholeskyDecomposition(information.getSubMatrix(1, last, 1, last), 1e-9, 0);
+            new CholeskyDecomposition(
+                new Array2DRowRealMatrix(information).getSubMatrix(1, last, 1, last), 1e-9, 0);
         value += penalty * FastMath.log(parts.getDeterminant());
         RealMatrix inverted = parts.getSolver().getInverse();
         for (int a = 1; a <= last; a++) {
@@ -201,20 +212,23 @@ public final class TopOneRatings {
     }
 
     /** The penalty's slope, from the third cumulants of who wins. */
-    private void addPenalty(double games, double[] chances) {
+    private void addPenalty(int contest) {
+      int[] here = present.get(contest);
+      double[] chance = chances[contest];
       double[] along = new double[logs.length];
       double own = 0;
       double whole = 0;
-      for (int a = 0; a < logs.length; a++) {
-        for (int b = 0; b < logs.length; b++) {
-          along[a] += inverse[a][b] * chances[b];
+      for (int a : here) {
+        for (int b : here) {
+          along[a] += inverse[a][b] * chance[b];
         }
-        own += chances[a] * inverse[a][a];
-        whole += chances[a] * along[a];
+        own += chance[a] * inverse[a][a];
+        whole += chance[a] * along[a];
       }
-      for (int a = 0; a < logs.length; a++) {
+      double games = contests.get(contest).games();
+      for (int a : here) {
         double slope = inverse[a][a] - own - 2 * along[a] + 2 * whole;
-        score[a] += penalty * games * chances[a] * slope;
+        score[a] += penalty * games * chance[a] * slope;
       }
     }
 

@@ -68,7 +68,7 @@ final class RatingSpread {
         }
       }
       for (int a = 0; a < off.length; a++) {
-        for (int b = 0; b < off.length; b++) {
+        for (int b = 0; off[a] != 0 && b < off.length; b++) {
           between[a][b] += stretch * way.deals() * off[a] * off[b];
         }
       }

@@ -22,7 +22,8 @@ import org.tallywall.experiments.tally.ContestTally;
 class RatingFitTest {
   private static final double TWO_SIDES = 4.891638;
   private static final double ONE_SIDE = 4.753424;
-  private static final int RUNS = 300;
+  private static final int RUNS = 200;
+  private static final int EQUAL = 6;
 
   /** One table, 30 deals: a wins 40 games, b 20, c 10, d none, the wall 50. */
   private static List<ContestTally> oneTable() {
@@ -59,6 +60,26 @@ class RatingFitTest {
 
     assertThat(fit.below(3).orElseThrow())
         .isCloseTo(Math.log(share / (1 - share) * others) - mean, within(1e-7));
+  }
+
+  /** The rule of linear errors written out for the logarithm of a ratio: 30 / 29 times a sum. */
+  @Test
+  void errorOfDifference_oneTable_hasTheClosedForm() {
+    double[][] ways = {{1, 1}, {1, 1}, {2, 0}}; // games of a and b, ten deals each
+    double a = 120 * 40.5 / 122;
+    double b = 120 * 20.5 / 122;
+    double sum = 0;
+    for (double[] way : ways) {
+      double off = (way[0] - 40 / 30.0) / a - (way[1] - 20 / 30.0) / b;
+      sum += 10 * off * off;
+    }
+    RatingFit fit = new RatingFit(4, oneTable(), 0.95);
+
+    assertThat(fit.errorOfDifference(0, 1)).isCloseTo(Math.sqrt(30 / 29.0 * sum), within(1e-9));
+    Interval limits = fit.difference(0, 1).interval().orElseThrow();
+    // Student's t with 29 degrees, tables
+    assertThat((limits.high() - limits.low()) / 2 / fit.errorOfDifference(0, 1))
+        .isCloseTo(2.04523, within(1e-4));
   }
 
   @Test
@@ -131,6 +152,11 @@ class RatingFitTest {
     for (int run = 0; run < RUNS; run++) {
       RatingFit fit = new RatingFit(9, ladder.play(20_261_126, run), 0.95);
       double truth = logs[8];
+      double middle = 0;
+      for (int player = 0; player < 8; player++) {
+        middle += fit.rating(player).orElseThrow().value();
+      }
+      assertThat(middle).isCloseTo(0, within(1e-9));
       if (fit.rating(8).isEmpty()) {
         never++;
         held += truth < fit.below(8).orElseThrow() ? 1 : 0;
@@ -144,18 +170,18 @@ class RatingFitTest {
   }
 
   /**
-   * Nine equal players: in 5 of 100 runs at most are two neighbors in the order told apart, though
-   * there are eight such pairs; and the joint test on four such ladders finds a difference in 5 of
+   * Six equal players: in 5 of 100 runs at most are two neighbors in the order told apart, though
+   * there are five such pairs; and the joint test on four such ladders finds a difference in 5 of
    * 100.
    */
   @Test
   void equalPlayers_areHardlyEverToldApart_andDoNotDependOnTheCard() {
-    SimulatedLadder ladder = new SimulatedLadder(new double[10], 6);
+    SimulatedLadder ladder = new SimulatedLadder(new double[EQUAL + 1], 20);
     int apart = 0;
     int found = 0;
     List<RatingFit> cards = new ArrayList<>();
     for (int run = 0; run < 4 * RUNS; run++) {
-      RatingFit fit = new RatingFit(9, ladder.play(20_261_127, run), 0.95);
+      RatingFit fit = new RatingFit(EQUAL, ladder.play(20_261_127, run), 0.95);
       cards.add(fit);
       apart += neighborsApart(fit) ? 1 : 0;
       if (cards.size() == 4) {
@@ -172,12 +198,12 @@ class RatingFitTest {
 
   private static boolean neighborsApart(RatingFit fit) {
     List<Integer> order =
-        IntStream.range(0, 9)
+        IntStream.range(0, EQUAL)
             .boxed()
             .sorted(
                 Comparator.comparingDouble((Integer at) -> -fit.rating(at).orElseThrow().value()))
             .toList();
-    return IntStream.range(0, 8)
+    return IntStream.range(0, EQUAL - 1)
         .anyMatch(
             at ->
                 fit.difference(order.get(at), order.get(at + 1)).interval().orElseThrow().low()
@@ -188,11 +214,11 @@ class RatingFitTest {
     List<double[]> differences = new ArrayList<>();
     List<double[][]> covariances = new ArrayList<>();
     for (RatingFit fit : cards) {
-      double[] from = new double[8];
-      double[][] covariance = new double[8][8];
-      for (int a = 0; a < 8; a++) {
+      double[] from = new double[EQUAL - 1];
+      double[][] covariance = new double[EQUAL - 1][EQUAL - 1];
+      for (int a = 0; a < EQUAL - 1; a++) {
         from[a] = fit.difference(a + 1, 0).value();
-        for (int b = 0; b < 8; b++) {
+        for (int b = 0; b < EQUAL - 1; b++) {
           covariance[a][b] =
               (square(fit, a + 1, 0) + square(fit, b + 1, 0) - square(fit, a + 1, b + 1)) / 2;
         }
