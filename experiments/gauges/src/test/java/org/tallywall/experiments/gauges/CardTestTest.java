@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
+import org.tallywall.reports.results.ThisProgram;
 
 /** Ladders of invented strengths on several cards. */
 class CardTestTest {
@@ -46,7 +47,7 @@ class CardTestTest {
         """
         { "tallywall": "0.1.0", "study": "s", "card": "c", "card-digest": "sha256:2", "deals": 9 }
         """);
-    return ResultsFolder.read(results, "0.1.0");
+    return ResultsFolder.read(results, new ThisProgram("", 1));
   }
 
   /**

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.experiments.results.Results;
 import org.tallywall.experiments.results.ResultsFolder;
+import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Cell;
 
 class EndingsPageTest {
@@ -33,7 +34,7 @@ class EndingsPageTest {
         """
         { "tallywall": "0.1.0", "study": "s", "card": "c", "card-digest": "sha256:2", "deals": 10 }
         """);
-    Results results = ResultsFolder.read(folder, "0.1.0");
+    Results results = ResultsFolder.read(folder, new ThisProgram("", 1));
 
     // mean 40, sum of squares 600, standard error sqrt(600 / 3 / 4), t with 3 degrees 3.182446
     Cell.Interval wall = (Cell.Interval) EndingsPage.wall(results);
