@@ -8,8 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.tallywall.experiments.results.Results;
-import org.tallywall.experiments.results.ResultsFolder;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Cell;
 
