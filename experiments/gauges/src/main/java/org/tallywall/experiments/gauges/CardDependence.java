@@ -62,7 +62,7 @@ final class CardDependence {
             Locale.ROOT,
             "Whether the strengths depend on the card: the %d players that won often enough on every"
                 + " card are tested together (chi-squared %.1f with %d degrees of freedom; by chance"
-                + " it lies above %.1f in 5 of 100 such ladders, and so high in %s). %s",
+                + " it lies above %.1f in 5 of 100 such ladders, and as high as here in %s). %s",
             names.size(),
             test.statistic(),
             test.degrees(),
