@@ -53,11 +53,12 @@ public final class DifferenceTables {
     List<Compared> shown = all.stream().filter(Compared::isPrimary).toList();
     TableBuilder table = Table.builder("differences", title(shown));
     table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
-    table.columns(figures());
+    String measure = shown.isEmpty() ? "" : MeasureWords.heading(shown.get(0).measure()) + ", ";
+    table.columns(figures(measure, true));
     for (Compared one : shown) {
       List<Cell> cells = new ArrayList<>();
       cells.add(Cell.text(one.arm()));
-      cells.addAll(figures(one));
+      cells.addAll(figures(one, true));
       table.row(cells);
     }
     return table.note(explained(shown)).build();
@@ -86,7 +87,7 @@ public final class DifferenceTables {
   public List<Table> whole() {
     List<Compared> declared =
         all.stream().filter(one -> !one.role().equals("exploratory")).toList();
-    List<Compared> besides = all.stream().filter(one -> one.role().equals("exploratory")).toList();
+    List<Compared> besides = all.stream().filter(DifferenceTables::isBesides).toList();
     List<Table> tables = new ArrayList<>();
     if (!declared.isEmpty()) {
       String title = "Declared before the run, on the same deals";
@@ -110,7 +111,8 @@ public final class DifferenceTables {
     if (!one) {
       table.columns(Column.text("baseline", "The other.").headed("compared with"));
     }
-    table.columns(figures());
+    boolean declared = shown.stream().noneMatch(DifferenceTables::isBesides);
+    table.columns(figures("", declared));
     for (Compared difference : shown) {
       List<Cell> cells = new ArrayList<>();
       String heading = MeasureWords.heading(difference.measure());
@@ -119,16 +121,28 @@ public final class DifferenceTables {
       if (!one) {
         cells.add(Cell.text(difference.baseline()));
       }
-      cells.addAll(figures(difference));
+      cells.addAll(figures(difference, declared));
       table.row(cells);
     }
     return table;
   }
 
-  private static List<Column> figures() {
+  private static boolean isBesides(Compared one) {
+    return one.role().equals("exploratory");
+  }
+
+  /**
+   * What would have been noticed is told of what was declared alone: nobody looked for the rest.
+   */
+  private static List<Column> figures(String measure, boolean declared) {
+    List<Column> all = figures(measure);
+    return declared ? all : all.subList(0, all.size() - 1);
+  }
+
+  private static List<Column> figures(String measure) {
     return List.of(
-        number("level", "this way of playing").headed("its level"),
-        number("baseline-level", "what it is compared with").headed("level of the other"),
+        number("level", "this way of playing").headed(measure + "its own"),
+        number("baseline-level", "what it is compared with").headed(measure + "the other\u2019s"),
         Column.decimalInterval("difference", "in 100 games", "One less the other, with its range.")
             .headed("difference on the same deals")
             .shownTo(1),
@@ -141,6 +155,11 @@ public final class DifferenceTables {
 
   private static Column number(String name, String whose) {
     return Column.decimal(name, "in 100 games", "The level of " + whose + ".").shownTo(1);
+  }
+
+  private List<Cell> figures(Compared one, boolean declared) {
+    List<Cell> all = figures(one);
+    return declared ? all : all.subList(0, all.size() - 1);
   }
 
   private List<Cell> figures(Compared one) {
@@ -163,8 +182,7 @@ public final class DifferenceTables {
   }
 
   private String clear(Compared one) {
-    boolean besides = one.role().equals("exploratory");
-    if (one.isBaseline() || besides) {
+    if (one.isBaseline() || isBesides(one)) {
       return "";
     } else if (one.isSame()) {
       return "the same in every deal";
@@ -182,7 +200,7 @@ public final class DifferenceTables {
     Optional<Stops> stops = Stops.of(results);
     String clear =
         stops.isPresent()
-            ? stops.get().clear()
+            ? stops.get().clear(shown.size() > 1)
             : "A difference is clear where its range in brackets, which would hold the true figure in %s of 100 such runs, leaves out 0%s."
                 .formatted(Wording.level(results.confidence()), together());
     return "In 100 games. " + clear + unknown(shown, stops.isEmpty());
