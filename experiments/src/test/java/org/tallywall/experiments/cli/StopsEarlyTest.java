@@ -72,11 +72,25 @@ class StopsEarlyTest {
     assertThat(notes)
         .contains(
             "**On the same deals, “near” won more games in 100 than “clumsy”: so the sequential test"
-                + " decided; the difference measured is +")
+                + " decided; the difference measured is ")
+        .containsPattern(
+            "is [0-9.]+ more games in 100 \\([0-9.]+ (more|fewer) to [0-9.]+ more\\)\\.\\*\\*")
         .contains("a difference of 5 games in 100 from none at all")
         .contains("finds one in at most 4 of 100 runs", "overlooks it in at most 10 of 100")
         .contains("once Wald’s sequential test had decided", "| yes, more, by the test |")
         .doesNotContain("Holm", "would have noticed in nine of ten");
+    assertThat(cell("win-rate", "detectable")).as("the test has a size of its own").isEmpty();
+    assertThat(cell("wall-games", "detectable")).isNotEmpty();
+  }
+
+  private String cell(String measure, String column) throws IOException {
+    List<String> lines = Files.readAllLines(folder.resolve("out/differences.csv"));
+    int at = List.of(lines.get(0).split(",")).indexOf(column);
+    return lines.stream()
+        .map(line -> line.split(",", -1))
+        .filter(cells -> cells[2].equals(measure))
+        .findFirst()
+        .orElseThrow()[at];
   }
 
   @Test

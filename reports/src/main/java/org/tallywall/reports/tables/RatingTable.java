@@ -35,7 +35,7 @@ public final class RatingTable {
     picks.add(Pick.inHundred(RatingColumns.POINTS, row -> row.number(RatingColumns.POINTS)));
     picks.add(new Pick(RatingColumns.RATING, RatingTable::strength));
     if (never) {
-      picks.add(new Pick(RatingColumns.RATING_BELOW, RatingTable::below));
+      picks.add(new Pick(RatingColumns.RATING_BELOW.shownTo(1), RatingTable::below));
     }
     picks.add(Pick.mean(RatingColumns.TIMES_AVERAGE));
     TableBuilder table = Pick.table(RatingColumns.FILE, "Everyone against everyone", picks, rows);

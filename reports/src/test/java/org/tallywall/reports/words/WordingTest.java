@@ -64,7 +64,7 @@ class WordingTest {
   void same_inEveryDeal_saysHowRareADifferenceMayBe() {
     assertThat(Wording.same("A", "B", "points", 500))
         .isEqualTo("In every one of 500 deals, “A” and “B” came to exactly the same (points).");
-    assertThat(Wording.rarer(500, 0.95))
+    assertThat(Wording.rarer(0.0073506, 0.95))
         .isEqualTo(
             "That leaves room for up to 0.74 in 100 deals in which they differ, a limit that holds"
                 + " in at least 95 of 100 such runs.");
