@@ -37,7 +37,10 @@ public final class Answers {
             ? BranchAnswer.of(results)
             : compared.isEmpty() ? TableAnswers.of(results) : comparison(results, compared);
     List<Part.Paragraph> paragraphs = new ArrayList<>(answer.paragraphs());
-    paragraphs.add(Part.Paragraph.of(Wording.CAUTION));
+    boolean told = paragraphs.stream().anyMatch(paragraph -> !paragraph.footnotes().isEmpty());
+    List<String> notes =
+        compared.size() == 1 && !told ? List.of(footnote(results, compared.get(0))) : List.of();
+    paragraphs.add(new Part.Paragraph(Wording.CAUTION, notes));
     return new Part.Answer(answer.headline(), paragraphs);
   }
 

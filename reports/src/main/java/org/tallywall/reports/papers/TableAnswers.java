@@ -9,6 +9,7 @@ import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.tables.RatingNeighbors;
 import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.TableHeadline;
@@ -39,7 +40,7 @@ final class TableAnswers {
     return new TableHeadline(results).text();
   }
 
-  /** Who won most; said with the others that the ranges do not tell apart from it. */
+  /** Who won most; said with the others that this run does not tell apart from it. */
   private String most(List<Sheet.Row> rows) {
     List<Sheet.Row> ranked =
         rows.stream()
@@ -52,7 +53,7 @@ final class TableAnswers {
     Ranged best = ranked.get(0).ranged("win-rate").orElseThrow();
     List<String> close =
         ranked.subList(1, ranked.size()).stream()
-            .filter(row -> row.ranged("win-rate").orElseThrow().high() >= best.low())
+            .filter(row -> isClose(ranked.get(0), row))
             .map(row -> Wording.quoted(row.text("arm")))
             .toList();
     return "%s won most: %s of 100 games (%s)%s."
@@ -61,6 +62,17 @@ final class TableAnswers {
             best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
             best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
             close.isEmpty() ? "" : "; but this run cannot tell it apart from " + Listed.or(close));
+  }
+
+  /** By the range of their difference where there is one, else where the two ranges overlap. */
+  private boolean isClose(Sheet.Row best, Sheet.Row other) {
+    boolean overlap =
+        other.ranged("win-rate").orElseThrow().high()
+            >= best.ranged("win-rate").orElseThrow().low();
+    return new RatingNeighbors(results)
+        .above(best.text("arm"), other.text("arm"))
+        .map(above -> !above)
+        .orElse(overlap);
   }
 
   /** How often anybody won, where the headline does not say so. */

@@ -46,9 +46,10 @@ public final class RatingColumns {
   /** The column {@code rating-below}. */
   public static final Column RATING_BELOW =
       Column.decimal(
-          "rating-below",
-          "natural logarithm",
-          "For a player that never won: a limit of its strength. One this strong would win as large a share of its games as the exact interval (Clopper-Pearson) of none of its deals allows at most; empty for all others.");
+              "rating-below",
+              "natural logarithm",
+              "For a player that never won: a limit of its strength. One this strong would win as large a share of its games as the exact interval (Clopper-Pearson) of none of its deals allows at most; empty for all others.")
+          .headed("strength below");
 
   /** The column {@code times-average}. */
   public static final Column TIMES_AVERAGE =

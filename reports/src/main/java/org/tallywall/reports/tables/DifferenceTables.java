@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -54,11 +55,12 @@ public final class DifferenceTables {
     TableBuilder table = Table.builder("differences", title(shown));
     table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
     String measure = shown.isEmpty() ? "" : MeasureWords.heading(shown.get(0).measure()) + ", ";
-    table.columns(figures(measure, true));
+    boolean noticed = noticed(shown);
+    table.columns(figures(measure, noticed));
     for (Compared one : shown) {
       List<Cell> cells = new ArrayList<>();
       cells.add(Cell.text(one.arm()));
-      cells.addAll(figures(one, true));
+      cells.addAll(figures(one, noticed));
       table.row(cells);
     }
     return table.note(explained(shown)).build();
@@ -111,8 +113,8 @@ public final class DifferenceTables {
     if (!one) {
       table.columns(Column.text("baseline", "The other.").headed("compared with"));
     }
-    boolean declared = shown.stream().noneMatch(DifferenceTables::isBesides);
-    table.columns(figures("", declared));
+    boolean noticed = noticed(shown);
+    table.columns(figures("", noticed));
     for (Compared difference : shown) {
       List<Cell> cells = new ArrayList<>();
       String heading = MeasureWords.heading(difference.measure());
@@ -121,7 +123,7 @@ public final class DifferenceTables {
       if (!one) {
         cells.add(Cell.text(difference.baseline()));
       }
-      cells.addAll(figures(difference, declared));
+      cells.addAll(figures(difference, noticed));
       table.row(cells);
     }
     return table;
@@ -131,12 +133,16 @@ public final class DifferenceTables {
     return one.role().equals("exploratory");
   }
 
-  /**
-   * What would have been noticed is told of what was declared alone: nobody looked for the rest.
-   */
-  private static List<Column> figures(String measure, boolean declared) {
+  /** Whether to say what would have been noticed: of what was declared, where the run tells it. */
+  private static boolean noticed(List<Compared> shown) {
+    return shown.stream()
+        .filter(one -> !isBesides(one) && !one.isBaseline())
+        .anyMatch(one -> one.row().number(DifferenceColumns.DETECTABLE).isPresent());
+  }
+
+  private static List<Column> figures(String measure, boolean noticed) {
     List<Column> all = figures(measure);
-    return declared ? all : all.subList(0, all.size() - 1);
+    return noticed ? all : all.subList(0, all.size() - 1);
   }
 
   private static List<Column> figures(String measure) {
@@ -157,9 +163,9 @@ public final class DifferenceTables {
     return Column.decimal(name, "in 100 games", "The level of " + whose + ".").shownTo(1);
   }
 
-  private List<Cell> figures(Compared one, boolean declared) {
+  private List<Cell> figures(Compared one, boolean noticed) {
     List<Cell> all = figures(one);
-    return declared ? all : all.subList(0, all.size() - 1);
+    return noticed ? all : all.subList(0, all.size() - 1);
   }
 
   private List<Cell> figures(Compared one) {

@@ -55,6 +55,17 @@ public final class RatingNeighbors {
         + sentence("Neighbors that this run does not tell apart: ", close);
   }
 
+  /**
+   * Whether one player is above another.
+   *
+   * @param upper the one
+   * @param lower the other
+   * @return whether the range of their difference leaves out 0; empty where there is none
+   */
+  public Optional<Boolean> above(String upper, String lower) {
+    return difference(upper, lower).map(range -> range.low() > 0);
+  }
+
   private static String sentence(String begin, List<String> pairs) {
     return pairs.isEmpty() ? "" : begin + String.join("; ", pairs) + ".";
   }

@@ -60,7 +60,7 @@ class PairNumbersTest {
     }
     PairNumbers numbers = new PairNumbers(tally, Measure.WIN_RATE, 1, 0.95);
 
-    assertThat(numbers.gamesToNotice().orElseThrow()).isCloseTo(37_216, within(0.5));
+    assertThat(numbers.gamesToNotice().orElseThrow()).isCloseTo(37_215.2154, within(1e-3));
     assertThat(numbers.mostDiffering()).isEmpty();
   }
 
