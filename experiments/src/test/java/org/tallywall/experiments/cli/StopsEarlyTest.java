@@ -41,7 +41,7 @@ class StopsEarlyTest {
         .isEqualTo(
             "near,clumsy,win-rate,always-valid,clear,share of games,,,,6000,500,1,500,500,999,yes,");
     assertThat(notes)
-        .contains("500 deals count, after 500 that only told what to expect, ")
+        .contains("500 deals count (after 500 that only told what to expect), 1,000 games in all")
         .contains("Those that count are deals 500 to 999. The number was not fixed")
         .contains("stop once the range of the question (games won) left out 0, after 6,000 deals")
         .contains("It looked once and stopped there.")

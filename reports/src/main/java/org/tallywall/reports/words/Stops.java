@@ -66,7 +66,7 @@ public final class Stops {
     long pilot = of(results).map(rule -> rule.row.count("pilot")).orElse(0L);
     return pilot == 0
         ? deals
-        : "%s count, after %s that only told what to expect".formatted(deals, grouped(pilot));
+        : "%s count (after %s that only told what to expect)".formatted(deals, grouped(pilot));
   }
 
   /**

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.markdown.MarkdownWriter;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Table;
@@ -16,7 +17,7 @@ class RatingTableTest {
   @TempDir Path folder;
 
   /** The ranges of a and b overlap, that of their difference leaves 0 out; b and c are the same. */
-  private Table table() throws IOException {
+  private Results results() throws IOException {
     Files.writeString(
         folder.resolve("ratings.csv"),
         """
@@ -40,7 +41,20 @@ class RatingTableTest {
         """
         { "tallywall": "0.1.0", "study": "s", "card": "c", "card-digest": "sha256:2", "deals": 9 }
         """);
-    return RatingTable.of(ResultsFolder.read(folder, new ThisProgram("0.1.0", 1)));
+    return ResultsFolder.read(folder, new ThisProgram("0.1.0", 1));
+  }
+
+  private Table table() throws IOException {
+    return RatingTable.of(results());
+  }
+
+  @Test
+  void above_isTrueWhereTheRangeOfTheDifferenceLeavesOutZero_andEmptyOfUnknownPairs()
+      throws IOException {
+    RatingNeighbors neighbors = new RatingNeighbors(results());
+    assertThat(neighbors.above("a", "c")).contains(true);
+    assertThat(neighbors.above("b", "c")).contains(false);
+    assertThat(neighbors.above("a", "d")).isEmpty();
   }
 
   @Test
