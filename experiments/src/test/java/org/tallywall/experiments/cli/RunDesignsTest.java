@@ -80,8 +80,7 @@ class RunDesignsTest {
 
     assertThat(typed.code()).isZero();
     assertThat(typed.out())
-        .startsWith("Does it help to hold back?\n")
-        .contains("60 deals were played, 300 games in all, on")
+        .startsWith("Does it help to hold back? (60 deals, 300 games, ")
         .contains("hold-back", "never", "in 100 games", "programmed players", "compared")
         .doesNotContain("significant", "proves", "p =", "baseline");
     assertThat(lines("differences.csv").get(1))
@@ -159,8 +158,7 @@ class RunDesignsTest {
     Typed typed = run(ROUND);
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out())
-        .contains("54 deals were played, 216 games in all", "the stronger wins twice");
+    assertThat(typed.out()).contains("(54 deals, 216 games, ", "strongest first");
     assertThat(lines("ratings.csv")).hasSize(5);
     assertThat(lines("ratings.csv").get(4)).startsWith("d,random-legal,54,216,");
   }
@@ -170,10 +168,7 @@ class RunDesignsTest {
     Typed typed = run(BRANCH);
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out())
-        .contains("throwing the safest tile", "The studied player sat in each")
-        .contains("of 4 situations and clearly fewer in", "Each game is counted once, at its first")
-        .contains("Ranges are taken one", "a late situation holds only");
+    assertThat(typed.out()).contains("throw the", "on these very walls");
     assertThat(lines("branch.csv")).hasSize(1 + 4);
     assertThat(lines("branch.csv").get(1)).startsWith("1,90,safest,own-need,240,");
   }
@@ -192,8 +187,8 @@ class RunDesignsTest {
 
     assertThat(typed.code()).isZero();
     assertThat(typed.out())
-        .contains("It looked once and stopped there.")
-        .contains("500 deals count (after 500 that only told");
+        .contains("Stopped by a range that holds at every look after 500 deals.")
+        .contains("The first 500 deals only told");
     assertThat(lines("differences.csv").get(1)).contains(",always-valid empirical Bernstein,,,");
     assertThat(String.join("\\n", lines("win-rates.csv"))).doesNotContain("t over deals", "Wilson");
   }
