@@ -163,7 +163,9 @@ class TableAnswerTest {
     assertThat(CsvWriter.text(choice)).contains(",ratio over deals,");
   }
 
-  /** Of all racks, four a deal, and with the deal as its unit: t of what a deal's four add up to. */
+  /**
+   * Of all racks, four a deal, and with the deal as its unit: t of what a deal's four add up to.
+   */
   @Test
   void handChoice_sharesOfAims_areOfAllRacks() {
     Table choice = table("hand-choice");

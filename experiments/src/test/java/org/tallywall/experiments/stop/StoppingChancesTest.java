@@ -24,8 +24,8 @@ class StoppingChancesTest {
   /**
    * H0: the range misses the truth at some of its 20 looks in at most 5 % of studies. 400 null
    * studies of 10,000 deals, seed 9; more than the 1 - 1e-6 quantile of the binomial distribution
-   * (400, 0.05) refutes it. The same looks with ordinary 95 % intervals must exceed that bound,
-   * or the test could not fail.
+   * (400, 0.05) refutes it. The same looks with ordinary 95 % intervals must exceed that bound, or
+   * the test could not fail.
    */
   @ParameterizedTest
   @CsvSource({"WIN_RATE", "POINTS"})
@@ -37,7 +37,9 @@ class StoppingChancesTest {
     for (int study = 0; study < STUDIES; study++) {
       Stopping stopping =
           StoppingTest.stopping(
-              measure, StoppingTest.halfWidth(1e-9, 10_000, measure == Measure.POINTS ? Math.sqrt(0.11) : 0.11));
+              measure,
+              StoppingTest.halfWidth(
+                  1e-9, 10_000, measure == Measure.POINTS ? Math.sqrt(0.11) : 0.11));
       RandomStream random = new RandomStream(new StreamKey(9, study, Purpose.ROLLOUT, 0, 0, 0));
       boolean out = false;
       boolean peeked = false;

@@ -38,7 +38,9 @@ class BorderPiecesTest {
         Matcher point = POINT.matcher(lines.group(1));
         while (point.find()) {
           points.add(
-              new double[] {Double.parseDouble(point.group(1)), Double.parseDouble(point.group(2))});
+              new double[] {
+                Double.parseDouble(point.group(1)), Double.parseDouble(point.group(2))
+              });
         }
         pieces.add(points);
       }

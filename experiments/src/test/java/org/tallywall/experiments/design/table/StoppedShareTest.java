@@ -35,8 +35,7 @@ class StoppedShareTest {
     TallyListener listener = new TallyListener();
     listener.count(tally, 15);
     List<NearestPlayer> four =
-        List.of(
-            new NearestPlayer(), new NearestPlayer(), new NearestPlayer(), new NearestPlayer());
+        List.of(new NearestPlayer(), new NearestPlayer(), new NearestPlayer(), new NearestPlayer());
     Game game = new Game(setup, List.copyOf(four), listener);
     for (long deal = 0; deal < 12; deal++) {
       game.play(Deal.of(3, deal, setup.rules().tiles()));
