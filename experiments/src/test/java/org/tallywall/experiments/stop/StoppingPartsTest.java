@@ -112,8 +112,7 @@ class StoppingPartsTest {
       double rho = AlwaysValid.tuning(MOST / 2.0 * square, 0.05);
 
       assertThat(half(stopping, 0, 0))
-          .isCloseTo(
-              AlwaysValid.empiricalBernstein(100, 100 / 16.0, rho, 0.05, 2), within(1e-9));
+          .isCloseTo(AlwaysValid.empiricalBernstein(100, 100 / 16.0, rho, 0.05, 2), within(1e-9));
     }
   }
 

@@ -8,13 +8,14 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.play.PassStep;
+import org.tallywall.core.play.TableSetup;
 
 /**
  * Sums of a few deals by hand, and blocks added up number by number. That {@code StudyTally.carry}
  * names its parts is seen where the layout of stored blocks is pinned; that {@code NumberReader}
- * gives up after ten bytes and not after eleven makes no difference, for there is no number between.
+ * gives up after ten bytes and not after eleven makes no difference, for there is no number
+ * between.
  */
 class TallySumsTest {
   private static final TableSetup SETUP = Tables.setup();

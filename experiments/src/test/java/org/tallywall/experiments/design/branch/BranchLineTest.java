@@ -31,7 +31,7 @@ import org.tallywall.strategies.catalog.Catalog;
 
 /** Decisions at which a player aims at one line, counted again in the games themselves. */
 class BranchLineTest {
-  private static final int DEALS = 30;
+  private static final int DEALS = 12;
   private static final int[] WALLS = {90, 60, 30};
   private static final String CARD =
       """
@@ -41,7 +41,7 @@ class BranchLineTest {
       """;
   private static final String STUDY =
       """
-      { "study": "s", "card": "card.json", "seed": 8, "deals": 30, "primary": "points",
+      { "study": "s", "card": "card.json", "seed": 8, "deals": 12, "primary": "points",
         "branch": { "at": "discard", "when": { "wall": [90, 60, 30] }, LINE
                     "options": ["own-need", "safest"], "player": "watchful" } }
       """;
