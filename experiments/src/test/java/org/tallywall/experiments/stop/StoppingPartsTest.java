@@ -116,6 +116,20 @@ class StoppingPartsTest {
     }
   }
 
+  /** The mean of four seats' points has a sixteenth of their sum's variance. */
+  @Test
+  void points_ofFourSeats_areThoseOfAGame() {
+    Stopping stopping =
+        new Stopping(
+            until(Optional.of(2.0), Optional.empty()), List.of(Measure.POINTS), 1, 4, 0.95);
+    stopping.add(StoppingTest.block(1_000, deal -> deal % 2 == 0 ? 8 : 0));
+    double rho = AlwaysValid.tuning(MOST / 2.0 * 4, 0.05);
+
+    assertThat(middle(stopping, 0, 0)).isCloseTo(1, within(1e-9));
+    assertThat(half(stopping, 0, 0))
+        .isCloseTo(AlwaysValid.asymptotic(1_000, 1_000 / 999.0, rho, 0.05), within(1e-9));
+  }
+
   /**
    * Every deal one game in four more: ln 40 over ln(1 + stake / 4) deals decide. Said: a square of
    * 0.5 / 16, stake 0.64, 24.9 deals; a pilot's: 1 / 16, stake 0.32, 47.9 deals.

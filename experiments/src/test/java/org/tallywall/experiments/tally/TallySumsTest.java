@@ -170,6 +170,19 @@ class TallySumsTest {
     }
   }
 
+  /** Wins of the players of a table are the digits of its pattern, to the base five. */
+  @Test
+  void contests_readBack_giveEachPlayersWins() {
+    ContestTally tally = new ContestTally();
+    tally.addDeal(new int[] {2, 0, 1, 1});
+    int pattern = 2 * 125 + 5 + 1;
+
+    assertThat(tally.deals(pattern)).isEqualTo(1);
+    assertThat(tally.deals(pattern + 1)).isZero();
+    assertThat(List.of(0, 1, 2, 3).stream().map(player -> ContestTally.wins(pattern, player)))
+        .containsExactly(2, 0, 1, 1);
+  }
+
   /** Three things are said to follow, two bytes do. */
   @Test
   void number_ofThingsThatCannotFollow_isRefused() {
