@@ -151,7 +151,7 @@ class StatisticsEdgesTest {
   void jointTest_ofThreePlaces_hasTwiceTheDegreesOfItsNumbers() {
     double[][] one = {{1, 0}, {0, 1}};
     double[] same = {2, 5};
-    JointTest test = JointTest.of(List.of(same, same, same), List.of(one, one, one));
+    Sameness test = Sameness.of(List.of(same, same, same), List.of(one, one, one));
 
     assertThat(test.degrees()).isEqualTo(4);
     assertThat(test.statistic()).isCloseTo(0, within(1e-12));
