@@ -1,26 +1,16 @@
 package org.tallywall.experiments.paper;
 
-import java.util.Arrays;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.FamilyColumns;
+import org.tallywall.reports.schema.Show;
 
-/** What a study of one fixed table is asked about; headline, first table and first chart follow. */
-enum Shown {
-  LINES("lines"),
-  FAMILIES("families"),
-  SEATS("seats"),
-  ENDINGS("endings"),
-  PASSES("passes");
+/** What a study of one fixed table is asked about. */
+final class Shown {
+  private Shown() {}
 
-  private final String text;
-
-  Shown(String text) {
-    this.text = text;
-  }
-
-  /** What a study says; where it says nothing, sections if the card has several, else lines. */
-  static Shown of(Results results) {
-    String said = results.study().text("show");
-    Shown usual = results.rows("families").size() > 1 ? FAMILIES : LINES;
-    return Arrays.stream(values()).filter(one -> one.text.equals(said)).findFirst().orElse(usual);
+  /** What the study says; one of an earlier build, which says nothing, is asked the usual. */
+  static Show of(Results results) {
+    return Show.of(results.study().text(Show.FIELD))
+        .orElseGet(() -> Show.usual(results.rows(FamilyColumns.FILE).size()));
   }
 }

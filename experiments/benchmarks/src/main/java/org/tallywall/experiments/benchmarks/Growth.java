@@ -150,7 +150,7 @@ final class Growth {
         new StudyQuestion("growth", "", Optional.empty(), List.of(), 0.95),
         card,
         TableRules.STANDARD,
-        new TableDesign(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),
+        new TableDesign(List.of(nearest, nearest, nearest, nearest), Optional.empty()),
         new Extent(1, deals, 0),
         new Source(nowhere, nowhere, Optional.empty(), Optional.empty()));
   }
