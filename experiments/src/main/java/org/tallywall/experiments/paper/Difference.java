@@ -68,6 +68,11 @@ record Difference(
     return role.equals("primary");
   }
 
+  /** Whether it was asked before the run. */
+  boolean isDeclared() {
+    return !role.equals("exploratory");
+  }
+
   /** The comparison in 100 games. */
   Optional<Ranged> inHundred() {
     return difference.map(Ranged::inHundred);

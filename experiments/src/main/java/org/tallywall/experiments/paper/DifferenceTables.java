@@ -1,6 +1,7 @@
 package org.tallywall.experiments.paper;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,6 +19,11 @@ final class DifferenceTables {
       "In 100 games. Among so many figures some ranges leave out 0 by chance: whatever looks"
           + " interesting here has to be declared and played again from another seed.";
 
+  /** Levels, difference, and whether it is clear. */
+  private static final List<Integer> FEW = List.of(0, 1, 2, 3);
+
+  private static final List<Integer> EVERY = List.of(0, 1, 2, 3, 4, 5);
+
   private final Results results;
   private final List<Difference> all;
 
@@ -30,55 +36,42 @@ final class DifferenceTables {
     return !all.isEmpty();
   }
 
-  /** The one table of the notes: what answers the question, way by way. */
+  /** The one table of the notes: all that was asked before the run, the question first. */
   Table brief() {
-    List<Difference> shown = all.stream().filter(Difference::isPrimary).toList();
-    TableBuilder table = Table.builder("differences", title(shown));
-    table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
-    table.columns(figures());
-    for (Difference one : shown) {
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.text(one.arm()));
-      cells.addAll(figures(one));
-      table.row(cells);
-    }
-    return table.note(explained(shown)).build();
+    List<Difference> shown = asked();
+    return table("differences", "Asked before the run, on the same deals", shown, FEW)
+        .note(explained(shown))
+        .build();
   }
 
-  private static String title(List<Difference> shown) {
-    if (shown.isEmpty()) {
-      return "The difference on the same deals";
-    }
-    Difference first = shown.get(0);
-    return upper(MeasureWords.heading(first.measure()))
-        + ", compared with "
-        + Wording.quoted(first.baseline())
-        + " on the same deals";
+  /** What was declared before the run: what answers the question, then the rest. */
+  private List<Difference> asked() {
+    List<Difference> asked = new ArrayList<>(all);
+    asked.removeIf(one -> !one.isDeclared());
+    asked.sort(Comparator.comparing(one -> !one.isPrimary()));
+    return asked;
   }
 
-  private static String upper(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  /** What was declared before the run, with all figures; no table where nothing was. */
+  List<Table> declared() {
+    List<Difference> shown = asked();
+    String title = "Asked before the run, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("declared", title, shown, EVERY).note(explained(shown)).build());
   }
 
-  /** Everything compared: what was declared before the run, then what was looked at besides. */
-  List<Table> whole() {
-    List<Difference> declared =
-        all.stream().filter(one -> !one.role().equals("exploratory")).toList();
-    List<Difference> besides =
-        all.stream().filter(one -> one.role().equals("exploratory")).toList();
-    List<Table> tables = new ArrayList<>();
-    if (!declared.isEmpty()) {
-      String title = "Declared before the run, on the same deals";
-      tables.add(table("declared", title, declared).note(explained(declared)).build());
-    }
-    if (!besides.isEmpty()) {
-      String title = "Looked at besides, on the same deals";
-      tables.add(table("besides", title, besides).note(BESIDES).build());
-    }
-    return tables;
+  /** What was looked at besides; no table where there is nothing. */
+  List<Table> besides() {
+    List<Difference> shown = all.stream().filter(one -> !one.isDeclared()).toList();
+    String title = "Looked at besides, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("besides", title, shown, List.of(0, 1, 2)).note(BESIDES).build());
   }
 
-  private TableBuilder table(String stem, String title, List<Difference> shown) {
+  private TableBuilder table(
+      String stem, String title, List<Difference> shown, List<Integer> figures) {
     boolean one = shown.stream().map(Difference::baseline).distinct().count() == 1;
     String with = one ? ", compared with " + Wording.quoted(shown.get(0).baseline()) : "";
     TableBuilder table =
@@ -89,7 +82,8 @@ final class DifferenceTables {
     if (!one) {
       table.columns(Column.text("baseline", "The other.").headed("compared with"));
     }
-    table.columns(figures());
+    List<Column> columns = figures();
+    figures.forEach(at -> table.columns(columns.get(at)));
     for (Difference difference : shown) {
       List<Cell> cells = new ArrayList<>();
       String heading = MeasureWords.heading(difference.measure());
@@ -98,7 +92,8 @@ final class DifferenceTables {
       if (!one) {
         cells.add(Cell.text(difference.baseline()));
       }
-      cells.addAll(figures(difference));
+      List<Cell> own = figures(difference);
+      figures.forEach(at -> cells.add(own.get(at)));
       table.row(cells);
     }
     return table;
@@ -142,8 +137,7 @@ final class DifferenceTables {
   }
 
   private String clear(Difference one) {
-    boolean besides = one.role().equals("exploratory");
-    if (one.isBaseline() || besides) {
+    if (one.isBaseline() || !one.isDeclared()) {
       return "";
     } else if (one.isSame()) {
       return "the same in every deal";

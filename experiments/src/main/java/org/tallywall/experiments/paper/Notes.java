@@ -18,6 +18,7 @@ final class Notes {
   static Document of(Results results) {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    parts.addAll(WayWords.below(results));
     parts.addAll(brief(results));
     parts.add(new Part.Section("How sure", Fold.FIXED, howSure(results)));
     return new Document(results.question(), parts);

@@ -31,7 +31,8 @@ final class OtherTables {
           "ratings",
           "rating-differences",
           "defence",
-          "branch");
+          "branch",
+          "ways");
 
   private OtherTables() {}
 

@@ -84,7 +84,10 @@ final class PartChart {
     return values;
   }
 
-  /** The clear differences of a way of playing, the two largest. */
+  /**
+   * The clear differences of a way of playing, the two largest of those that were asked before the
+   * run: a number on a chart is taken for a finding.
+   */
   private List<PartBars.Change> changes(String arm, int bar) {
     if (arm.equals(baseline)) {
       return List.of();
@@ -93,7 +96,7 @@ final class PartChart {
     for (Difference difference : Difference.all(results)) {
       int part = MEASURES.indexOf(difference.measure());
       boolean clear = difference.clearSign(results.confidence()) != 0;
-      if (part >= 0 && clear && difference.arm().equals(arm)) {
+      if (part >= 0 && difference.isDeclared() && clear && difference.arm().equals(arm)) {
         Ranged hundred = difference.inHundred().orElseThrow();
         changes.add(new PartBars.Change(bar, part, hundred.estimate()));
       }

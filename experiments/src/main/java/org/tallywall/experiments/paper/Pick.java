@@ -26,6 +26,11 @@ record Pick(Column column, Function<Sheet.Row, Cell> cell) {
     return words(name, meaning, row -> row.text(name));
   }
 
+  /** A column of words as the file has it. */
+  static Pick of(Column column) {
+    return new Pick(column, row -> Cell.text(row.text(column)));
+  }
+
   /** The way of playing. */
   static Pick arm(Results results) {
     return words("arm", "The way of playing.", row -> Ways.name(results, row.text("arm")))

@@ -37,6 +37,7 @@ final class ReportPage {
   Document document() {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    parts.addAll(WayWords.below(results));
     Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
     parts.add(new Part.Contents());
     section(parts, "Wins and points", Fold.FIXED, wins());
@@ -66,7 +67,7 @@ final class ReportPage {
     List<Table> tables = new ArrayList<>();
     DifferenceTables differences = new DifferenceTables(results);
     if (differences.any()) {
-      tables.addAll(differences.whole());
+      tables.addAll(differences.declared());
     }
     if (!results.rows("ratings").isEmpty()) {
       tables.add(RatingTable.of(results));
@@ -75,7 +76,10 @@ final class ReportPage {
       WinTables wins = new WinTables(results);
       tables.addAll(List.of(wins.whole(), wins.parts(), wins.hands()));
     }
-    return grids(tables, Handles.SORT);
+    List<Part> parts = grids(tables, Handles.SORT);
+    section(
+        parts, "Not asked before the run", Fold.CLOSED, grids(differences.besides(), Handles.SORT));
+    return parts;
   }
 
   /** All charts but the one that stands beside the answer. */
@@ -165,6 +169,8 @@ final class ReportPage {
   private List<Part> study() {
     Provenance provenance = new Provenance(results);
     List<Part> parts = new ArrayList<>();
+    WayWords.table(results)
+        .ifPresent(table -> parts.add(new Part.Grid(table, Handles.SORT_AND_FILTER)));
     parts.add(provenance.study());
     if (!results.study().object("rules").isEmpty()) {
       parts.add(new Part.Grid(provenance.rules(), Handles.SORT_AND_FILTER));

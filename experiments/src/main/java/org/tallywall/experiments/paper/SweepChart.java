@@ -25,7 +25,7 @@ final class SweepChart {
 
   /** A value of the setting with the last words of its name, such as "away at least 3". */
   static String label(Results results, String value) {
-    return words(setting(results)) + " " + value;
+    return WayWords.label(results, value).orElse(words(setting(results)) + " " + value);
   }
 
   private static String setting(Results results) {
@@ -63,18 +63,27 @@ final class SweepChart {
         .forEach(sentences::add);
     Caption caption =
         new Caption(
-            "setting",
-            "At how many? " + words(setting),
-            String.join(" ", sentences),
-            Notes.under(results));
+            "setting", title(results, rows), String.join(" ", sentences), Notes.under(results));
     return Optional.of(
         new BandCurve(
             caption,
-            new Axis(words(setting), setting.contains(".") ? setting : ""),
+            new Axis(heading(results), setting.contains(".") ? setting : ""),
             new Axis("difference on the same deals", unit),
             Scale.DIFFERENCE,
             baseline.isEmpty() ? "the same" : "the same as at " + baseline,
             points));
+  }
+
+  /** What the setting does; of an older folder the last words of its name. */
+  private static String heading(Results results) {
+    return WayWords.heading(results).orElse(words(setting(results)));
+  }
+
+  private static String title(Results results, List<Sheet.Row> rows) {
+    boolean numbers = rows.stream().allMatch(row -> NUMBER.matcher(row.text("value")).matches());
+    String what = WayWords.heading(results).map(words -> "a player that " + words).orElse("");
+    String said = what.isEmpty() ? words(setting(results)) : what;
+    return (numbers ? "At how many? " : "Compared: ") + said;
   }
 
   private static String first(List<Sheet.Row> rows, String column) {

@@ -45,9 +45,12 @@ public final class WayColumns {
   public static final Column BASELINE_WORDS =
       Column.text("baseline-words", "The same of the value there.").headed("what the other does");
 
+  /** The column {@code saying}. */
+  public static final Column SAYING =
+      Column.text("saying", "What the setting does, whatever its value.");
+
   /** The column {@code heading}. */
-  public static final Column HEADING =
-      Column.text("heading", "What the setting does, in short, whatever its value.");
+  public static final Column HEADING = Column.text("heading", "The same in short.");
 
   /** The column {@code label}. */
   public static final Column LABEL = Column.text("label", "The value's words in short.");
@@ -77,6 +80,7 @@ public final class WayColumns {
         BASELINE_VALUE,
         WORDS,
         BASELINE_WORDS,
+        SAYING,
         HEADING,
         LABEL,
         BASELINE_LABEL,

@@ -74,6 +74,7 @@ final class WayTable {
         .set(WayColumns.BASELINE_VALUE, text(there))
         .set(WayColumns.WORDS, isOff(arm.player(), setting) ? "" : saying.at(value))
         .set(WayColumns.BASELINE_WORDS, isOff(baseline.player(), setting) ? "" : saying.at(there))
+        .set(WayColumns.SAYING, saying.words())
         .set(WayColumns.HEADING, saying.inShort())
         .set(WayColumns.LABEL, saying.inShort(value))
         .set(WayColumns.BASELINE_LABEL, saying.inShort(there));
