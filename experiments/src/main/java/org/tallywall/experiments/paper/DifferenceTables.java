@@ -44,11 +44,13 @@ final class DifferenceTables {
         .build();
   }
 
-  /** What was declared before the run: what answers the question, then the rest. */
+  /** What was declared before the run: what answers the question, then measure by measure. */
   private List<Difference> asked() {
     List<Difference> asked = new ArrayList<>(all);
     asked.removeIf(one -> !one.isDeclared());
     asked.sort(Comparator.comparing(one -> !one.isPrimary()));
+    List<String> measures = asked.stream().map(Difference::measure).distinct().toList();
+    asked.sort(Comparator.comparingInt(one -> measures.indexOf(one.measure())));
     return asked;
   }
 

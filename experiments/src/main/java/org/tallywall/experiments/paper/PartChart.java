@@ -67,8 +67,19 @@ final class PartChart {
       bars.add(new PartBars.Bar(name, standing, values(row)));
     }
     Caption caption =
-        new Caption(STEM, "Where 100 games go", described(parts, bars), Notes.under(results));
+        new Caption(STEM, "Where 100 games go", described(parts, bars), notes(changes));
     return new PartBars(caption, new Axis("of 100 games", ""), parts, bars, changes);
+  }
+
+  private List<String> notes(List<PartBars.Change> changes) {
+    List<String> notes = new ArrayList<>();
+    if (!changes.isEmpty()) {
+      notes.add(
+          "Below the bars: compared with %s on the same deals, as asked before the run."
+              .formatted(Wording.quoted(baseline)));
+    }
+    notes.addAll(Notes.under(results));
+    return notes;
   }
 
   private static List<Double> values(Sheet.Row row) {

@@ -47,7 +47,7 @@ public final class Saying {
    */
   public String at(Object written) {
     if (written instanceof Boolean on) {
-      return on ? words : "does not do this: " + words;
+      return on ? words : "does not do this (" + words + ")";
     }
     return written instanceof BigDecimal number ? at(number) : choice(String.valueOf(written));
   }

@@ -53,7 +53,7 @@ class SayingTest {
     assertThat(at("passes.keep-pairs", true))
         .isEqualTo("breaks no pair in the passes while another tile can go");
     assertThat(at("passes.keep-pairs", false))
-        .isEqualTo("does not do this: breaks no pair in the passes while another tile can go");
+        .isEqualTo("does not do this (breaks no pair in the passes while another tile can go)");
   }
 
   @Test

@@ -95,7 +95,7 @@ class WayTableTest {
     assertThat(cells(table, WayColumns.LABEL))
         .containsExactly(
             "with exposures enough on one rack, keeps her tiles", "holds back from 4 tiles away");
-    assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0)).startsWith("does not do this: ");
+    assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0)).startsWith("does not do this (");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(1)).isEmpty();
     assertThat(cells(table, WayColumns.WORDS)).doesNotContain("");
   }
