@@ -35,6 +35,7 @@ public record StudyAnswer(
     tables.add(FamilyChoice.of(hands, ways, certainty));
     tables.add(Endings.of(ways));
     tables.add(Passes.of(ways));
+    tables.add(RulesTable.of(study.rules()));
     return tables;
   }
 

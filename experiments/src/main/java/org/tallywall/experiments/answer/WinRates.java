@@ -6,18 +6,18 @@ import org.tallywall.experiments.stats.FewDeals;
 import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.stats.Proportion;
+import org.tallywall.experiments.tally.Counts;
 import org.tallywall.experiments.tally.SeatTally;
 import org.tallywall.experiments.tally.SeatTally.Count;
 import org.tallywall.experiments.tally.TableTally;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.Cell;
-import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
 /** How often each seat wins, what it earns, and where its games go. */
 final class WinRates {
-  private static final String GAMES = "share of games";
-
   private final Way way;
   private final Certainty certainty;
 
@@ -26,54 +26,11 @@ final class WinRates {
     this.certainty = certainty;
   }
 
-  static List<Column> columns() {
-    return List.of(
-        Column.text("arm", "The way of playing; \"table\" where one fixed table is played."),
-        Column.text(
-            "seat", "The seat, 0 is East and turns go to the right; \"all\" for all counted."),
-        Column.text("player", "Who sits there; \"all\" where they differ."),
-        Column.integer("deals", "deals", "Deals played."),
-        Column.integer("games", "games", "Games of the seat: one a deal for each seat."),
-        Column.integer("wins", "games", "Games won."),
-        Column.rateInterval(
-            "win-rate",
-            GAMES,
-            "Share of its games that the seat won. Where \"all\" are the four seats of one and the"
-                + " same game there is no interval here or at the points: together they win every"
-                + " game that anybody wins, and their points are 0."),
-        Column.text("win-rate-method", "How the interval of the win rate was computed."),
-        Column.decimalInterval("points", "points per game", "Points gained or lost a game."),
-        Column.text("points-method", "How the interval of the points was computed."),
-        Column.integer(
-            "won-on-own-draw",
-            "games",
-            "Won on the tile drawn, by a joker exchange, or complete before play."),
-        Column.integer("won-on-discard", "games", "Won on another player's discard."),
-        Column.integer("threw-the-winning-tile", "games", "Threw the tile on which another won."),
-        Column.integer(
-            "only-paid",
-            "games",
-            "Somebody else won, on the own draw or on a third one's discard."),
-        Column.integer("wall-game", "games", "Nobody won before the wall ran out."),
-        Column.integer(
-            "void", "games", "Three hands were dead. These six columns add up to all games."),
-        Column.integer(
-            "won-after-redeeming", "games", "Won in a game in which it had redeemed a joker."),
-        Column.integer("won-jokerless", "games", "Won with a hand that was paid as jokerless."),
-        Column.rate(
-            "one-away-reached",
-            GAMES,
-            "Was one away from a line at some time between two turns, or won."),
-        Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall at a win."),
-        Column.decimal("jokers-at-win", "tiles", "Mean number of jokers in the winning hand."),
-        Column.decimal("exposures", "per game", "Mean number of exposures made a game."),
-        Column.decimal("exchanges", "per game", "Mean number of jokers redeemed a game."));
-  }
-
   static Table of(List<Way> ways, Certainty certainty) {
     TableBuilder table =
-        Table.builder("win-rates", "How often each way of playing wins, and where its games go")
-            .columns(columns());
+        Table.builder(
+                WinRateColumns.FILE, "How often each way of playing wins, and where its games go")
+            .columns(WinRateColumns.all());
     for (Way way : ways) {
       new WinRates(way, certainty).rows(table);
     }
@@ -140,7 +97,7 @@ final class WinRates {
   }
 
   /** A row of one seat, or of several together; {@code who} is seat and player. */
-  private List<Cell> row(List<String> who, SeatTally tally, int seats, Estimate winRate) {
+  private Row row(List<String> who, SeatTally tally, int seats, Estimate winRate) {
     long deals = way.tally().deals();
     long games = deals * seats;
     long wins = wins(tally);
@@ -148,33 +105,38 @@ final class WinRates {
     Estimate points =
         certainty.shown(
             Measures.moments(tally.points(), deals).estimate(certainty.confidence(), seats));
-    return List.of(
-        Cell.text(way.name()),
-        Cell.text(who.get(0)),
-        Cell.text(who.get(1)),
-        Cell.whole(deals),
-        Cell.whole(games),
-        Cell.whole(wins),
-        Measures.cell(rate),
-        Measures.method(rate),
-        Measures.cell(points),
-        Measures.method(points),
-        count(tally, Count.WON_ON_OWN_DRAW),
-        count(tally, Count.WON_ON_DISCARD),
-        count(tally, Count.THREW),
-        count(tally, Count.ONLY_PAID),
-        count(tally, Count.WALL_GAME),
-        count(tally, Count.VOID),
-        count(tally, Count.WON_AFTER_REDEEMING),
-        count(tally, Count.WON_JOKERLESS),
-        Cell.ratio(tally.counts().get(Count.ONE_AWAY), games),
-        Cell.ratio(tally.counts().get(Count.WALL_AT_WIN), wins),
-        Cell.ratio(tally.counts().get(Count.JOKERS_AT_WIN), wins),
-        Cell.ratio(tally.counts().get(Count.EXPOSURES), games),
-        Cell.ratio(tally.counts().get(Count.EXCHANGES), games));
+    Row row =
+        new Row()
+            .set(WinRateColumns.ARM, way.name())
+            .set(WinRateColumns.SEAT, who.get(0))
+            .set(WinRateColumns.PLAYER, who.get(1))
+            .set(WinRateColumns.DEALS, deals)
+            .set(WinRateColumns.GAMES, games)
+            .set(WinRateColumns.WINS, wins)
+            .set(WinRateColumns.WIN_RATE, Measures.cell(rate))
+            .set(WinRateColumns.WIN_RATE_METHOD, Measures.method(rate))
+            .set(WinRateColumns.POINTS, Measures.cell(points))
+            .set(WinRateColumns.POINTS_METHOD, Measures.method(points));
+    parts(row, tally.counts());
+    return means(row, tally.counts(), games, wins);
   }
 
-  private static Cell count(SeatTally tally, Count what) {
-    return Cell.whole(tally.counts().get(what));
+  private static void parts(Row row, Counts<Count> counts) {
+    row.set(WinRateColumns.WON_ON_OWN_DRAW, counts.get(Count.WON_ON_OWN_DRAW))
+        .set(WinRateColumns.WON_ON_DISCARD, counts.get(Count.WON_ON_DISCARD))
+        .set(WinRateColumns.THREW_THE_WINNING_TILE, counts.get(Count.THREW))
+        .set(WinRateColumns.ONLY_PAID, counts.get(Count.ONLY_PAID))
+        .set(WinRateColumns.WALL_GAME, counts.get(Count.WALL_GAME))
+        .set(WinRateColumns.VOID, counts.get(Count.VOID))
+        .set(WinRateColumns.WON_AFTER_REDEEMING, counts.get(Count.WON_AFTER_REDEEMING))
+        .set(WinRateColumns.WON_JOKERLESS, counts.get(Count.WON_JOKERLESS));
+  }
+
+  private static Row means(Row row, Counts<Count> counts, long games, long wins) {
+    return row.set(WinRateColumns.ONE_AWAY_REACHED, Cell.ratio(counts.get(Count.ONE_AWAY), games))
+        .set(WinRateColumns.WALL_AT_WIN, Cell.ratio(counts.get(Count.WALL_AT_WIN), wins))
+        .set(WinRateColumns.JOKERS_AT_WIN, Cell.ratio(counts.get(Count.JOKERS_AT_WIN), wins))
+        .set(WinRateColumns.EXPOSURES, Cell.ratio(counts.get(Count.EXPOSURES), games))
+        .set(WinRateColumns.EXCHANGES, Cell.ratio(counts.get(Count.EXCHANGES), games));
   }
 }

@@ -9,8 +9,8 @@ import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.results.ResultNames;
-import org.tallywall.reports.table.Cell;
-import org.tallywall.reports.table.Column;
+import org.tallywall.reports.schema.FaultColumns;
+import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
@@ -50,28 +50,17 @@ final class FaultWords {
   /** The deals set aside, with commands that hold in the results folder. */
   Table table(List<SpoiltDeal> faults) {
     TableBuilder table =
-        Table.builder("faults", "Deals set aside")
-            .columns(
-                List.of(
-                    Column.integer(
-                        "deal", "number", "The deal, from 0; none of its games is counted."),
-                    Column.text("arm", "The way of playing, where the study has several."),
-                    Column.integer(
-                        "seat", "number", "Where the player sat, from 0, which is East."),
-                    Column.text("player", "The player."),
-                    Column.text("fault", "Whether it broke down or answered illegally."),
-                    Column.text("words", "What was wrong with an illegal answer."),
-                    Column.text(
-                        "command", "Shows the game again, typed in the folder of the results.")));
+        Table.builder(FaultColumns.FILE, "Deals set aside").columns(FaultColumns.all());
     for (SpoiltDeal fault : faults) {
       table.row(
-          Cell.whole(fault.deal()),
-          Cell.text(fault.arm()),
-          Cell.whole(fault.seat()),
-          Cell.text(player(fault)),
-          Cell.text(what(fault)),
-          Cell.text(fault.what()),
-          Cell.text(command(place(fault), Path.of(ResultNames.STUDY))));
+          new Row()
+              .set(FaultColumns.DEAL, fault.deal())
+              .set(FaultColumns.ARM, fault.arm())
+              .set(FaultColumns.SEAT, fault.seat())
+              .set(FaultColumns.PLAYER, player(fault))
+              .set(FaultColumns.FAULT, what(fault))
+              .set(FaultColumns.WORDS, fault.what())
+              .set(FaultColumns.COMMAND, command(place(fault), Path.of(ResultNames.STUDY))));
     }
     return table.build();
   }

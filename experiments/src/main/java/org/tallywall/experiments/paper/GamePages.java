@@ -21,6 +21,7 @@ import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.reports.document.Link;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.words.Wording;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.jar.JarShelf;

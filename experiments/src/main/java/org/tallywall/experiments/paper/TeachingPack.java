@@ -11,6 +11,9 @@ import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.html.PageWriter;
+import org.tallywall.reports.papers.Answers;
+import org.tallywall.reports.papers.Notes;
+import org.tallywall.reports.papers.Provenance;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
@@ -47,7 +50,7 @@ public final class TeachingPack {
     for (Results results : all) {
       List<Part> inner = new ArrayList<>(new Provenance(results).notices());
       inner.add(Answers.of(results));
-      inner.addAll(WayWords.below(results));
+      inner.addAll(Notes.ways(results));
       inner.addAll(Notes.brief(results));
       inner.addAll(Notes.howSure(results));
       parts.add(new Part.Section(results.question(), Fold.FIXED, inner));

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.story;
 
 import java.util.List;
+import org.tallywall.reports.words.SeatWords;
 
 /**
  * What the four seats are called.
@@ -9,8 +10,7 @@ import java.util.List;
  */
 public record SeatNames(List<String> names) {
   /** The seats as seen from East. */
-  public static final SeatNames FROM_EAST =
-      new SeatNames(List.of("East", "right of East", "across from East", "left of East"));
+  public static final SeatNames FROM_EAST = new SeatNames(SeatWords.FROM_EAST);
 
   /**
    * Copies the names.

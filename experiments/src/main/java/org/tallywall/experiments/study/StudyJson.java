@@ -7,10 +7,8 @@ import java.util.Map;
 import java.util.function.Function;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Sha256;
+import org.tallywall.reports.results.PrettyJson;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import tools.jackson.core.util.DefaultIndenter;
-import tools.jackson.core.util.DefaultPrettyPrinter;
-import tools.jackson.databind.ObjectWriter;
 import tools.jackson.databind.json.JsonMapper;
 
 /** Writes a study as a study file with every default written out. */
@@ -45,15 +43,7 @@ public final class StudyJson {
    * @return lines, each ended by {@code \n}
    */
   public static String pretty(Object value) {
-    DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
-    ObjectWriter writer =
-        MAPPER
-            .writer()
-            .with(
-                new DefaultPrettyPrinter()
-                    .withObjectIndenter(indenter)
-                    .withArrayIndenter(DefaultPrettyPrinter.FixedSpaceIndenter.instance()));
-    return writer.writeValueAsString(value) + "\n";
+    return PrettyJson.text(value);
   }
 
   /**

@@ -45,7 +45,11 @@ class PackageOrderTest {
                   "console",
                   "markdown",
                   "html",
-                  "results"),
+                  "results",
+                  "words",
+                  "tables",
+                  "charts",
+                  "papers"),
           "experiments",
               List.of(
                   "error",

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.reports.words.Wording;
 
 /** What stands in the papers of invented results. */
 class PapersTest {

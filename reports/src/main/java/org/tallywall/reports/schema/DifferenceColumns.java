@@ -43,13 +43,17 @@ public final class DifferenceColumns {
   /** The column {@code difference}. */
   public static final Column DIFFERENCE =
       Column.decimalInterval(
-              "difference", "as in unit", "Mean of the differences on the same deals.")
+              "difference",
+              "as in unit",
+              "Mean of the differences on the same deals. The limits are empty where too few deals differ to give any: fewer than 10 and fewer than half, of a measure without bounds.")
           .headed("difference on the same deals")
           .shownTo(1);
 
   /** The column {@code method}. */
   public static final Column METHOD =
-      Column.text("method", "How the interval of the difference was computed.");
+      Column.text(
+          "method",
+          "How the interval of the difference was computed; \"Clopper-Pearson by size\", which is exact, where fewer than 10 deals differ, and fewer than half.");
 
   /** The column {@code p}. */
   public static final Column P =
@@ -61,7 +65,9 @@ public final class DifferenceColumns {
   /** The column {@code p-holm}. */
   public static final Column P_HOLM =
       Column.decimal(
-          "p-holm", "chance", "The same by Holm, for all declared tests taken together.");
+          "p-holm",
+          "chance",
+          "The same by Holm, for all declared comparisons of the study, primary and secondary, taken together.");
 
   /** The column {@code correlation}. */
   public static final Column CORRELATION =
@@ -78,24 +84,41 @@ public final class DifferenceColumns {
 
   /** The column {@code discordant}. */
   public static final Column DISCORDANT =
-      Column.integer("discordant", "deals", "Deals that it made a difference to.")
+      Column.integer("discordant", "deals", "Deals in which it made a difference in any seat.")
           .headed("deals in which it made a difference");
 
   /** The column {@code more}. */
   public static final Column MORE =
-      Column.integer("more", "deals", "Deals in which the way had more.");
+      Column.integer("more", "deals", "Deals in which the way had more, all its seats together.");
 
   /** The column {@code fewer}. */
   public static final Column FEWER =
-      Column.integer("fewer", "deals", "Deals in which the way had fewer.");
+      Column.integer(
+          "fewer",
+          "deals",
+          "Deals in which it had fewer; in the rest of \"discordant\" its seats cancel.");
+
+  /** The column {@code most-discordant}. */
+  public static final Column MOST_DISCORDANT =
+      Column.decimal(
+          "most-discordant",
+          "share of deals",
+          "Where no deal differed and their number was fixed: the exact upper limit of the share of deals that do.");
 
   /** The column {@code detectable}. */
   public static final Column DETECTABLE =
       Column.decimal(
               "detectable",
               "as in unit",
-              "The smallest true gap that so many deals would have noticed in nine runs of ten.")
+              "The smallest true gap that so many deals would have noticed in nine runs of ten, the allowance for chance findings shared evenly among all declared comparisons; of a run that could stop early, by the range that it ended with. Empty where fewer than 10 deals differ, and fewer than half.")
           .headed("smallest difference this run would have noticed");
+
+  /** The column {@code games-to-notice}. */
+  public static final Column GAMES_TO_NOTICE =
+      Column.decimal(
+          "games-to-notice",
+          "games",
+          "For the win rate: games each way, on other deals each, that it takes to notice a difference of this size in nine cases of ten (5 %, two-sided).");
 
   private DifferenceColumns() {}
 
@@ -123,6 +146,8 @@ public final class DifferenceColumns {
         DISCORDANT,
         MORE,
         FEWER,
-        DETECTABLE);
+        MOST_DISCORDANT,
+        DETECTABLE,
+        GAMES_TO_NOTICE);
   }
 }

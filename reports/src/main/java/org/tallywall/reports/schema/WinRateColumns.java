@@ -34,7 +34,10 @@ public final class WinRateColumns {
 
   /** The column {@code win-rate}. */
   public static final Column WIN_RATE =
-      Column.rateInterval("win-rate", "share of games", "Share of its games that the seat won.")
+      Column.rateInterval(
+              "win-rate",
+              "share of games",
+              "Share of its games that the seat won. Where \"all\" are the four seats of one and the same game there is no interval here or at the points: together they win every game that anybody wins, and their points are 0.")
           .headed("games won in 100");
 
   /** The column {@code win-rate-method}. */

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.design.roundrobin.RoundRobinDesign;
-import org.tallywall.experiments.paper.RatingNeighbors;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Changes;
@@ -22,6 +21,7 @@ import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
+import org.tallywall.reports.tables.RatingNeighbors;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 

@@ -12,6 +12,7 @@ import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.stats.Moments;
 import org.tallywall.experiments.stats.PairedProportions;
+import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.experiments.stats.SampleSize;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.PairTally;
@@ -22,6 +23,8 @@ import org.tallywall.experiments.tally.PairTally;
  */
 final class PairNumbers {
   private static final double POWER = 0.9;
+  private static final double ALPHA = 0.05;
+  private static final double NEARLY = 1e-9;
 
   private final PairTally tally;
   private final boolean proportions;
@@ -203,6 +206,23 @@ final class PairNumbers {
                   (limits.get().high() - limits.get().low()) / 2, error, POWER));
     }
     return OptionalDouble.of(SampleSize.detectable(error, (1 - confidence) / together, POWER));
+  }
+
+  /** Where no deal differed and their number was fixed, how large a share of deals still may. */
+  OptionalDouble mostDiffering() {
+    return given.isPresent() || differing() > 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(new Proportion(0, deals()).clopperPearson(confidence).high());
+  }
+
+  /** Games each way, on deals of their own, that it takes to notice a difference of this size. */
+  OptionalDouble gamesToNotice() {
+    double size = Math.abs(difference().value());
+    double base = second();
+    double first = Math.min(1 - NEARLY, base + size);
+    return size > 0 && base > 0 && first > base
+        ? OptionalDouble.of(SampleSize.unpaired(first, base, ALPHA, POWER))
+        : OptionalDouble.empty();
   }
 
   /** Deals in which any seat came out differently, also where the seats cancel. */

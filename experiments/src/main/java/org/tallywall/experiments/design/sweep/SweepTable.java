@@ -6,8 +6,9 @@ import org.tallywall.experiments.answer.Measures;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.design.arms.Difference;
 import org.tallywall.experiments.stats.Estimate;
+import org.tallywall.reports.schema.SweepColumns;
 import org.tallywall.reports.table.Cell;
-import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
@@ -19,22 +20,9 @@ final class SweepTable {
 
   static Table of(SweepDesign sweep, List<Way> ways, List<Difference> differences) {
     TableBuilder table =
-        Table.builder("sweep", "What the setting " + sweep.setting() + " does, value by value")
-            .columns(
-                Column.text("setting", "The setting."),
-                Column.text("value", "Its value."),
-                Column.text(
-                    "compared-with", "\"yes\" for the value that the others are compared with."),
-                Column.integer("deals", "deals", "Deals played."),
-                Column.rate("win-rate", "share of games", "Games won."),
-                Column.decimal("points", "points per game", "Points a game."),
-                Column.text("measure", "The primary measure."),
-                Column.decimalInterval(
-                    "difference",
-                    "points a game or share of games",
-                    "Difference of the primary measure on the same deals; empty for the value"
-                        + " compared with."),
-                Column.text("method", "How the interval was computed."));
+        Table.builder(
+                SweepColumns.FILE, "What the setting " + sweep.setting() + " does, value by value")
+            .columns(SweepColumns.all());
     for (int at = 0; at < ways.size(); at++) {
       Way way = ways.get(at);
       Optional<Difference> difference =
@@ -45,16 +33,21 @@ final class SweepTable {
       Optional<Estimate> estimate = difference.map(Difference::estimate);
       long games = way.seatGames();
       table.row(
-          Cell.text(sweep.setting()),
-          Cell.text(way.name()),
-          Cell.text(at == sweep.ways().baseline() ? "yes" : "no"),
-          Cell.whole(way.tally().deals()),
-          Cell.ratio(way.wins(), games),
-          Cell.decimal(way.tally().all().points().sum().value().doubleValue() / games),
-          difference.map(one -> Cell.text(one.measure().text())).orElse(Cell.empty()),
-          estimate.map(Measures::cell).orElse(Cell.empty()),
-          estimate.map(Measures::method).orElse(Cell.empty()));
+          new Row()
+              .set(SweepColumns.SETTING, sweep.setting())
+              .set(SweepColumns.VALUE, way.name())
+              .set(SweepColumns.COMPARED_WITH, at == sweep.ways().baseline() ? "yes" : "no")
+              .set(SweepColumns.DEALS, way.tally().deals())
+              .set(SweepColumns.WIN_RATE, Cell.ratio(way.wins(), games))
+              .set(SweepColumns.POINTS, Cell.decimal(points(way, games)))
+              .set(SweepColumns.MEASURE, difference.map(one -> one.measure().text()).orElse(""))
+              .set(SweepColumns.DIFFERENCE, estimate.map(Measures::cell).orElse(Cell.empty()))
+              .set(SweepColumns.METHOD, estimate.map(Measures::method).orElse(Cell.empty())));
     }
     return table.build();
+  }
+
+  private static double points(Way way, long games) {
+    return way.tally().all().points().sum().value().doubleValue() / games;
   }
 }

@@ -48,6 +48,36 @@ class PairNumbersTest {
     assertThat(numbers.second()).isCloseTo(5.0 / 24, within(1e-15));
   }
 
+  /**
+   * 23.5 against 22.5 in 100: 37,216 games each way, by the formula of two proportions that is
+   * found in every handbook (5 % two-sided, 9 in 10).
+   */
+  @Test
+  void gamesToNotice_oneInHundred_areThoseOfTwoProportions() {
+    PairTally tally = new PairTally();
+    for (int deal = 0; deal < 1000; deal++) {
+      tally.addDeal(new long[] {deal < 235 ? 1 : 0}, new long[] {deal < 225 ? 1 : 0});
+    }
+    PairNumbers numbers = new PairNumbers(tally, Measure.WIN_RATE, 1, 0.95);
+
+    assertThat(numbers.gamesToNotice().orElseThrow()).isCloseTo(37_216, within(0.5));
+    assertThat(numbers.mostDiffering()).isEmpty();
+  }
+
+  /** No deal of 100 differs: 1 - 0.025^(1/100), the exact limit. */
+  @Test
+  void mostDiffering_whereNoDealDid_isTheExactLimit() {
+    PairTally tally = new PairTally();
+    for (int deal = 0; deal < 100; deal++) {
+      tally.addDeal(new long[] {deal % 2}, new long[] {deal % 2});
+    }
+    PairNumbers numbers = new PairNumbers(tally, Measure.WIN_RATE, 1, 0.95);
+
+    assertThat(numbers.mostDiffering().orElseThrow())
+        .isCloseTo(1 - Math.pow(0.025, 0.01), within(1e-9));
+    assertThat(numbers.gamesToNotice()).isEmpty();
+  }
+
   /** Correlation and gain by the plain sums of squares about the seats' means. */
   @Test
   void correlationAndGain_ofSixDeals_areThoseOfThePlainFormulas() {

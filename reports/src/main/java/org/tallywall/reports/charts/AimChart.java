@@ -1,0 +1,162 @@
+package org.tallywall.reports.charts;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.reports.figure.Axis;
+import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.figure.PairedDots;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Rounding;
+import org.tallywall.reports.words.Below;
+import org.tallywall.reports.words.Ways;
+import org.tallywall.reports.words.Wording;
+
+/** What you aim at, what wins: a row for each section of the card, or for the lines won with. */
+final class AimChart {
+  /** Stem of the chart of sections. */
+  static final String FAMILIES = "aim-and-win";
+
+  /** Stem of the chart of lines. */
+  static final String LINES = "aim-and-win-lines";
+
+  /** So many rows fill a slide. */
+  private static final int ROWS = 12;
+
+  private static final int MOST_WAYS = 3;
+  private static final double FEW = 9.95;
+
+  private final Results results;
+  private final String file;
+  private final String arm;
+  private final List<Sheet.Row> rows;
+  private final long aimed;
+
+  private AimChart(Results results, String file, String arm) {
+    this.results = results;
+    this.file = file;
+    this.arm = arm;
+    List<Sheet.Row> all =
+        results.rows(file).stream().filter(row -> row.text("arm").equals(arm)).toList();
+    this.aimed = all.stream().mapToLong(row -> row.count("aimed-after-passes")).sum();
+    this.rows =
+        all.stream()
+            .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count("wins")))
+            .limit(ROWS)
+            .toList();
+  }
+
+  /** Charts of sections and of lines, for each of up to three ways of playing, else the first. */
+  static List<Figure> all(Results results) {
+    List<Figure> figures = new ArrayList<>();
+    for (String file : List.of("families", "hand-choice")) {
+      List<String> arms =
+          results.rows(file).stream().map(row -> row.text("arm")).distinct().toList();
+      boolean several = arms.size() > 1;
+      for (String arm : arms.size() > MOST_WAYS ? arms.subList(0, 1) : arms) {
+        int number = several ? arms.indexOf(arm) + 1 : 0;
+        new AimChart(results, file, arm).figure(number).ifPresent(figures::add);
+      }
+    }
+    return figures;
+  }
+
+  private Optional<PairedDots> figure(int number) {
+    boolean wins = rows.stream().anyMatch(row -> row.count("wins") > 0);
+    if (!wins || aimed == 0) {
+      return Optional.empty();
+    }
+    boolean families = file.equals("families");
+    List<String> further =
+        List.of(
+            "won with it, of 100 that aimed at it",
+            "won with any line, of 100 that aimed at it",
+            families ? "points a win" : "value");
+    List<PairedDots.Row> pairs = rows.stream().map(this::pair).toList();
+    String stem = (families ? FAMILIES : LINES) + (number == 0 ? "" : "-" + number);
+    String title =
+        "What you aim at, what wins"
+            + (families ? "" : ": the lines won with most often")
+            + (number == 0 ? "" : " (" + Ways.name(results, arm) + ")");
+    List<String> notes = new ArrayList<>(List.of(Wording.RACKS));
+    notes.addAll(Below.chart(results));
+    Caption caption = new Caption(stem, title, described(pairs), notes);
+    return Optional.of(
+        new PairedDots(
+            caption,
+            new Axis("share", "in 100"),
+            families ? "section of the card" : "line",
+            "aimed at after the passes",
+            "of all wins",
+            further,
+            pairs));
+  }
+
+  private PairedDots.Row pair(Sheet.Row row) {
+    OptionalDouble share = row.number("share-of-wins");
+    String last =
+        file.equals("families")
+            ? row.number("points-when-won").isPresent()
+                ? number(row.need("points-when-won"), 0)
+                : ""
+            : row.text("value");
+    return new PairedDots.Row(
+        label(row),
+        hundredfold(row.number("aimed-share")),
+        hundredfold(share),
+        List.of(won(row, "win-rate-with-it"), won(row, "win-rate-when-aimed"), last));
+  }
+
+  private static OptionalDouble hundredfold(OptionalDouble share) {
+    return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
+  }
+
+  private static String won(Sheet.Row row, String column) {
+    return row.ranged(column).map(Ranged::inHundred).map(share -> few(share.value())).orElse("");
+  }
+
+  /** One place more where a whole number would say next to nothing. */
+  private static String few(double number) {
+    return number(number, number > 0 && number < FEW ? 1 : 0);
+  }
+
+  private String label(Sheet.Row row) {
+    if (file.equals("families")) {
+      return row.text("family");
+    }
+    String nickname = row.text("nickname");
+    return row.text("line") + (nickname.isEmpty() ? "" : ", " + nickname);
+  }
+
+  private static String number(double value, int places) {
+    return CellText.grouped(Rounding.nearest(value, places).toPlainString());
+  }
+
+  private static String among(List<String> further) {
+    return further.get(0).isEmpty() || further.get(1).isEmpty()
+        ? ""
+        : "; of 100 that aimed at it %s won with it, %s with any line"
+            .formatted(further.get(0), further.get(1));
+  }
+
+  private static String described(List<PairedDots.Row> pairs) {
+    List<String> sentences = new ArrayList<>();
+    for (PairedDots.Row pair : pairs) {
+      String wins =
+          pair.second().isPresent() ? number(pair.second().getAsDouble(), 1) + " of 100 wins" : "";
+      sentences.add(
+          pair.label()
+              + (": aimed at by " + number(pair.first().orElse(0), 1) + " of 100 players")
+              + (wins.isEmpty() ? "" : ", " + wins)
+              + among(pair.further())
+              + ".");
+    }
+    return String.join(" ", sentences);
+  }
+}

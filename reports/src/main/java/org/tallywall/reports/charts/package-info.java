@@ -1,0 +1,2 @@
+/** Results as charts. */
+package org.tallywall.reports.charts;

@@ -1,0 +1,216 @@
+package org.tallywall.reports.papers;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.reports.document.Part;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.DifferenceColumns;
+import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.words.Compared;
+import org.tallywall.reports.words.MeasureWords;
+import org.tallywall.reports.words.Stops;
+import org.tallywall.reports.words.Wording;
+
+/** The answer of a study in words, in front of everything else. */
+public final class Answers {
+  private Answers() {}
+
+  /**
+   * The answer.
+   *
+   * @param results what a results folder holds
+   * @return the answer
+   */
+  public static Part.Answer of(Results results) {
+    List<Compared> compared =
+        Compared.primary(results).stream()
+            .filter(one -> one.row().number("difference").isPresent() && !one.isBaseline())
+            .toList();
+    Part.Answer answer =
+        results.sheet("branch").isPresent()
+            ? BranchAnswer.of(results)
+            : compared.isEmpty() ? TableAnswers.of(results) : comparison(results, compared);
+    List<Part.Paragraph> paragraphs = new ArrayList<>(answer.paragraphs());
+    paragraphs.add(Part.Paragraph.of(Wording.CAUTION));
+    return new Part.Answer(answer.headline(), paragraphs);
+  }
+
+  private static Part.Answer comparison(Results results, List<Compared> compared) {
+    List<Part.Paragraph> paragraphs = new ArrayList<>();
+    if (compared.size() > 1) {
+      compared.forEach(one -> paragraphs.add(paragraph(sentence(results, one), results, one)));
+    }
+    for (Compared one : compared) {
+      String patience = patience(results, one);
+      if (!patience.isEmpty()) {
+        String whose = compared.size() > 1 ? one.arm() + ": " : "";
+        paragraphs.add(Part.Paragraph.of(whose + patience));
+      }
+    }
+    if (compared.size() == 1) {
+      Compared only = compared.get(0);
+      paragraphs.add(paragraph(tooSmall(results, only).orElse(""), results, only));
+      paragraphs.removeIf(paragraph -> paragraph.text().isEmpty());
+      return new Part.Answer(sentence(results, only), paragraphs);
+    }
+    return new Part.Answer(headline(results, compared), paragraphs);
+  }
+
+  private static String headline(Results results, List<Compared> compared) {
+    List<String> better = arms(results, compared, 1);
+    List<String> worse = arms(results, compared, -1);
+    List<String> open = arms(results, compared, 0);
+    List<String> near =
+        compared.stream().filter(Answers::isNear).map(one -> Wording.quoted(one.arm())).toList();
+    String measure = heading(compared.get(0));
+    List<String> clauses = new ArrayList<>();
+    clause(clauses, better, "clearly more with ");
+    clause(clauses, worse, "clearly less with ");
+    clause(clauses, near, "less apart from it than was worth finding: ");
+    clause(clauses, open, "could not be told apart from it: ");
+    return "Compared with %s on the same deals, %s: %s."
+        .formatted(Wording.quoted(compared.get(0).baseline()), measure, String.join("; ", clauses));
+  }
+
+  /** Whether a sequential test ruled out the difference that was worth finding. */
+  private static boolean isNear(Compared one) {
+    return one.verdict().equals("none of that size");
+  }
+
+  private static void clause(List<String> clauses, List<String> arms, String words) {
+    if (!arms.isEmpty()) {
+      clauses.add(words + String.join(", ", arms));
+    }
+  }
+
+  private static List<String> arms(Results results, List<Compared> compared, int sign) {
+    return compared.stream()
+        .filter(one -> one.clearSign(results.confidence()) == sign)
+        .filter(one -> !isNear(one))
+        .map(one -> Wording.quoted(one.arm()))
+        .toList();
+  }
+
+  /**
+   * The sentence of one comparison; a measure without words of its own gets plain ones.
+   *
+   * @param results what a results folder holds
+   * @param one the comparison
+   * @return the words
+   */
+  public static String sentence(Results results, Compared one) {
+    Optional<Stops> stops = Stops.of(results);
+    if (!one.verdict().isEmpty()) {
+      return stops.orElseThrow().sentence(one);
+    } else if (one.isSame()) {
+      return same(results, one, stops.isEmpty());
+    } else if (one.difference().isEmpty()) {
+      return unknown(results, one, stops.isEmpty());
+    }
+    Ranged hundred = one.inHundred().orElseThrow();
+    int sign = one.clearSign(results.confidence());
+    Optional<MeasureWords> words = MeasureWords.of(one.measure());
+    return words.isPresent()
+        ? Wording.sentence(words.get(), one.arm(), one.baseline(), hundred, sign)
+        : "%s compared with %s, %s: %s in 100 games."
+            .formatted(
+                Wording.quoted(one.arm()),
+                Wording.quoted(one.baseline()),
+                one.measure(),
+                hundred.estimate().text(Sign.PLUS_AND_MINUS));
+  }
+
+  /** All deals alike; of a number fixed before it is known how many others there may be. */
+  private static String same(Results results, Compared one, boolean fixed) {
+    long deals = deals(results, one);
+    OptionalDouble most = one.row().number(DifferenceColumns.MOST_DISCORDANT);
+    return Wording.same(one.arm(), one.baseline(), heading(one), deals)
+        + (fixed && most.isPresent()
+            ? " " + Wording.rarer(most.getAsDouble(), results.confidence())
+            : "");
+  }
+
+  private static String unknown(Results results, Compared one, boolean fixed) {
+    long deals = deals(results, one);
+    long differing = one.row().count("discordant");
+    return fixed
+        ? Wording.unknown(one.arm(), one.baseline(), heading(one), differing, deals)
+        : Wording.tooSoon(one.arm(), one.baseline(), heading(one), deals);
+  }
+
+  private static String heading(Compared one) {
+    return MeasureWords.of(one.measure()).map(MeasureWords::heading).orElse(one.measure());
+  }
+
+  private static String patience(Results results, Compared one) {
+    OptionalDouble games = one.row().number(DifferenceColumns.GAMES_TO_NOTICE);
+    return games.isEmpty() || one.clearSign(results.confidence()) == 0
+        ? ""
+        : Wording.patience(one.difference().orElseThrow().value(), games.getAsDouble());
+  }
+
+  private static Optional<String> tooSmall(Results results, Compared one) {
+    OptionalDouble detectable = one.row().number("detectable");
+    Optional<MeasureWords> words = MeasureWords.of(one.measure());
+    return detectable.isEmpty() || words.isEmpty() || !one.verdict().isEmpty()
+        ? Optional.empty()
+        : Optional.of(Wording.tooSmall(words.get(), deals(results, one), detectable.getAsDouble()));
+  }
+
+  private static long deals(Results results, Compared one) {
+    long deals = one.row().count("deals");
+    return deals == 0 ? results.deals() : deals;
+  }
+
+  private static Part.Paragraph paragraph(String text, Results results, Compared one) {
+    return new Part.Paragraph(text, List.of(footnote(results, one)));
+  }
+
+  /** What a statistician asks: it stands in a footnote. */
+  private static String footnote(Results results, Compared one) {
+    List<String> parts = new ArrayList<>();
+    parts.add(Wording.level(results.confidence()) + " % interval");
+    add(parts, "", one.row().text("method"), "");
+    add(parts, "p ", Wording.p(one.row().number("p")), "");
+    add(parts, "p adjusted for all declared comparisons (Holm) ", holm(one), "");
+    add(parts, "", count(one, "discordant"), " deals in which it made a difference");
+    add(parts, "", count(one, "more"), " of them with more");
+    add(parts, "", count(one, "fewer"), " with less");
+    add(parts, "", cancelled(one), " with as much, the seats taken together");
+    add(parts, "correlation of the two on the same deals ", rounded(one, "correlation"), "");
+    add(parts, "worth as much as ", rounded(one, "gain"), " times as many deals played apart");
+    String ended = Stops.of(results).isPresent() ? "ended by a rule" : "fixed before the run";
+    add(parts, "number of deals ", ended, "");
+    return String.join("; ", parts) + ".";
+  }
+
+  private static String holm(Compared one) {
+    return Wording.p(one.row().number("p-holm"));
+  }
+
+  private static String count(Compared one, String column) {
+    String digits = one.row().text(column);
+    return digits.isEmpty() ? "" : CellText.grouped(Long.toString(one.row().count(column)));
+  }
+
+  /** Deals in which the seats differ and cancel. */
+  private static String cancelled(Compared one) {
+    long rest = one.row().count("discordant") - one.row().count("more") - one.row().count("fewer");
+    return rest > 0 ? CellText.grouped(Long.toString(rest)) : "";
+  }
+
+  private static String rounded(Compared one, String column) {
+    OptionalDouble number = one.row().number(column);
+    return number.isPresent() ? Wording.rounded(number.getAsDouble(), 2) : "";
+  }
+
+  private static void add(List<String> parts, String before, String text, String after) {
+    if (!text.isEmpty()) {
+      parts.add(before + text + after);
+    }
+  }
+}

@@ -1,0 +1,84 @@
+package org.tallywall.reports.papers;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.reports.document.Part;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.Show;
+import org.tallywall.reports.words.Shown;
+import org.tallywall.reports.words.TableHeadline;
+import org.tallywall.reports.words.Ways;
+import org.tallywall.reports.words.Wording;
+
+/** The answer of a study that compares nothing on the same deals: how games fall. */
+final class TableAnswers {
+  private final Results results;
+
+  private TableAnswers(Results results) {
+    this.results = results;
+  }
+
+  static Part.Answer of(Results results) {
+    TableAnswers answers = new TableAnswers(results);
+    List<Part.Paragraph> paragraphs = new ArrayList<>();
+    answers.beside().ifPresent(text -> paragraphs.add(Part.Paragraph.of(text)));
+    answers.seats().ifPresent(text -> paragraphs.add(Part.Paragraph.of(text)));
+    return new Part.Answer(answers.headline(), paragraphs);
+  }
+
+  private String headline() {
+    List<Sheet.Row> rows = Ways.rows(results);
+    if (!Ways.oneTable(results) || rows.isEmpty()) {
+      return rows.isEmpty() ? "This study compared nothing." : most(rows);
+    }
+    return new TableHeadline(results).text();
+  }
+
+  /** Who won most; said with the others that the ranges do not tell apart from it. */
+  private String most(List<Sheet.Row> rows) {
+    List<Sheet.Row> ranked =
+        rows.stream()
+            .filter(row -> row.ranged("win-rate").isPresent())
+            .sorted(Comparator.comparingDouble((Sheet.Row row) -> -row.need("win-rate")))
+            .toList();
+    if (ranked.isEmpty()) {
+      return "This study compared nothing.";
+    }
+    Ranged best = ranked.get(0).ranged("win-rate").orElseThrow();
+    List<String> close =
+        ranked.subList(1, ranked.size()).stream()
+            .filter(row -> row.ranged("win-rate").orElseThrow().high() >= best.low())
+            .map(row -> Wording.quoted(row.text("arm")))
+            .toList();
+    return "%s won most: %s of 100 games (%s)%s."
+        .formatted(
+            Wording.quoted(ranked.get(0).text("arm")),
+            best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
+            best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
+            close.isEmpty()
+                ? ""
+                : "; but the ranges do not tell it apart from " + String.join(", ", close));
+  }
+
+  /** How often anybody won, where the headline does not say so. */
+  private Optional<String> beside() {
+    boolean one = Ways.oneTable(results) && Shown.of(results) != Show.SEATS;
+    String somebody = new TableHeadline(results).somebody();
+    return one && !somebody.equals(headline()) ? Optional.of(somebody) : Optional.empty();
+  }
+
+  private Optional<String> seats() {
+    List<Sheet.Row> rows = Ways.rows(results);
+    boolean mixed = rows.stream().map(row -> row.text("player")).distinct().count() > 1;
+    return Ways.oneTable(results) && mixed
+        ? Optional.of(
+            "Each player kept its seat, so what is due to the player and what to the seat cannot be"
+                + " told apart here; to compare players, let them take each seat in turn.")
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,207 @@
+package org.tallywall.reports.tables;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
+import org.tallywall.reports.words.Compared;
+import org.tallywall.reports.words.MeasureWords;
+import org.tallywall.reports.words.Stops;
+import org.tallywall.reports.words.Wording;
+
+/** Comparisons on the same deals, in words for readers. */
+public final class DifferenceTables {
+  private static final String BESIDES =
+      "In 100 games. Among so many figures some ranges leave out 0 by chance: whatever looks"
+          + " interesting here has to be declared and played again from another seed.";
+
+  /** Levels, difference, and whether it is clear. */
+  private static final List<Integer> FEW = List.of(0, 1, 2, 3);
+
+  private static final List<Integer> EVERY = List.of(0, 1, 2, 3, 4, 5);
+
+  private final Results results;
+  private final List<Compared> all;
+
+  /**
+   * Tables of the comparisons in a results folder.
+   *
+   * @param results what a results folder holds
+   */
+  public DifferenceTables(Results results) {
+    this.results = results;
+    this.all = Compared.all(results);
+  }
+
+  /**
+   * Whether ways of playing were compared.
+   *
+   * @return true if so
+   */
+  public boolean any() {
+    return !all.isEmpty();
+  }
+
+  /**
+   * The one table of the notes: all that was asked before the run, the question first.
+   *
+   * @return the table
+   */
+  public Table brief() {
+    List<Compared> shown = asked();
+    return table("differences", "Asked before the run, on the same deals", shown, FEW)
+        .note(explained(shown))
+        .build();
+  }
+
+  /** What was declared before the run: what answers the question, then measure by measure. */
+  private List<Compared> asked() {
+    List<Compared> asked = new ArrayList<>(all);
+    asked.removeIf(one -> !one.isDeclared());
+    asked.sort(Comparator.comparing(one -> !one.isPrimary()));
+    List<String> measures = asked.stream().map(Compared::measure).distinct().toList();
+    asked.sort(Comparator.comparingInt(one -> measures.indexOf(one.measure())));
+    return asked;
+  }
+
+  /**
+   * What was declared before the run, with all figures.
+   *
+   * @return a table; none where nothing was
+   */
+  public List<Table> declared() {
+    List<Compared> shown = asked();
+    String title = "Asked before the run, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("declared", title, shown, EVERY).note(explained(shown)).build());
+  }
+
+  /**
+   * What was looked at besides.
+   *
+   * @return a table; none where there is nothing
+   */
+  public List<Table> besides() {
+    List<Compared> shown = all.stream().filter(one -> !one.isDeclared()).toList();
+    String title = "Looked at besides, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("besides", title, shown, List.of(0, 1, 2)).note(BESIDES).build());
+  }
+
+  private TableBuilder table(
+      String stem, String title, List<Compared> shown, List<Integer> figures) {
+    boolean one = shown.stream().map(Compared::baseline).distinct().count() == 1;
+    String with = one ? ", compared with " + Wording.quoted(shown.get(0).baseline()) : "";
+    TableBuilder table =
+        Table.builder(stem, title + with)
+            .columns(
+                Column.text("measure", "What was measured."),
+                Column.text("arm", "The way of playing.").headed("way of playing"));
+    if (!one) {
+      table.columns(Column.text("baseline", "The other.").headed("compared with"));
+    }
+    List<Column> columns = figures();
+    figures.forEach(at -> table.columns(columns.get(at)));
+    for (Compared difference : shown) {
+      List<Cell> cells = new ArrayList<>();
+      String heading = MeasureWords.heading(difference.measure());
+      cells.add(Cell.text(difference.isPrimary() ? heading + " (the question)" : heading));
+      cells.add(Cell.text(difference.arm()));
+      if (!one) {
+        cells.add(Cell.text(difference.baseline()));
+      }
+      List<Cell> own = figures(difference);
+      figures.forEach(at -> cells.add(own.get(at)));
+      table.row(cells);
+    }
+    return table;
+  }
+
+  private static List<Column> figures() {
+    return List.of(
+        number("level", "this way of playing").headed("its level"),
+        number("baseline-level", "what it is compared with").headed("level of the other"),
+        Column.decimalInterval("difference", "in 100 games", "One less the other, with its range.")
+            .headed("difference on the same deals")
+            .shownTo(1),
+        Column.text("told-apart", "Whether plus or minus is clear.").headed("clear?"),
+        Column.integer("discordant", "deals", "Deals in which the two came out differently.")
+            .headed("deals in which it made a difference"),
+        Column.text("detectable", "The smallest difference this run would have noticed.")
+            .headed("smallest difference this run would have noticed"));
+  }
+
+  private static Column number(String name, String whose) {
+    return Column.decimal(name, "in 100 games", "The level of " + whose + ".").shownTo(1);
+  }
+
+  private List<Cell> figures(Compared one) {
+    Sheet.Row row = one.row();
+    OptionalDouble detectable = row.number("detectable");
+    boolean itself = one.isBaseline();
+    boolean counted = !row.text("discordant").isEmpty();
+    return List.of(
+        hundred(row.number("level")),
+        hundred(row.number("baseline-level")),
+        one.inHundred().map(Ranged::cell).orElse(itself ? Cell.decimal(0) : Cell.empty()),
+        Cell.text(clear(one)),
+        counted ? Cell.whole(row.count("discordant")) : Cell.empty(),
+        Cell.text(
+            detectable.isEmpty() || itself ? "" : Wording.upTo(100 * detectable.getAsDouble())));
+  }
+
+  private static Cell hundred(OptionalDouble number) {
+    return number.isPresent() ? Cell.decimal(100 * number.getAsDouble()) : Cell.empty();
+  }
+
+  private String clear(Compared one) {
+    if (one.isBaseline() || !one.isDeclared()) {
+      return "";
+    } else if (one.isSame()) {
+      return "the same in every deal";
+    } else if (!one.verdict().isEmpty()) {
+      return Stops.of(results).orElseThrow().inShort(one);
+    }
+    return switch (one.clearSign(results.confidence())) {
+      case 1 -> "yes, more";
+      case -1 -> "yes, less";
+      default -> "could not be told";
+    };
+  }
+
+  private String explained(List<Compared> shown) {
+    Optional<Stops> stops = Stops.of(results);
+    String clear =
+        stops.isPresent()
+            ? stops.get().clear()
+            : "A difference is clear where its range in brackets, which would hold the true figure in %s of 100 such runs, leaves out 0%s."
+                .formatted(Wording.level(results.confidence()), together());
+    return "In 100 games. " + clear + unknown(shown, stops.isEmpty());
+  }
+
+  /** Said where there are several and each has its p-value among all of them. */
+  private String together() {
+    long tested = all.stream().filter(one -> one.row().number("p-holm").isPresent()).count();
+    return tested > 1
+        ? ", and where it stays clear after all declared comparisons are counted together (Holm)"
+        : "";
+  }
+
+  private static String unknown(List<Compared> shown, boolean fixed) {
+    boolean any =
+        shown.stream()
+            .anyMatch(one -> !one.isSame() && !one.isBaseline() && one.difference().isEmpty());
+    String few = fixed ? "came out differently" : "were played";
+    return any ? " Where too few deals " + few + " for a range, no difference is given." : "";
+  }
+}

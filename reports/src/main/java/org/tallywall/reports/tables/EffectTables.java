@@ -1,0 +1,51 @@
+package org.tallywall.reports.tables;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.BranchColumns;
+import org.tallywall.reports.schema.DefenceColumns;
+import org.tallywall.reports.table.Table;
+
+/** What a habit or a choice is worth in the games in which it came into play. */
+public final class EffectTables {
+  private EffectTables() {}
+
+  /**
+   * The tables that the folder has the figures for.
+   *
+   * @param results what a results folder holds
+   * @return the tables in their order
+   */
+  public static List<Table> of(Results results) {
+    List<Table> tables = new ArrayList<>();
+    if (!results.rows(DefenceColumns.FILE).isEmpty()) {
+      tables.add(StepTable.of(results));
+    }
+    if (!results.rows(BranchColumns.FILE).isEmpty()) {
+      tables.add(SquareTable.of(results));
+    }
+    return tables;
+  }
+
+  /**
+   * Whether plus or minus is clear for a row by itself.
+   *
+   * @param row a row of the file
+   * @return the words
+   */
+  public static String clear(Sheet.Row row) {
+    Optional<Ranged> difference = row.ranged(DefenceColumns.DIFFERENCE);
+    if (difference.isEmpty()) {
+      return "too few to say";
+    }
+    return switch (difference.get().estimate().clearSign()) {
+      case 1 -> "yes, more";
+      case -1 -> "yes, less";
+      default -> "could not be told";
+    };
+  }
+}

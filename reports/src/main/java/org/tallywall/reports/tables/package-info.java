@@ -1,0 +1,2 @@
+/** Results as tables for readers. */
+package org.tallywall.reports.tables;

@@ -1,0 +1,132 @@
+package org.tallywall.reports.words;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+
+/**
+ * One comparison on the same deals: a line of {@code differences.csv}.
+ *
+ * @param arm the way of playing
+ * @param baseline what it is compared with
+ * @param measure the measure as files name it
+ * @param role primary, secondary or exploratory
+ * @param difference its value and range in the unit of the file, if there is one
+ * @param verdict what a sequential test says of it, as files name it; empty where there is none
+ * @param row the whole line, for everything else
+ */
+public record Compared(
+    String arm,
+    String baseline,
+    String measure,
+    String role,
+    Optional<Ranged> difference,
+    String verdict,
+    Sheet.Row row) {
+
+  /**
+   * All comparisons of the folder, in the order of the file.
+   *
+   * @param results what a results folder holds
+   * @return all of them, in their order
+   */
+  public static List<Compared> all(Results results) {
+    List<Compared> all = new ArrayList<>();
+    Optional<Stops> stops = Stops.of(results);
+    for (Sheet.Row row : results.rows("differences")) {
+      String arm = Ways.name(results, row.text("arm"));
+      String verdict =
+          stops.map(rule -> rule.verdict(row.text("arm"), row.text("measure"))).orElse("");
+      all.add(of(row, arm, Ways.name(results, row.text("baseline")), verdict));
+    }
+    return all.stream().filter(one -> !one.measure().isEmpty()).toList();
+  }
+
+  private static Compared of(Sheet.Row row, String arm, String baseline, String verdict) {
+    return new Compared(
+        arm,
+        baseline,
+        row.text("measure"),
+        row.text("role"),
+        row.ranged("difference"),
+        verdict,
+        row);
+  }
+
+  /**
+   * Whether all deals came out the same in every seat.
+   *
+   * @return true if so
+   */
+  public boolean isSame() {
+    return !row.text("discordant").isEmpty()
+        && row.count("discordant") == 0
+        && row.count("deals") > 0;
+  }
+
+  /**
+   * Those that answer the question.
+   *
+   * @param results what a results folder holds
+   * @return all of them, in their order
+   */
+  public static List<Compared> primary(Results results) {
+    return all(results).stream().filter(Compared::isPrimary).toList();
+  }
+
+  /**
+   * Whether it answers the question.
+   *
+   * @return true if so
+   */
+  public boolean isPrimary() {
+    return role.equals("primary");
+  }
+
+  /**
+   * Whether it was asked before the run.
+   *
+   * @return true if so
+   */
+  public boolean isDeclared() {
+    return !role.equals("exploratory");
+  }
+
+  /**
+   * The comparison in 100 games.
+   *
+   * @return what there is, if there is any
+   */
+  public Optional<Ranged> inHundred() {
+    return difference.map(Ranged::inHundred);
+  }
+
+  /**
+   * Whether it is the line of the baseline itself.
+   *
+   * @return true if so
+   */
+  public boolean isBaseline() {
+    return arm.equals(baseline);
+  }
+
+  /**
+   * Whether plus or minus is clear: a sequential test says so, or the range leaves out 0, and where
+   * several were compared, the adjusted p says so too.
+   *
+   * @param confidence the level of the range
+   * @return 1, −1, or 0 where it cannot be told
+   */
+  public int clearSign(double confidence) {
+    if (!verdict.isEmpty()) {
+      return verdict.equals("more") ? 1 : verdict.equals("fewer") ? -1 : 0;
+    }
+    int sign = difference.map(ranged -> ranged.estimate().clearSign()).orElse(0);
+    OptionalDouble holm = row.number("p-holm");
+    return holm.isPresent() && holm.getAsDouble() > 1 - confidence ? 0 : sign;
+  }
+}

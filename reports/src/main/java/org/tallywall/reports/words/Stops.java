@@ -1,0 +1,219 @@
+package org.tallywall.reports.words;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.Ranged;
+import org.tallywall.reports.results.Results;
+import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.table.CellText;
+
+/** What is said of a run that could stop early: which deals count, its rule, where it ended. */
+public final class Stops {
+  private static final String VERDICT = "verdict";
+
+  private final Sheet.Row row;
+  private final List<Sheet.Row> rows;
+  private final double confidence;
+
+  private Stops(List<Sheet.Row> rows, double confidence) {
+    this.row = rows.get(0);
+    this.rows = rows;
+    this.confidence = confidence;
+  }
+
+  /**
+   * The run's rule; empty where the number of deals was fixed before.
+   *
+   * @param results what a results folder holds
+   * @return what there is, if there is any
+   */
+  public static Optional<Stops> of(Results results) {
+    List<Sheet.Row> rows = results.rows("stopping");
+    return rows.isEmpty() ? Optional.empty() : Optional.of(new Stops(rows, results.confidence()));
+  }
+
+  /** Whether a sequential test answers the question. */
+  boolean tests() {
+    return row.text("goal").equals(VERDICT);
+  }
+
+  /**
+   * What the test says of a comparison, as the file names it; empty where there is no test.
+   *
+   * @param arm the way of playing
+   * @param measure what was measured
+   * @return the words
+   */
+  public String verdict(String arm, String measure) {
+    return rows.stream()
+        .filter(one -> one.text("arm").equals(arm) && one.text("measure").equals(measure))
+        .map(one -> one.text(VERDICT))
+        .findFirst()
+        .orElse("");
+  }
+
+  /**
+   * The deals that count, and those that do not.
+   *
+   * @return the words
+   */
+  public String deals() {
+    String counted = span(row.count("first-deal"), row.count("last-deal"));
+    long pilot = row.count("pilot");
+    return pilot == 0
+        ? counted
+        : counted + " (" + span(0, pilot - 1) + " only told what to expect and are left out)";
+  }
+
+  private static String span(long first, long last) {
+    return "deals " + grouped(first) + " to " + grouped(last);
+  }
+
+  /**
+   * How it looked, for what, and where it ended.
+   *
+   * @return the words
+   */
+  public String told() {
+    long looks = row.count("looks");
+    boolean reached = row.text("reached").equals("yes");
+    return "Those that count are %s. The number was not fixed: the run looked after every %s deals and was to stop %s, after %s deals at the latest. It looked %s and %s.%s"
+            .formatted(
+                deals(),
+                grouped(row.count("every")),
+                goal(),
+                grouped(row.count("at-most")),
+                looks == 1 ? "once" : grouped(looks) + " times",
+                reached ? "stopped there" : "came to its last deal without reaching that",
+                chances())
+        + " Its ranges hold at all looks at once, so they are wider than those of a number fixed"
+        + " before; the levels beside them have none.";
+  }
+
+  private String goal() {
+    String measure = row.text("measure");
+    String each = rows.size() > 1 ? " for every comparison" : "";
+    return switch (row.text("goal")) {
+      case "half-width" ->
+          "once the range of the question (%s) reached no more than %s to either side%s"
+              .formatted(heading(measure), size(measure), each);
+      case VERDICT -> "once Wald\u2019s sequential test had decided" + each;
+      default ->
+          "once the range of the question (%s) left out 0%s".formatted(heading(measure), each);
+    };
+  }
+
+  private static String heading(String measure) {
+    return MeasureWords.of(measure).map(MeasureWords::heading).orElse(measure);
+  }
+
+  /** The half-width, or the difference worth finding, such as "1 in 100 games". */
+  private String size(String measure) {
+    OptionalDouble size = row.number("size");
+    String number = size.isPresent() ? Wording.rounded(100 * size.getAsDouble(), 3) : "?";
+    boolean games = row.text("unit").equals("share of games");
+    String unit = MeasureWords.of(measure).map(MeasureWords::unit).orElse("in 100 games");
+    return number + " " + (games ? "in 100 games" : unit);
+  }
+
+  /** What the test was set to; nothing where there is none. */
+  private String chances() {
+    if (!tests()) {
+      return "";
+    }
+    return " The test was set to tell a difference of %s from none at all: where there is none, it finds one in at most %s of 100 runs; where there is one of that size, it overlooks it in at most %s of 100."
+        .formatted(size(row.text("measure")), hundred("false-alarm"), hundred("miss"));
+  }
+
+  private String hundred(String column) {
+    return Wording.rounded(100 * row.need(column), 3);
+  }
+
+  /**
+   * The verdict on a comparison, with what was measured.
+   *
+   * @param one the comparison
+   * @return the words
+   */
+  public String sentence(Compared one) {
+    String arm = Wording.quoted(one.arm());
+    String baseline = Wording.quoted(one.baseline());
+    Optional<MeasureWords> words = MeasureWords.of(one.measure());
+    String did = words.map(MeasureWords::past).orElse(one.measure());
+    String unit = words.map(MeasureWords::unit).orElse("in 100 games");
+    return switch (one.verdict()) {
+      case "more" ->
+          "On the same deals, %s %s more %s than %s%s"
+              .formatted(arm, did, unit, baseline, says(one));
+      case "fewer" ->
+          "On the same deals, %s %s fewer %s than %s%s"
+              .formatted(arm, did, unit, baseline, says(one));
+      case "none of that size" ->
+          "On the same deals, %s and %s are less than %s apart (%s): so the sequential test decided, which goes wrong in at most %s of 100 runs%s"
+              .formatted(
+                  arm,
+                  baseline,
+                  size(one.measure()),
+                  heading(one.measure()),
+                  hundred("miss"),
+                  measured(one));
+      default ->
+          "The sequential test could not decide between %s and %s in %s deals (%s)%s"
+              .formatted(
+                  arm,
+                  baseline,
+                  grouped(one.row().count("deals")),
+                  heading(one.measure()),
+                  measured(one));
+    };
+  }
+
+  private String says(Compared one) {
+    return ": so the sequential test decided" + measured(one);
+  }
+
+  private String measured(Compared one) {
+    Optional<Ranged> hundred = one.inHundred();
+    return hundred.isEmpty()
+        ? "."
+        : "; the difference measured is %s in 100 games."
+            .formatted(hundred.get().estimate().text(Sign.PLUS_AND_MINUS));
+  }
+
+  /**
+   * A few words for the column that says what is clear.
+   *
+   * @param one the comparison
+   * @return the words
+   */
+  public String inShort(Compared one) {
+    return switch (one.verdict()) {
+      case "more" -> "yes, more";
+      case "fewer" -> "yes, less";
+      case "none of that size" -> "less than " + size(one.measure()) + " apart";
+      default -> "could not be told";
+    };
+  }
+
+  /**
+   * What makes a difference clear in such a run.
+   *
+   * @return the words
+   */
+  public String clear() {
+    String range =
+        "Each range in brackets holds the true figure at all looks at once in %s of 100 such runs."
+            .formatted(Wording.level(confidence));
+    String test = tests() ? " Whether the question itself is clear, the sequential test says." : "";
+    return range
+        + " A difference is clear where its range leaves out 0."
+        + test
+        + " Each comparison stands for itself; they are not counted together.";
+  }
+
+  private static String grouped(long number) {
+    return CellText.grouped(Long.toString(number));
+  }
+}
