@@ -32,6 +32,14 @@ class WaysInWordsTest {
         "others": "reckoner", "seats": 0, "primary": "points", "deals": 60 }
       """;
 
+  private static final String NEVER_WINS =
+      """
+      { "study": "arms", "card": "small.json", "seed": 5,
+        "arms": { "near": "nearest", "lot": "random-legal" },
+        "baseline": "near", "others": "nearest", "primary": "points", "secondary": ["%s"],
+        "deals": 60 }
+      """;
+
   @TempDir Path folder;
 
   private Path out;
@@ -125,5 +133,22 @@ class WaysInWordsTest {
                 + " less; one away, plays on and keeps only what ends the game on every line of"
                 + " hers.")
         .doesNotContain("“away at least");
+  }
+
+  /**
+   * A player that never wins wins clearly less on discards; whether the chart says so by a number
+   * hangs on whether that was asked.
+   */
+  @Test
+  void chart_hasNumbersOnlyOfWhatWasAsked() throws IOException {
+    String chart = "charts/where-games-go.svg";
+    run(NEVER_WINS.formatted("exposures"), "charts");
+    String unasked = text(chart);
+    out = folder.resolve("asked");
+    run(NEVER_WINS.formatted("won-on-discard"), "charts");
+
+    assertThat(text("differences.csv")).contains("lot,near,won-on-discard,secondary");
+    assertThat(text(chart)).contains("Below the bars: compared with", "\u2212");
+    assertThat(unasked).doesNotContain("Below the bars", "\u2212");
   }
 }
