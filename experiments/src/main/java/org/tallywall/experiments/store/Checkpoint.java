@@ -21,7 +21,7 @@ public final class Checkpoint {
    * Version of the format. It is raised with every change of what a block holds or means; {@code
    * block-layouts.txt} among the tests says which layout belongs to which.
    */
-  public static final int FORMAT = 2;
+  public static final int FORMAT = 3;
 
   private static final byte[] MARK = "tallyblk".getBytes(StandardCharsets.US_ASCII);
   private static final int DIGEST = 32;

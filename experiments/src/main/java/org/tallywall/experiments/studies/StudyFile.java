@@ -91,6 +91,15 @@ public final class StudyFile {
     return new StudyFile(file, changes, catalog, root).study();
   }
 
+  /**
+   * The designs that a study can have.
+   *
+   * @return the field of each that asks for it
+   */
+  public static List<String> designs() {
+    return Designs.ALL.stream().map(DesignKind::name).toList();
+  }
+
   private Study study() {
     StudyQuestion question = new QuestionReader(fields).read();
     TableRules written = RulesReader.read(fields.node("rules"), faults);

@@ -14,7 +14,7 @@ import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.experiments.invent.CardInventor;
 
 /** Invented cards of a wanted number of concrete hands, always the same ones. */
-public final class BenchmarkCards {
+final class BenchmarkCards {
   private static final int LINES = 54;
 
   private static final String DEMO = "saltmarsh-quay.json";
@@ -26,7 +26,7 @@ public final class BenchmarkCards {
    *
    * @return its hands
    */
-  public static ConcreteHands demo() {
+  static ConcreteHands demo() {
     try (InputStream in = BenchmarkCards.class.getResourceAsStream("/" + DEMO)) {
       String text = new String(in.readAllBytes(), StandardCharsets.UTF_8);
       return new ConcreteHands(CardFile.json(DEMO, text).orThrow());

@@ -79,7 +79,7 @@ public final class LadderPage {
             + settings());
     table(strengths(scores));
     never();
-    new CardTest(ladders).paragraphs().forEach(this::say);
+    new CardDependence(ladders).paragraphs().forEach(this::say);
     for (int card = 0; card < ladders.size(); card++) {
       say("### " + name(card));
       say(

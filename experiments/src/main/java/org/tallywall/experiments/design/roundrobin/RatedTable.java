@@ -12,14 +12,14 @@ import org.tallywall.experiments.tally.ContestTally;
  * @param seated the four players
  * @param ways how often each pattern of wins came
  */
-record RatedTable(List<Integer> seated, List<Way> ways) {
+record RatedTable(List<Integer> seated, List<Alike> ways) {
   /**
    * Deals that went alike.
    *
    * @param deals how many
    * @param wins games that each of the four won, and the wall last
    */
-  record Way(long deals, int[] wins) {}
+  record Alike(long deals, int[] wins) {}
 
   /** The tables of so many players. */
   static List<RatedTable> of(int players, List<ContestTally> tallies) {
@@ -31,8 +31,8 @@ record RatedTable(List<Integer> seated, List<Way> ways) {
     return rated;
   }
 
-  private static List<Way> ways(ContestTally tally) {
-    List<Way> ways = new ArrayList<>();
+  private static List<Alike> ways(ContestTally tally) {
+    List<Alike> ways = new ArrayList<>();
     for (int pattern = 0; pattern < ContestTally.PATTERNS; pattern++) {
       if (tally.deals(pattern) > 0) {
         int[] wins = new int[ContestTally.PLAYERS + 1];
@@ -42,20 +42,20 @@ record RatedTable(List<Integer> seated, List<Way> ways) {
           left -= wins[at];
         }
         wins[ContestTally.PLAYERS] = left;
-        ways.add(new Way(tally.deals(pattern), wins));
+        ways.add(new Alike(tally.deals(pattern), wins));
       }
     }
     return ways;
   }
 
   long deals() {
-    return ways.stream().mapToLong(Way::deals).sum();
+    return ways.stream().mapToLong(Alike::deals).sum();
   }
 
   /** Games that each contestant won here; the wall is {@code wall}. */
   long[] wins(int wall) {
     long[] wins = new long[wall + 1];
-    for (Way way : ways) {
+    for (Alike way : ways) {
       for (int at = 0; at < way.wins().length; at++) {
         wins[contestant(at, wall)] += way.deals() * way.wins()[at];
       }
@@ -65,7 +65,7 @@ record RatedTable(List<Integer> seated, List<Way> ways) {
 
   /** Deals in which a player won, that sits at a place. */
   long dealsWon(int place) {
-    return ways.stream().filter(way -> way.wins()[place] > 0).mapToLong(Way::deals).sum();
+    return ways.stream().filter(way -> way.wins()[place] > 0).mapToLong(Alike::deals).sum();
   }
 
   int contestant(int place, int wall) {

@@ -56,7 +56,7 @@ final class RatingSpread {
     }
     double stretch = single ? 1 : (double) deals / (deals - 1);
     degrees += single ? 1 : deals - 1;
-    for (RatedTable.Way way : table.ways()) {
+    for (RatedTable.Alike way : table.ways()) {
       double[] off = new double[chances.length];
       for (int at = 0; at < off.length; at++) {
         off[at] = -middle[at];

@@ -10,8 +10,8 @@ import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Interval;
-import org.tallywall.experiments.stats.JointTest;
 import org.tallywall.experiments.stats.Method;
+import org.tallywall.experiments.stats.Sameness;
 import org.tallywall.experiments.tally.ContestTally;
 
 /**
@@ -185,7 +185,7 @@ class RatingFitTest {
       cards.add(fit);
       apart += neighborsApart(fit) ? 1 : 0;
       if (cards.size() == 4) {
-        JointTest test = joint(cards);
+        Sameness test = joint(cards);
         found += test.statistic() > test.critical(0.05) ? 1 : 0;
         cards.clear();
       }
@@ -210,7 +210,7 @@ class RatingFitTest {
                     > 0);
   }
 
-  private static JointTest joint(List<RatingFit> cards) {
+  private static Sameness joint(List<RatingFit> cards) {
     List<double[]> differences = new ArrayList<>();
     List<double[][]> covariances = new ArrayList<>();
     for (RatingFit fit : cards) {
@@ -226,7 +226,7 @@ class RatingFitTest {
       differences.add(from);
       covariances.add(covariance);
     }
-    return JointTest.of(differences, covariances);
+    return Sameness.of(differences, covariances);
   }
 
   private static double square(RatingFit fit, int player, int other) {

@@ -16,7 +16,7 @@ import org.apache.commons.math3.linear.RealVector;
  * @param statistic the sum of squares
  * @param degrees its degrees of freedom: numbers times places but one
  */
-public record JointTest(double statistic, int degrees) {
+public record Sameness(double statistic, int degrees) {
 
   /**
    * The test.
@@ -25,7 +25,7 @@ public record JointTest(double statistic, int degrees) {
    * @param covariances their covariances, which can be inverted
    * @return the test
    */
-  public static JointTest of(List<double[]> measured, List<double[][]> covariances) {
+  public static Sameness of(List<double[]> measured, List<double[][]> covariances) {
     int numbers = measured.get(0).length;
     RealMatrix weight = new Array2DRowRealMatrix(numbers, numbers);
     RealVector sum = new ArrayRealVector(numbers);
@@ -41,7 +41,7 @@ public record JointTest(double statistic, int degrees) {
       RealMatrix one = inverse(new Array2DRowRealMatrix(covariances.get(place)));
       statistic += off.dotProduct(one.operate(off));
     }
-    return new JointTest(statistic, numbers * (measured.size() - 1));
+    return new Sameness(statistic, numbers * (measured.size() - 1));
   }
 
   private static RealMatrix inverse(RealMatrix matrix) {

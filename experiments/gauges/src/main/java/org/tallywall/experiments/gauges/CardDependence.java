@@ -6,14 +6,14 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
 import org.apache.commons.math3.distribution.NormalDistribution;
-import org.tallywall.experiments.stats.JointTest;
+import org.tallywall.experiments.stats.Sameness;
 import org.tallywall.reports.results.Results;
 
 /**
  * Whether the strengths of players depend on the card: those of all players that won often enough
  * on all cards, tested together; then each by itself, and every two for an order turned round.
  */
-final class CardTest {
+final class CardDependence {
   private static final double LEVEL = 0.05;
 
   private final List<Results> cards;
@@ -25,7 +25,7 @@ final class CardTest {
    *
    * @param cards the results of one ladder on each card
    */
-  CardTest(List<Results> cards) {
+  CardDependence(List<Results> cards) {
     this.cards = List.copyOf(cards);
     this.names =
         cards.get(0).rows("ratings").stream()
@@ -43,8 +43,8 @@ final class CardTest {
   }
 
   /** The test of all strengths together. */
-  JointTest together() {
-    return JointTest.of(
+  Sameness together() {
+    return Sameness.of(
         strengths.stream().map(Strengths::others).toList(),
         strengths.stream().map(Strengths::covariancesOfOthers).toList());
   }
@@ -55,14 +55,14 @@ final class CardTest {
     if (names.size() < 2 || cards.size() < 2) {
       return paragraphs;
     }
-    JointTest test = together();
+    Sameness test = together();
     boolean differ = test.statistic() > test.critical(LEVEL);
     paragraphs.add(
         String.format(
             Locale.ROOT,
             "Whether the strengths depend on the card: the %d players that won often enough on every"
                 + " card are tested together (chi-squared %.1f with %d degrees of freedom; by chance"
-                + " it lies above %.1f in 5 of 100 such ladders, and so high in %s). %s",
+                + " it lies above %.1f in 5 of 100 such ladders, and as high as here in %s). %s",
             names.size(),
             test.statistic(),
             test.degrees(),
@@ -92,8 +92,8 @@ final class CardTest {
       for (int at = 0; at < weights.length; at++) {
         weights[at] = at == player ? 1 : -1.0 / (names.size() - 1);
       }
-      JointTest one =
-          JointTest.of(
+      Sameness one =
+          Sameness.of(
               strengths.stream().map(card -> new double[] {card.sum(weights)}).toList(),
               strengths.stream().map(card -> new double[][] {{card.variance(weights)}}).toList());
       if (one.statistic() > one.critical(LEVEL / names.size())) {

@@ -6,12 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class JointTestTest {
+class SamenessTest {
   /** Two places: the square of the difference over its variance, as on paper. */
   @Test
   void statistic_oneNumberInTwoPlaces_isTheSquareOfZ() {
-    JointTest test =
-        JointTest.of(
+    Sameness test =
+        Sameness.of(
             List.of(new double[] {1}, new double[] {3}),
             List.of(new double[][] {{0.5}}, new double[][] {{1.5}}));
 
@@ -24,8 +24,8 @@ class JointTestTest {
   /** Two places and two numbers: d' (V1 + V2)^-1 d, with the inverse written out. */
   @Test
   void statistic_numbersThatHangTogether_minds() {
-    JointTest test =
-        JointTest.of(
+    Sameness test =
+        Sameness.of(
             List.of(new double[] {1, 0}, new double[] {0, 1}),
             List.of(new double[][] {{1, 0.5}, {0.5, 1}}, new double[][] {{1, 0.5}, {0.5, 1}}));
 
@@ -36,6 +36,6 @@ class JointTestTest {
 
   @Test
   void critical_twentyOneDegrees_isThatOfTheTables() {
-    assertThat(new JointTest(0, 21).critical(0.05)).isCloseTo(32.6706, within(1e-4));
+    assertThat(new Sameness(0, 21).critical(0.05)).isCloseTo(32.6706, within(1e-4));
   }
 }

@@ -13,7 +13,7 @@ import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
 
 /** Ladders of invented strengths on several cards. */
-class CardTestTest {
+class CardDependenceTest {
   private static final List<String> NAMES = List.of("a", "b", "c");
 
   @TempDir static Path folder;
@@ -69,7 +69,8 @@ class CardTestTest {
       double off = changes[at] - mean / weight;
       expected += weights[at] * off * off;
     }
-    CardTest test = new CardTest(List.of(card("one", 0.1, 0.0, 0.3), card("two", 0, -0.5, 0.6)));
+    CardDependence test =
+        new CardDependence(List.of(card("one", 0.1, 0.0, 0.3), card("two", 0, -0.5, 0.6)));
 
     assertThat(test.together().statistic()).isCloseTo(expected, within(1e-9));
     assertThat(test.together().degrees()).isEqualTo(2);
@@ -77,8 +78,8 @@ class CardTestTest {
 
   @Test
   void paragraphs_sameStrengths_saySo() throws Exception {
-    CardTest test =
-        new CardTest(List.of(card("same1", 0.3, 0.1, -0.1), card("same2", 0.25, 0.15, -0.1)));
+    CardDependence test =
+        new CardDependence(List.of(card("same1", 0.3, 0.1, -0.1), card("same2", 0.25, 0.15, -0.1)));
 
     assertThat(test.paragraphs()).hasSize(2);
     assertThat(test.paragraphs().get(0)).endsWith("So nothing here says that they do.");
@@ -87,8 +88,8 @@ class CardTestTest {
 
   @Test
   void paragraphs_oneThatChanges_isNamed_andSoIsThePairThatTurns() throws Exception {
-    CardTest test =
-        new CardTest(List.of(card("turn1", 0.5, 0.0, -1.2), card("turn2", 0.5, 0.0, 1.2)));
+    CardDependence test =
+        new CardDependence(List.of(card("turn1", 0.5, 0.0, -1.2), card("turn2", 0.5, 0.0, 1.2)));
 
     assertThat(test.paragraphs()).hasSize(3);
     assertThat(test.paragraphs().get(0)).contains("So they do");
