@@ -16,6 +16,7 @@ import org.tallywall.reports.table.Rounding;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.Ways;
+import org.tallywall.reports.words.Wording;
 
 /** Where 100 games go: a bar for every way of playing, or for every seat of one fixed table. */
 final class PartChart {
@@ -70,8 +71,19 @@ final class PartChart {
       bars.add(new PartBars.Bar(name, standing, values(row)));
     }
     Caption caption =
-        new Caption(STEM, "Where 100 games go", described(parts, bars), Below.chart(results));
+        new Caption(STEM, "Where 100 games go", described(parts, bars), notes(changes));
     return new PartBars(caption, new Axis("of 100 games", ""), parts, bars, changes);
+  }
+
+  private List<String> notes(List<PartBars.Change> changes) {
+    List<String> notes = new ArrayList<>();
+    if (!changes.isEmpty()) {
+      notes.add(
+          "Below the bars: compared with %s on the same deals, as asked before the run."
+              .formatted(Wording.quoted(baseline)));
+    }
+    notes.addAll(Below.chart(results));
+    return notes;
   }
 
   private static List<Double> values(Sheet.Row row) {
@@ -87,7 +99,10 @@ final class PartChart {
     return values;
   }
 
-  /** The clear differences of a way of playing, the two largest. */
+  /**
+   * The clear differences of a way of playing, the two largest of those that were asked before the
+   * run: a number on a chart is taken for a finding.
+   */
   private List<PartBars.Change> changes(String arm, int bar) {
     if (arm.equals(baseline)) {
       return List.of();
@@ -96,7 +111,7 @@ final class PartChart {
     for (Compared difference : Compared.all(results)) {
       int part = MEASURES.indexOf(difference.measure());
       boolean clear = difference.clearSign(results.confidence()) != 0;
-      if (part >= 0 && clear && difference.arm().equals(arm)) {
+      if (part >= 0 && difference.isDeclared() && clear && difference.arm().equals(arm)) {
         Ranged hundred = difference.inHundred().orElseThrow();
         changes.add(new PartBars.Change(bar, part, hundred.estimate()));
       }

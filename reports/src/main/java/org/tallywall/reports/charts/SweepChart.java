@@ -50,20 +50,28 @@ final class SweepChart {
         .filter(row -> !isBaseline(row) && row.ranged("difference").isEmpty())
         .map(row -> "At " + row.text("value") + ": too few deals came out differently to say.")
         .forEach(sentences::add);
+    List<String> notes = new ArrayList<>();
+    notes.add("The setting is " + setting + ".");
+    notes.addAll(Below.chart(results));
     Caption caption =
-        new Caption(
-            "setting",
-            "At how many? " + SettingWords.words(setting),
-            String.join(" ", sentences),
-            Below.chart(results));
+        new Caption("setting", title(results, rows), String.join(" ", sentences), notes);
     return Optional.of(
         new BandCurve(
             caption,
-            new Axis(SettingWords.words(setting), setting.contains(".") ? setting : ""),
+            new Axis(SettingWords.heading(results).orElse(SettingWords.words(setting)), ""),
             new Axis("difference on the same deals", unit),
             Scale.DIFFERENCE,
             baseline.isEmpty() ? "the same" : "the same as at " + baseline,
             points));
+  }
+
+  private static String title(Results results, List<Sheet.Row> rows) {
+    boolean numbers = rows.stream().allMatch(row -> NUMBER.matcher(row.text("value")).matches());
+    String asked = numbers ? "At how many? " : "Compared: ";
+    return asked
+        + SettingWords.heading(results)
+            .map(words -> (numbers ? "A" : "a") + " player that " + words)
+            .orElse(SettingWords.words(SettingWords.setting(results)));
   }
 
   private static String first(List<Sheet.Row> rows, String column) {

@@ -18,6 +18,7 @@ import org.tallywall.reports.tables.RatingTable;
 import org.tallywall.reports.tables.WinTables;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.Stops;
+import org.tallywall.reports.words.WayWords;
 import org.tallywall.reports.words.Ways;
 
 /** What goes into teaching notes as it is: question, answer, one table, one chart, how sure. */
@@ -33,9 +34,26 @@ public final class Notes {
   public static Document of(Results results) {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    parts.addAll(ways(results));
     parts.addAll(brief(results));
     parts.add(new Part.Section("How sure", Fold.FIXED, howSure(results)));
     return new Document(results.question(), parts);
+  }
+
+  /**
+   * Who the ways of playing are, below the answer.
+   *
+   * @param results what a results folder holds
+   * @return a sentence or a list of them; nothing where none differ
+   */
+  public static List<Part> ways(Results results) {
+    List<String> sentences = WayWords.sentences(results);
+    return sentences.isEmpty()
+        ? List.of()
+        : List.of(
+            sentences.size() == 1
+                ? Part.Paragraph.of(sentences.get(0))
+                : new Part.Bullets(sentences));
   }
 
   /**

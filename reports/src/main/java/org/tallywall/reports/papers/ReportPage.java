@@ -21,6 +21,7 @@ import org.tallywall.reports.tables.DifferenceTables;
 import org.tallywall.reports.tables.EffectTables;
 import org.tallywall.reports.tables.OtherTables;
 import org.tallywall.reports.tables.RatingTable;
+import org.tallywall.reports.tables.WayTables;
 import org.tallywall.reports.tables.WinTables;
 import org.tallywall.reports.words.Wording;
 
@@ -51,6 +52,7 @@ public final class ReportPage {
   public Document document() {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    parts.addAll(Notes.ways(results));
     Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
     parts.add(new Part.Contents());
     section(parts, "Wins and points", Fold.FIXED, wins());
@@ -80,7 +82,7 @@ public final class ReportPage {
     List<Table> tables = new ArrayList<>();
     DifferenceTables differences = new DifferenceTables(results);
     if (differences.any()) {
-      tables.addAll(differences.whole());
+      tables.addAll(differences.declared());
     }
     if (!results.rows("ratings").isEmpty()) {
       tables.add(RatingTable.of(results));
@@ -89,7 +91,10 @@ public final class ReportPage {
       WinTables wins = new WinTables(results);
       tables.addAll(List.of(wins.whole(), wins.parts(), wins.hands()));
     }
-    return grids(tables, Handles.SORT);
+    List<Part> parts = grids(tables, Handles.SORT);
+    section(
+        parts, "Not asked before the run", Fold.CLOSED, grids(differences.besides(), Handles.SORT));
+    return parts;
   }
 
   /** All charts but the one that stands beside the answer. */
@@ -179,6 +184,8 @@ public final class ReportPage {
   private List<Part> study() {
     Provenance provenance = new Provenance(results);
     List<Part> parts = new ArrayList<>();
+    WayTables.of(results)
+        .ifPresent(table -> parts.add(new Part.Grid(table, Handles.SORT_AND_FILTER)));
     parts.add(provenance.study());
     provenance.rules().ifPresent(rules -> parts.add(new Part.Grid(rules, Handles.SORT_AND_FILTER)));
     return parts;

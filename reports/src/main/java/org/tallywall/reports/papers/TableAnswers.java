@@ -9,6 +9,7 @@ import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.Show;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.TableHeadline;
 import org.tallywall.reports.words.Ways;
@@ -66,7 +67,7 @@ final class TableAnswers {
 
   /** How often anybody won, where the headline does not say so. */
   private Optional<String> beside() {
-    boolean one = Ways.oneTable(results) && Shown.of(results) != Shown.SEATS;
+    boolean one = Ways.oneTable(results) && Shown.of(results) != Show.SEATS;
     String somebody = new TableHeadline(results).somebody();
     return one && !somebody.equals(headline()) ? Optional.of(somebody) : Optional.empty();
   }

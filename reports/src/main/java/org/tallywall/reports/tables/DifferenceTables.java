@@ -1,6 +1,7 @@
 package org.tallywall.reports.tables;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,6 +22,11 @@ public final class DifferenceTables {
   private static final String BESIDES =
       "In 100 games. Among so many figures some ranges leave out 0 by chance: whatever looks"
           + " interesting here has to be declared and played again from another seed.";
+
+  /** Levels, difference, and whether it is clear. */
+  private static final List<Integer> FEW = List.of(0, 1, 2, 3);
+
+  private static final List<Integer> EVERY = List.of(0, 1, 2, 3, 4, 5);
 
   private final Results results;
   private final List<Compared> all;
@@ -45,61 +51,55 @@ public final class DifferenceTables {
   }
 
   /**
-   * The one table of the notes: what answers the question, way by way.
+   * The one table of the notes: all that was asked before the run, the question first.
    *
    * @return the table
    */
   public Table brief() {
-    List<Compared> shown = all.stream().filter(Compared::isPrimary).toList();
-    TableBuilder table = Table.builder("differences", title(shown));
-    table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
-    table.columns(figures());
-    for (Compared one : shown) {
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.text(one.arm()));
-      cells.addAll(figures(one));
-      table.row(cells);
-    }
-    return table.note(explained(shown)).build();
+    List<Compared> shown = asked();
+    return table("differences", "Asked before the run, on the same deals", shown, FEW)
+        .note(explained(shown))
+        .build();
   }
 
-  private static String title(List<Compared> shown) {
-    if (shown.isEmpty()) {
-      return "The difference on the same deals";
-    }
-    Compared first = shown.get(0);
-    return upper(MeasureWords.heading(first.measure()))
-        + ", compared with "
-        + Wording.quoted(first.baseline())
-        + " on the same deals";
-  }
-
-  private static String upper(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  /** What was declared before the run: what answers the question, then measure by measure. */
+  private List<Compared> asked() {
+    List<Compared> asked = new ArrayList<>(all);
+    asked.removeIf(one -> !one.isDeclared());
+    asked.sort(Comparator.comparing(one -> !one.isPrimary()));
+    List<String> measures = asked.stream().map(Compared::measure).distinct().toList();
+    asked.sort(Comparator.comparingInt(one -> measures.indexOf(one.measure())));
+    return asked;
   }
 
   /**
-   * Everything compared: what was declared before the run, then what was looked at besides.
+   * What was declared before the run, with all figures.
    *
-   * @return the tables in their order
+   * @return a table; none where nothing was
    */
-  public List<Table> whole() {
-    List<Compared> declared =
-        all.stream().filter(one -> !one.role().equals("exploratory")).toList();
-    List<Compared> besides = all.stream().filter(one -> one.role().equals("exploratory")).toList();
-    List<Table> tables = new ArrayList<>();
-    if (!declared.isEmpty()) {
-      String title = "Declared before the run, on the same deals";
-      tables.add(table("declared", title, declared).note(explained(declared)).build());
-    }
-    if (!besides.isEmpty()) {
-      String title = "Looked at besides, on the same deals";
-      tables.add(table("besides", title, besides).note(BESIDES).build());
-    }
-    return tables;
+  public List<Table> declared() {
+    List<Compared> shown = asked();
+    String title = "Asked before the run, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("declared", title, shown, EVERY).note(explained(shown)).build());
   }
 
-  private TableBuilder table(String stem, String title, List<Compared> shown) {
+  /**
+   * What was looked at besides.
+   *
+   * @return a table; none where there is nothing
+   */
+  public List<Table> besides() {
+    List<Compared> shown = all.stream().filter(one -> !one.isDeclared()).toList();
+    String title = "Looked at besides, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("besides", title, shown, List.of(0, 1, 2)).note(BESIDES).build());
+  }
+
+  private TableBuilder table(
+      String stem, String title, List<Compared> shown, List<Integer> figures) {
     boolean one = shown.stream().map(Compared::baseline).distinct().count() == 1;
     String with = one ? ", compared with " + Wording.quoted(shown.get(0).baseline()) : "";
     TableBuilder table =
@@ -110,7 +110,8 @@ public final class DifferenceTables {
     if (!one) {
       table.columns(Column.text("baseline", "The other.").headed("compared with"));
     }
-    table.columns(figures());
+    List<Column> columns = figures();
+    figures.forEach(at -> table.columns(columns.get(at)));
     for (Compared difference : shown) {
       List<Cell> cells = new ArrayList<>();
       String heading = MeasureWords.heading(difference.measure());
@@ -119,7 +120,8 @@ public final class DifferenceTables {
       if (!one) {
         cells.add(Cell.text(difference.baseline()));
       }
-      cells.addAll(figures(difference));
+      List<Cell> own = figures(difference);
+      figures.forEach(at -> cells.add(own.get(at)));
       table.row(cells);
     }
     return table;
@@ -163,8 +165,7 @@ public final class DifferenceTables {
   }
 
   private String clear(Compared one) {
-    boolean besides = one.role().equals("exploratory");
-    if (one.isBaseline() || besides) {
+    if (one.isBaseline() || !one.isDeclared()) {
       return "";
     } else if (one.isSame()) {
       return "the same in every deal";

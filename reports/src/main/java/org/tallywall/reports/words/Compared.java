@@ -88,6 +88,15 @@ public record Compared(
   }
 
   /**
+   * Whether it was asked before the run.
+   *
+   * @return true if so
+   */
+  public boolean isDeclared() {
+    return !role.equals("exploratory");
+  }
+
+  /**
    * The comparison in 100 games.
    *
    * @return what there is, if there is any
