@@ -118,7 +118,7 @@ class PapersTest {
     assertThat(row(page, "25.0 (20.0 to 30.0)")).contains(">50 (40 to 60)<");
     assertThat(page).contains("Good racks choose good lines");
     assertThat(row(page, "20.0 (13.3 to 28.9)")).contains(">25.0<", ">50 (-200 to 300)<");
-    assertThat(row(page, ">31 to 45<")).contains("data-value=\"10\"");
+    assertThat(row(page, ">31 to 31<")).contains("data-value=\"10\"");
     assertThat(row(page, ">16 to 30<")).contains("data-value=\"25\"");
     assertThat(row(page, ">1 to 15<")).contains("data-value=\"45\"", "data-value=\"20\"");
     assertThat(row(page, ">none<")).contains("data-value=\"20\"", "data-value=\"5\"");
