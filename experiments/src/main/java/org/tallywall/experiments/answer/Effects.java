@@ -3,6 +3,7 @@ package org.tallywall.experiments.answer;
 import java.util.Optional;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.tally.FiringTally;
+import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Row;
@@ -14,7 +15,7 @@ import org.tallywall.reports.table.Row;
  */
 public final class Effects {
   /** With fewer deals than this nothing is said. */
-  public static final int FEW = 30;
+  public static final int FEW = BranchColumns.FEW;
 
   private static final String TOO_FEW = "too few";
 

@@ -41,19 +41,25 @@ class StopsEarlyTest {
         .isEqualTo(
             "near,clumsy,win-rate,always-valid,clear,share of games,,,,6000,500,1,500,500,999,yes,");
     assertThat(notes)
-        .contains("Those that count are deals 500 to 999 (deals 0 to 499 only told what to expect")
+        .contains("500 deals count, after 500 that only told what to expect, ")
+        .contains("Those that count are deals 500 to 999. The number was not fixed")
         .contains("stop once the range of the question (games won) left out 0, after 6,000 deals")
         .contains("It looked once and stopped there.")
         .contains("Deals: 500, deals 500 to 999", "number of deals ended by a rule")
-        .contains("holds the true figure at all looks at once in 95 of 100 such runs")
-        .contains("Each comparison stands for itself; they are not counted together.")
-        .contains("smallest difference this run would have noticed in nine of ten cases is")
+        .contains(
+            "In 95 of 100 such runs the true figure lies in the range in brackets at every look")
+        .doesNotContain("would have noticed in nine of ten cases", "deals were played")
         .doesNotContain(
-            "Holm", "all declared comparisons", "first is deal 0", "fixed before the run");
+            "Each comparison stands for itself",
+            "Holm",
+            "all declared comparisons",
+            "first is deal 0",
+            "fixed before the run");
     assertThat(Files.readString(folder.resolve("out/report.html")))
         .contains("Those that count are deals 500 to 999")
-        .contains("stopping.csv")
-        .doesNotContain("Holm");
+        .contains(
+            "stopping.csv", "Each comparison stands for itself; they are not counted together.")
+        .doesNotContain("Holm", "The range in brackets would hold");
   }
 
   @Test
@@ -66,11 +72,25 @@ class StopsEarlyTest {
     assertThat(notes)
         .contains(
             "**On the same deals, “near” won more games in 100 than “clumsy”: so the sequential test"
-                + " decided; the difference measured is +")
-        .contains("a difference of 5 in 100 games from none at all")
+                + " decided; the difference measured is ")
+        .containsPattern(
+            "is [0-9.]+ more games in 100 \\([0-9.]+ (more|fewer) to [0-9.]+ more\\)\\.\\*\\*")
+        .contains("a difference of 5 games in 100 from none at all")
         .contains("finds one in at most 4 of 100 runs", "overlooks it in at most 10 of 100")
-        .contains("once Wald’s sequential test had decided", "| yes, more |")
+        .contains("once Wald’s sequential test had decided", "| yes, more, by the test |")
         .doesNotContain("Holm", "would have noticed in nine of ten");
+    assertThat(cell("win-rate", "detectable")).as("the test has a size of its own").isEmpty();
+    assertThat(cell("wall-games", "detectable")).isNotEmpty();
+  }
+
+  private String cell(String measure, String column) throws IOException {
+    List<String> lines = Files.readAllLines(folder.resolve("out/differences.csv"));
+    int at = List.of(lines.get(0).split(",")).indexOf(column);
+    return lines.stream()
+        .map(line -> line.split(",", -1))
+        .filter(cells -> cells[2].equals(measure))
+        .findFirst()
+        .orElseThrow()[at];
   }
 
   @Test

@@ -27,8 +27,8 @@ class PapersTest {
     assertThat(notes.lines().limit(8))
         .contains(
             "# Does holding back help once somebody shows two exposures?",
-            "**Compared with “never” on the same deals, games won: clearly more with “hold-back”;"
-                + " could not be told apart from it: “too-late”.**",
+            "**“hold-back” clearly won more games than “never”; on games won, “too-late” could not be"
+                + " told apart from “never”.**",
             "On the same deals, “hold-back” won about 1.01 more games in 100 than “never” (0.40 to"
                 + " 1.62 more).[^1]");
     assertThat(notes)
@@ -36,7 +36,7 @@ class PapersTest {
         .contains(Wording.CAUTION)
         .contains("The number was fixed before the run.")
         .contains("sha256:11", "sha256:22", "sha256:33", "seed 7")
-        .contains("(Holm) 0.0022", "worth as much as 3.4 times as many deals")
+        .contains("(Holm) 0.0022", "the same deals is worth 3.4 times as many deals")
         .contains("](<charts/where-games-go.png>)");
   }
 
@@ -58,8 +58,10 @@ class PapersTest {
   @Test
   void notes_ofASetting_nameItsValues() throws IOException {
     assertThat(notes(SampleResults.sweep(folder)))
-        .contains("clearly less with “away at least 1”, “away at least 2”, “away at least 5”")
-        .contains("could not be told apart from it: “away at least 4”")
+        .contains(
+            "**“away at least 1”, “away at least 2”, and “away at least 5” clearly gained fewer")
+        .contains(
+            "; on points, “away at least 4” could not be told apart from “away at least 3”.**")
         .contains("in each of the four seats of every deal in turn, and “reckoner” in the other");
     assertThat(Files.readString(folder.resolve("charts/setting.svg"))).contains("the same as at 3");
   }
@@ -68,12 +70,18 @@ class PapersTest {
   @Test
   void notes_ofSituations_turnTheFileRoundAndSayTheRule() throws IOException {
     assertThat(notes(SampleResults.branch(folder)))
-        .contains("Throwing by your own need instead of throwing the safest tile: points clearly")
-        .contains("more in 4 of 16 situations, clearly less in 6; in 5 it could not be told, and 1")
-        .contains("with 45 to 31 tiles left throw by your own need up to 3 away, and throw the")
+        .contains("**Throwing by the player’s own need instead of throwing the safest tile gained")
+        .contains(
+            "clearly more points in 4 of 16 situations and clearly fewer in 6; 5 could not be")
+        .contains("told; in 1, fewer than 30 deals were counted.**")
+        .contains("Each game is counted once, at its first decision that fits a situation")
+        .contains("where both choices throw the same tile the difference is 0", "branch.csv")
+        .contains("| 810 (610 to 1,010) | yes, more |", "Ranges are taken one by one")
+        .contains("with 45 to 31 tiles left throw by the player’s own need up to 3 away, and throw")
         .contains("with 60 to 46, 30 to 16, 15 to 0 tiles left it cannot be told");
     String page = Files.readString(folder.resolve("report.html"));
-    assertThat(row(page, ">810 (610 to 1,010)<")).contains(">throw by your own need<", "yes, more");
+    assertThat(row(page, ">810 (610 to 1,010)<"))
+        .contains(">throw by the player’s own need<", "yes, more");
     assertThat(row(page, ">220 (20 to 420)<")).contains(">could not be told<");
     assertThat(Files.readString(folder.resolve("charts/which-choice.svg")))
         .contains("+810", "+610 to +1,010", "too few", "the rule to remember")

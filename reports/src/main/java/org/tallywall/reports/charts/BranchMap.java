@@ -26,10 +26,7 @@ public record BranchMap(
     String where = group.isEmpty() ? "" : " (" + group + ")";
     return border
         .map(line -> "The rule to remember" + where + ": " + rule(line) + ".")
-        .orElse(
-            "No rule to remember can be drawn from these squares"
-                + where
-                + ": it takes clear squares at both sides of a border, and none on its wrong side.");
+        .orElse("No rule to remember can be drawn from these situations" + where + ".");
   }
 
   /** The border in words: up to how many tiles away, for each part of the wall that tells it. */

@@ -10,7 +10,9 @@ import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.Compared;
+import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.MeasureWords;
 import org.tallywall.reports.words.Stops;
 import org.tallywall.reports.words.Wording;
@@ -66,14 +68,37 @@ public final class Answers {
     List<String> open = arms(results, compared, 0);
     List<String> near =
         compared.stream().filter(Answers::isNear).map(one -> Wording.quoted(one.arm())).toList();
-    String measure = heading(compared.get(0));
+    Compared first = compared.get(0);
+    String baseline = Wording.quoted(first.baseline());
     List<String> clauses = new ArrayList<>();
-    clause(clauses, better, "clearly more with ");
-    clause(clauses, worse, "clearly less with ");
-    clause(clauses, near, "less apart from it than was worth finding: ");
-    clause(clauses, open, "could not be told apart from it: ");
-    return "Compared with %s on the same deals, %s: %s."
-        .formatted(Wording.quoted(compared.get(0).baseline()), measure, String.join("; ", clauses));
+    clause(clauses, better, " clearly " + did(first, "more") + " than " + baseline);
+    clause(clauses, worse, " clearly " + did(first, "fewer") + " than " + baseline);
+    if (!near.isEmpty()) {
+      String size = Stops.of(results).orElseThrow().size(first.measure());
+      String each = near.size() > 1 ? " are each" : " is";
+      clauses.add(Listed.and(near) + each + " less than " + size + " from " + baseline);
+    }
+    if (!open.isEmpty()) {
+      clauses.add(open(open, matter(first), baseline));
+    }
+    return BranchWords.sentence(String.join("; ", clauses)) + ".";
+  }
+
+  /** Such as "gained more points". */
+  private static String did(Compared one, String more) {
+    return MeasureWords.of(one.measure())
+        .map(words -> words.past() + " " + more + " " + words.noun())
+        .orElse("had " + (more.equals("more") ? "more" : "less") + " (" + one.measure() + ")");
+  }
+
+  private static String matter(Compared one) {
+    return MeasureWords.of(one.measure()).map(MeasureWords::matter).orElse(one.measure());
+  }
+
+  private static String open(List<String> arms, String matter, String baseline) {
+    return arms.size() == 1
+        ? "on %s, %s could not be told apart from %s".formatted(matter, arms.get(0), baseline)
+        : "on %s, %s could be told apart from %s".formatted(matter, Listed.none(arms), baseline);
   }
 
   /** Whether a sequential test ruled out the difference that was worth finding. */
@@ -83,7 +108,7 @@ public final class Answers {
 
   private static void clause(List<String> clauses, List<String> arms, String words) {
     if (!arms.isEmpty()) {
-      clauses.add(words + String.join(", ", arms));
+      clauses.add(Listed.and(arms) + words);
     }
   }
 
@@ -156,7 +181,8 @@ public final class Answers {
   private static Optional<String> tooSmall(Results results, Compared one) {
     OptionalDouble detectable = one.row().number("detectable");
     Optional<MeasureWords> words = MeasureWords.of(one.measure());
-    return detectable.isEmpty() || words.isEmpty() || !one.verdict().isEmpty()
+    boolean clear = one.clearSign(results.confidence()) != 0;
+    return clear || detectable.isEmpty() || words.isEmpty() || !one.verdict().isEmpty()
         ? Optional.empty()
         : Optional.of(Wording.tooSmall(words.get(), deals(results, one), detectable.getAsDouble()));
   }
@@ -180,9 +206,13 @@ public final class Answers {
     add(parts, "", count(one, "discordant"), " deals in which it made a difference");
     add(parts, "", count(one, "more"), " of them with more");
     add(parts, "", count(one, "fewer"), " with less");
-    add(parts, "", cancelled(one), " with as much, the seats taken together");
+    add(parts, "in ", cancelled(one), " the seats cancel out");
     add(parts, "correlation of the two on the same deals ", rounded(one, "correlation"), "");
-    add(parts, "worth as much as ", rounded(one, "gain"), " times as many deals played apart");
+    add(
+        parts,
+        "comparing on the same deals is worth ",
+        rounded(one, "gain"),
+        " times as many deals");
     String ended = Stops.of(results).isPresent() ? "ended by a rule" : "fixed before the run";
     add(parts, "number of deals ", ended, "");
     return String.join("; ", parts) + ".";

@@ -7,6 +7,7 @@ import org.tallywall.reports.charts.BranchMap;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.MeasureWords;
 
@@ -17,9 +18,20 @@ final class BranchAnswer {
           + " luck, and play as before afterwards; it does not say what a player is worth who always"
           + " chooses so.";
 
+  private static final String COUNTED =
+      "Each game is counted once, at its first decision that fits a situation; a late situation holds"
+          + " only games in which none fitted earlier.";
+
+  private static final String FILE =
+      "The file branch.csv has it the other way round: the second choice less the first.";
+
   private static final String CLEAR =
       "Clear is what stays clear when all situations are counted together: among many, a few look"
           + " clear by luck.";
+
+  private static final String RULE =
+      "A rule needs clear situations on both sides of a border and none that contradict it.";
+
   private static final int OPEN = 0;
   private static final int MORE = 1;
   private static final int LESS = 2;
@@ -31,12 +43,16 @@ final class BranchAnswer {
     List<BranchMap> maps = BranchChart.all(results);
     List<Part.Paragraph> paragraphs = new ArrayList<>();
     maps.forEach(map -> paragraphs.add(Part.Paragraph.of(map.rule())));
+    if (maps.stream().anyMatch(map -> map.border().isEmpty())) {
+      paragraphs.add(Part.Paragraph.of(RULE));
+    }
     paragraphs.add(Part.Paragraph.of(ONCE + BranchWords.moment(results)));
-    paragraphs.add(Part.Paragraph.of(CLEAR));
+    paragraphs.add(Part.Paragraph.of(COUNTED));
+    paragraphs.add(Part.Paragraph.of(CLEAR + " " + FILE));
     return new Part.Answer(headline(results), paragraphs);
   }
 
-  /** How many situations speak for what, over all squares and options. */
+  /** How many situations speak for what, over all situations and options. */
   private static String headline(Results results) {
     String primary = results.study().text("primary");
     int[] counts = new int[4];
@@ -45,16 +61,27 @@ final class BranchAnswer {
             .filter(row -> primary.isEmpty() || row.text("measure").equals(primary))
             .toList();
     rows.forEach(row -> counts[place(results, row)]++);
-    String measure = MeasureWords.of(primary).map(MeasureWords::heading).orElse("points");
-    return "%s: %s clearly more in %d of %d situations, clearly less in %d; in %d it could not be told, and %d came up too seldom to say anything."
+    MeasureWords measure = MeasureWords.of(primary).orElse(MeasureWords.POINTS);
+    return "%s %s clearly more %s in %s of %d situations and clearly fewer in %s%s%s."
         .formatted(
             BranchWords.sentence(BranchWords.of(rows.get(0)).instead()),
-            measure,
-            counts[MORE],
+            measure.past(),
+            measure.noun(),
+            none(counts[MORE]),
             rows.size(),
-            counts[LESS],
-            counts[OPEN],
-            counts[SELDOM]);
+            none(counts[LESS]),
+            told("; %d could not be told", counts[OPEN]),
+            told(
+                "; in %d, fewer than " + BranchColumns.FEW + " deals were counted",
+                counts[SELDOM]));
+  }
+
+  private static String none(int count) {
+    return count == 0 ? "none" : Integer.toString(count);
+  }
+
+  private static String told(String words, int count) {
+    return count == 0 ? "" : words.formatted(count);
   }
 
   private static int place(Results results, Sheet.Row row) {

@@ -15,6 +15,7 @@ import org.tallywall.reports.tables.AimTables;
 import org.tallywall.reports.tables.CourseTables;
 import org.tallywall.reports.tables.DifferenceTables;
 import org.tallywall.reports.tables.RatingTable;
+import org.tallywall.reports.tables.SquareTable;
 import org.tallywall.reports.tables.WinTables;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.Stops;
@@ -75,7 +76,7 @@ public final class Notes {
       return List.of(differences.brief());
     }
     if (results.sheet("branch").isPresent()) {
-      return List.of();
+      return SquareTable.brief(results).stream().toList();
     }
     if (!results.rows("ratings").isEmpty()) {
       return List.of(RatingTable.of(results));
@@ -113,8 +114,13 @@ public final class Notes {
 
   private static String deals(Results results) {
     long games = results.manifest().whole("games").orElse(results.deals());
-    return "%s deals were played, %s games in all, on %s."
-        .formatted(grouped(results.deals()), grouped(games), results.manifest().text("card"));
+    String counted = Stops.counted(results);
+    return "%s%s, %s games in all, on %s."
+        .formatted(
+            counted,
+            counted.endsWith("deals") ? " were played" : "",
+            grouped(games),
+            results.manifest().text("card"));
   }
 
   /** Who sat where, and against whom. */

@@ -10,6 +10,7 @@ import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.Show;
+import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.TableHeadline;
 import org.tallywall.reports.words.Ways;
@@ -60,9 +61,7 @@ final class TableAnswers {
             Wording.quoted(ranked.get(0).text("arm")),
             best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
             best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
-            close.isEmpty()
-                ? ""
-                : "; but the ranges do not tell it apart from " + String.join(", ", close));
+            close.isEmpty() ? "" : "; but this run cannot tell it apart from " + Listed.or(close));
   }
 
   /** How often anybody won, where the headline does not say so. */

@@ -8,6 +8,9 @@ public final class BranchColumns {
   /** The file's name without its ending. */
   public static final String FILE = "branch";
 
+  /** With fewer deals than this nothing is said of a situation. */
+  public static final int FEW = 30;
+
   /** The column {@code exposures-on-one-rack}. */
   public static final Column EXPOSURES_ON_ONE_RACK =
       Column.integer(
@@ -18,7 +21,10 @@ public final class BranchColumns {
 
   /** The column {@code away}. */
   public static final Column AWAY =
-      Column.integer("away", "tiles", "Tiles away of the studied player's rack.")
+      Column.integer(
+              "away",
+              "tiles",
+              "Tiles away of the studied player's rack; lines that can no longer be made are included.")
           .headed("tiles away");
 
   /** The column {@code wall}. */
@@ -26,7 +32,7 @@ public final class BranchColumns {
       Column.integer(
               "wall",
               "tiles",
-              "Most tiles left in the wall; the square reaches down to the next smaller one, the last to 0.")
+              "Most tiles left in the wall; the situation reaches down to the next smaller one, the last to 0.")
           .headed("wall, at most");
 
   /** The column {@code option}. */
@@ -45,7 +51,10 @@ public final class BranchColumns {
 
   /** The column {@code games}. */
   public static final Column GAMES =
-      Column.integer("games", "games", "Games in which the decision was met in this square.");
+      Column.integer(
+          "games",
+          "games",
+          "Games counted here: each once, at its first decision that fits any situation of the study; where both options do the same the difference is 0 and counts as such.");
 
   /** The column {@code deals-reached}. */
   public static final Column DEALS_REACHED =
@@ -67,7 +76,7 @@ public final class BranchColumns {
       Column.decimalInterval(
               "difference",
               "as in unit",
-              "Mean gap to the same games without it, in these games alone.")
+              "Mean of the games with \"option\" less the same games with the other option, \"compared-with\", in these games alone.")
           .headed("difference in 100 such games")
           .shownTo(1);
 
@@ -75,7 +84,9 @@ public final class BranchColumns {
   public static final Column METHOD =
       Column.text(
           "method",
-          "How the interval was computed; \"too few\" where fewer than 30 deals have such a game, \"no spread\" where all came to the same.");
+          "How the interval was computed; \"too few\" where fewer than "
+              + FEW
+              + " deals have such a game, \"no spread\" where all came to the same.");
 
   /** The column {@code p}. */
   public static final Column P =
@@ -86,7 +97,7 @@ public final class BranchColumns {
       Column.decimal(
           "p-holm",
           "chance",
-          "The same by Holm: for all squares and options of the primary measure taken together, and for those of all the other measures.");
+          "The same by Holm: for all situations and options of the primary measure taken together, and for those of all the other measures.");
 
   private BranchColumns() {}
 

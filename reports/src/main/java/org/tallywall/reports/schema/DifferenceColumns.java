@@ -31,13 +31,13 @@ public final class DifferenceColumns {
   /** The column {@code level}. */
   public static final Column LEVEL =
       Column.decimal("level", "as in unit", "The way's own mean a game.")
-          .headed("its level")
+          .headed("its own")
           .shownTo(1);
 
   /** The column {@code baseline-level}. */
   public static final Column BASELINE_LEVEL =
       Column.decimal("baseline-level", "as in unit", "The mean of the way compared with.")
-          .headed("level of the way compared with")
+          .headed("the other's")
           .shownTo(1);
 
   /** The column {@code difference}. */
@@ -45,7 +45,7 @@ public final class DifferenceColumns {
       Column.decimalInterval(
               "difference",
               "as in unit",
-              "Mean of the differences on the same deals. The limits are empty where too few deals differ to give any: fewer than 10 and fewer than half, of a measure without bounds.")
+              "Mean of the differences on the same deals. The limits are empty where too few deals differ to give any: fewer than 10 and fewer than half, of a measure without bounds. A share of games has limits always.")
           .headed("difference on the same deals")
           .shownTo(1);
 
@@ -53,7 +53,7 @@ public final class DifferenceColumns {
   public static final Column METHOD =
       Column.text(
           "method",
-          "How the interval of the difference was computed; \"Clopper-Pearson by size\", which is exact, where fewer than 10 deals differ, and fewer than half.");
+          "How the interval of the difference was computed; of a share of games with several seats \"Clopper-Pearson by size\", which is exact, where fewer than 10 deals differ, and fewer than half; with one seat Newcombe's, however few differ, and the exact one only where none does.");
 
   /** The column {@code p}. */
   public static final Column P =
@@ -110,7 +110,7 @@ public final class DifferenceColumns {
       Column.decimal(
               "detectable",
               "as in unit",
-              "The smallest true gap that so many deals would have noticed in nine runs of ten, the allowance for chance findings shared evenly among all declared comparisons; of a run that could stop early, by the range that it ended with. Empty where fewer than 10 deals differ, and fewer than half.")
+              "The smallest true gap that so many deals would have noticed in nine runs of ten, of a declared comparison with the allowance for chance findings shared evenly among all declared ones, of any other with all of it; of a run that could stop early, by the range that it ended with. Empty where fewer than 10 deals differ, and fewer than half, and for what a sequential test decides: it was set to a size of its own.")
           .headed("smallest difference this run would have noticed");
 
   /** The column {@code games-to-notice}. */

@@ -48,7 +48,7 @@ public final class RatingColumns {
       Column.decimal(
           "rating-below",
           "natural logarithm",
-          "For a player that never won: the strength is below this, by the upper limit of the exact interval of the deals in which it won a game; empty for all others.");
+          "For a player that never won: a limit of its strength. One this strong would win as large a share of its games as the exact interval (Clopper-Pearson) of none of its deals allows at most; empty for all others.");
 
   /** The column {@code times-average}. */
   public static final Column TIMES_AVERAGE =

@@ -8,7 +8,8 @@ import java.math.RoundingMode;
  * How a number is rounded for people. The uncertainty tells the places: the last place shown is
  * that of the second significant digit of the interval's half-width. The estimate goes to the
  * nearest value there (a half goes up, away from zero), the limits go outward, so that the interval
- * shown covers the one computed.
+ * shown covers the one computed. Where that would make 0 of a limit that is not 0, all three get as
+ * many more digits as it takes: a range that leaves out 0 has to be seen to leave it out.
  *
  * <p>Two digits of uncertainty, and an estimate to the same place, are what the Guide to the
  * expression of uncertainty in measurement (JCGM 100:2008, 7.2.6) asks for; limits outward are our
@@ -20,6 +21,9 @@ import java.math.RoundingMode;
 public final class Rounding {
   private static final MathContext FAITHFUL = new MathContext(15, RoundingMode.HALF_EVEN);
   private static final BigDecimal TWO = BigDecimal.valueOf(2);
+
+  /** A limit no further from 0 than this part of the width is 0 but for the error of doubles. */
+  private static final BigDecimal NOTHING = BigDecimal.valueOf(1, 9);
 
   private Rounding() {}
 
@@ -76,11 +80,23 @@ public final class Rounding {
     if (direction < 0) {
       throw new IllegalArgumentException("the lower limit is above the upper limit");
     }
-    int places = direction == 0 ? placesWithoutWidth : places(to.subtract(from).divide(TWO));
+    int places = direction == 0 ? placesWithoutWidth : signed(from, to);
     return new Rounded(
         nearest(estimate, places),
         from.setScale(places, RoundingMode.FLOOR),
         to.setScale(places, RoundingMode.CEILING));
+  }
+
+  /** The places of the half-width, and more where a limit would lose its sign by going outward. */
+  private static int signed(BigDecimal from, BigDecimal to) {
+    BigDecimal width = to.subtract(from);
+    int places = places(width.divide(TWO));
+    BigDecimal near = from.signum() > 0 ? from : to.negate();
+    boolean leavesOutZero = near.compareTo(width.multiply(NOTHING)) > 0;
+    while (leavesOutZero && near.setScale(places, RoundingMode.FLOOR).signum() == 0) {
+      places++;
+    }
+    return places;
   }
 
   private static int places(BigDecimal halfWidth) {

@@ -54,7 +54,7 @@ public final class AimTables {
     picks.add(Pick.count(HandChoiceColumns.WAYS));
     aims(picks);
     return Pick.table("lines", "Which lines are aimed at and won with", picks, rows)
-        .note(explained())
+        .note(explained(picks, rows))
         .build();
   }
 
@@ -69,7 +69,7 @@ public final class AimTables {
     inShort(picks);
     return Pick.table("sections-in-short", "What you aim at, what wins", picks, rows)
         .note(Wording.RACKS)
-        .note(explained())
+        .note(explained(picks, rows))
         .build();
   }
 
@@ -88,7 +88,7 @@ public final class AimTables {
             picks,
             rows.stream().limit(SHORT).toList())
         .note(Wording.RACKS)
-        .note(explained())
+        .note(explained(picks, rows))
         .build();
   }
 
@@ -131,7 +131,7 @@ public final class AimTables {
     picks.add(Pick.count(FamilyColumns.WAYS));
     aims(picks);
     return Pick.table("sections", "Which sections are aimed at and won with", picks, rows)
-        .note(explained())
+        .note(explained(picks, rows))
         .build();
   }
 
@@ -187,8 +187,9 @@ public final class AimTables {
     picks.add(Pick.mean(AimColumns.POINTS_WHEN_WON));
   }
 
-  private String explained() {
-    return "A player aims at one line at a time, as it says itself; the range in brackets would hold the true figure in %s of 100 such runs."
-        .formatted(Wording.level(results.confidence()));
+  private String explained(List<Pick> picks, List<Sheet.Row> rows) {
+    String ranges = Pick.ranges(results, picks, rows);
+    return "A player aims at one line at a time, as the player itself reports."
+        + (ranges.isEmpty() ? "" : " " + ranges);
   }
 }

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -129,8 +130,9 @@ public final class DifferenceTables {
 
   private static List<Column> figures() {
     return List.of(
-        number("level", "this way of playing").headed("its level"),
-        number("baseline-level", "what it is compared with").headed("level of the other"),
+        number(DifferenceColumns.LEVEL, "this way of playing").headed("its own"),
+        number(DifferenceColumns.BASELINE_LEVEL, "what it is compared with")
+            .headed("the other\u2019s"),
         Column.decimalInterval("difference", "in 100 games", "One less the other, with its range.")
             .headed("difference on the same deals")
             .shownTo(1),
@@ -141,21 +143,21 @@ public final class DifferenceTables {
             .headed("smallest difference this run would have noticed"));
   }
 
-  private static Column number(String name, String whose) {
-    return Column.decimal(name, "in 100 games", "The level of " + whose + ".").shownTo(1);
+  private static Column number(Column column, String whose) {
+    return Column.decimal(column.name(), "in 100 games", "The level of " + whose + ".").shownTo(1);
   }
 
   private List<Cell> figures(Compared one) {
     Sheet.Row row = one.row();
-    OptionalDouble detectable = row.number("detectable");
+    OptionalDouble detectable = row.number(DifferenceColumns.DETECTABLE);
     boolean itself = one.isBaseline();
-    boolean counted = !row.text("discordant").isEmpty();
+    boolean counted = !row.text(DifferenceColumns.DISCORDANT).isEmpty();
     return List.of(
-        hundred(row.number("level")),
-        hundred(row.number("baseline-level")),
+        hundred(row.number(DifferenceColumns.LEVEL)),
+        hundred(row.number(DifferenceColumns.BASELINE_LEVEL)),
         one.inHundred().map(Ranged::cell).orElse(itself ? Cell.decimal(0) : Cell.empty()),
         Cell.text(clear(one)),
-        counted ? Cell.whole(row.count("discordant")) : Cell.empty(),
+        counted ? Cell.whole(row.count(DifferenceColumns.DISCORDANT)) : Cell.empty(),
         Cell.text(
             detectable.isEmpty() || itself ? "" : Wording.upTo(100 * detectable.getAsDouble())));
   }
@@ -183,7 +185,7 @@ public final class DifferenceTables {
     Optional<Stops> stops = Stops.of(results);
     String clear =
         stops.isPresent()
-            ? stops.get().clear()
+            ? stops.get().clear(shown.size() > 1)
             : "A difference is clear where its range in brackets, which would hold the true figure in %s of 100 such runs, leaves out 0%s."
                 .formatted(Wording.level(results.confidence()), together());
     return "In 100 games. " + clear + unknown(shown, stops.isEmpty());
@@ -191,7 +193,8 @@ public final class DifferenceTables {
 
   /** Said where there are several and each has its p-value among all of them. */
   private String together() {
-    long tested = all.stream().filter(one -> one.row().number("p-holm").isPresent()).count();
+    long tested =
+        all.stream().filter(one -> one.row().number(DifferenceColumns.P_HOLM).isPresent()).count();
     return tested > 1
         ? ", and where it stays clear after all declared comparisons are counted together (Holm)"
         : "";

@@ -10,6 +10,7 @@ import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.reports.words.Ways;
+import org.tallywall.reports.words.Wording;
 
 /**
  * A column that people read, and how its cells are made of a row of a file.
@@ -130,6 +131,16 @@ public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
 
   Pick shownTo(int places) {
     return new Pick(column.shownTo(places), cell);
+  }
+
+  /** What the ranges of these columns are; empty where none of the rows has one. */
+  static String ranges(Results results, List<Pick> picks, List<Sheet.Row> rows) {
+    boolean any = rows.stream().anyMatch(row -> picks.stream().anyMatch(pick -> pick.isRange(row)));
+    return any ? Wording.ranges(results.confidence()) : "";
+  }
+
+  private boolean isRange(Sheet.Row row) {
+    return cell.apply(row) instanceof Cell.Interval;
   }
 
   /** The quotient of two numbers of a row, if it has one. */

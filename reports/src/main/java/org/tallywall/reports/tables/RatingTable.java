@@ -8,8 +8,10 @@ import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.RatingColumns;
 import org.tallywall.reports.table.Cell;
+import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
+import org.tallywall.reports.words.Wording;
 
 /** Everyone against everyone, in words for readers. */
 public final class RatingTable {
@@ -33,21 +35,18 @@ public final class RatingTable {
     picks.add(Pick.inHundred(RatingColumns.POINTS, row -> row.number(RatingColumns.POINTS)));
     picks.add(new Pick(RatingColumns.RATING, RatingTable::strength));
     if (never) {
-      picks.add(new Pick(RatingColumns.RATING_BELOW, RatingTable::below));
+      picks.add(new Pick(RatingColumns.RATING_BELOW.shownTo(1), RatingTable::below));
     }
     picks.add(Pick.mean(RatingColumns.TIMES_AVERAGE));
     TableBuilder table = Pick.table(RatingColumns.FILE, "Everyone against everyone", picks, rows);
     table.note(
-        "Strength 0 is the average of the players that won; of two players that differ by 0.69 one"
-            + " wins twice for the other's once. The strengths are those that make these wins"
+        "Strength 0 is the average of the players that won; of two players 0.69 apart the stronger"
+            + " wins twice as often. The strengths are those that make these wins"
             + " likeliest, with Firth's penalty (Biometrika 80, 1993), which comes to about half a"
             + " win for each player in all.");
-    if (never) {
-      table.note(
-          "Who never won has no strength, only a limit: in no deal of so many was a game won, and"
-              + " the exact range of that share (Clopper and Pearson) ends where the strength would"
-              + " be this.");
-    }
+    rows.stream()
+        .filter(row -> row.number(RatingColumns.RATING_BELOW).isPresent())
+        .forEach(row -> table.note(limit(row, results.confidence())));
     String neighbors = new RatingNeighbors(results).sentences();
     if (!neighbors.isEmpty()) {
       table.note(neighbors);
@@ -62,6 +61,20 @@ public final class RatingTable {
     return row.ranged(RatingColumns.RATING)
         .map(Ranged::cell)
         .orElse(Cell.decimal(row.number(RatingColumns.RATING)));
+  }
+
+  /**
+   * What the limit of a player that never won stands for. The exact upper limit of none of n
+   * (Clopper and Pearson, Biometrika 26, 1934, 404–413) is 1 less the n-th root of the chance
+   * beyond it.
+   */
+  private static String limit(Sheet.Row row, double confidence) {
+    long deals = row.count(RatingColumns.DEALS);
+    double most = 1 - Math.pow((1 - confidence) / 2, 1.0 / deals);
+    String number = CellText.grouped(Long.toString(deals));
+    return "%s won in none of its %s deals; a player as strong as the limit in its row would win %s of 100 games, the most that 0 of %s allows."
+        .formatted(
+            Wording.quoted(row.text(RatingColumns.ARM)), number, Wording.upTo(100 * most), number);
   }
 
   /** Rounded up to a tenth, so that "below" stays true. */

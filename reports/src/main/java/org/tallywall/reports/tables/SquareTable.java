@@ -2,6 +2,7 @@ package org.tallywall.reports.tables;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
@@ -14,34 +15,82 @@ import org.tallywall.reports.words.MeasureWords;
 import org.tallywall.reports.words.Wording;
 
 /** Every situation of a branch study, in words for readers: {@code branch.csv}. */
-final class SquareTable {
+public final class SquareTable {
   private static final List<Column> SITUATION =
       List.of(BranchColumns.EXPOSURES_ON_ONE_RACK, BranchColumns.AWAY, BranchColumns.WALL);
 
   private SquareTable() {}
 
   static Table of(Results results) {
-    Sheet sheet = results.sheet(BranchColumns.FILE).orElseThrow();
-    List<Pick> picks = new ArrayList<>();
-    SITUATION.stream().filter(sheet::has).map(Pick::count).forEach(picks::add);
-    picks.add(
-        Pick.words("option", "What is done.", row -> plain(row, BranchColumns.COMPARED_WITH)));
-    picks.add(Pick.words(BranchColumns.COMPARED_WITH, row -> plain(row, BranchColumns.OPTION)));
+    List<Pick> picks = new ArrayList<>(situation(results));
+    picks.addAll(options());
     picks.add(Pick.count(BranchColumns.DEALS_REACHED));
     picks.add(
         Pick.words(
             BranchColumns.MEASURE, row -> MeasureWords.heading(row.text(BranchColumns.MEASURE))));
-    picks.add(new Pick(BranchColumns.DIFFERENCE, SquareTable::difference));
-    picks.add(
-        Pick.words(
-                "told-apart",
-                "Whether plus or minus stays clear with all squares counted together.",
-                row -> clear(results, row))
-            .headed("clear?"));
+    picks.addAll(difference(results));
     return Pick.table(
             BranchColumns.FILE, "Every situation", picks, results.rows(BranchColumns.FILE))
         .note(explained(results))
         .build();
+  }
+
+  /**
+   * The one table of the notes: what the study asks about, in the situations that have a figure.
+   *
+   * @param results what a results folder holds
+   * @return the table; none where no situation has a figure
+   */
+  public static Optional<Table> brief(Results results) {
+    String primary = results.study().text("primary");
+    List<Sheet.Row> rows =
+        results.rows(BranchColumns.FILE).stream()
+            .filter(row -> primary.isEmpty() || row.text(BranchColumns.MEASURE).equals(primary))
+            .filter(row -> row.number(BranchColumns.DIFFERENCE).isPresent())
+            .toList();
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    List<Pick> picks = new ArrayList<>(situation(results));
+    boolean several =
+        rows.stream().map(row -> row.text(BranchColumns.OPTION)).distinct().count() > 1;
+    if (several) {
+      picks.addAll(options());
+    }
+    picks.add(Pick.count(BranchColumns.DEALS_REACHED));
+    picks.addAll(difference(results));
+    String instead = several ? "" : ": " + BranchWords.of(rows.get(0)).instead();
+    return Optional.of(
+        Pick.table("situations", title(rows.get(0)) + instead, picks, rows)
+            .note(explained(results))
+            .build());
+  }
+
+  private static String title(Sheet.Row row) {
+    String measure = row.text(BranchColumns.MEASURE);
+    return BranchWords.sentence(
+        MeasureWords.of(measure).map(MeasureWords::heading).orElse(measure));
+  }
+
+  private static List<Pick> situation(Results results) {
+    Sheet sheet = results.sheet(BranchColumns.FILE).orElseThrow();
+    return SITUATION.stream().filter(sheet::has).map(Pick::count).toList();
+  }
+
+  private static List<Pick> options() {
+    return List.of(
+        Pick.words("option", "What is done.", row -> plain(row, BranchColumns.COMPARED_WITH)),
+        Pick.words(BranchColumns.COMPARED_WITH, row -> plain(row, BranchColumns.OPTION)));
+  }
+
+  private static List<Pick> difference(Results results) {
+    return List.of(
+        new Pick(BranchColumns.DIFFERENCE, SquareTable::difference),
+        Pick.words(
+                "told-apart",
+                "Whether plus or minus stays clear with all situations counted together.",
+                row -> clear(results, row))
+            .headed("clear?"));
   }
 
   /** The file has the second choice less the first. */
@@ -73,7 +122,8 @@ final class SquareTable {
   }
 
   private static String explained(Results results) {
-    return "Counted only where it came to this. The range in brackets, taken by itself, would hold the true figure in %s of 100 such runs. Clear is what stays clear when all situations are counted together (Holm)."
-        .formatted(Wording.level(results.confidence()));
+    return Wording.ranges(results.confidence())
+        + " Ranges are taken one by one; clear is what stays clear when all situations are counted"
+        + " together (Holm).";
   }
 }

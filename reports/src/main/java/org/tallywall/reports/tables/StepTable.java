@@ -7,8 +7,8 @@ import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.DefenceColumns;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.reports.words.MeasureWords;
-import org.tallywall.reports.words.Wording;
 
 /** The steps of the defence, {@code defence.csv} in words for readers. */
 final class StepTable {
@@ -31,20 +31,23 @@ final class StepTable {
             Pick.rangeInHundred(DefenceColumns.DIFFERENCE),
             Pick.words("told-apart", "Whether plus or minus is clear.", EffectTables::clear)
                 .headed("clear?"));
-    return Pick.table(
-            DefenceColumns.FILE,
-            "How often it came to each step of the defence, and what was gained or lost in games"
-                + " that were alike up to there",
-            picks,
-            results.rows(DefenceColumns.FILE))
-        .note(
-            "The difference is taken only over games that came to the step before the two games"
-                + " differed (at that discard at the latest): later on, luck has chosen the games."
-                + " For \u201cplayed differently\u201d it is taken over all games that differed.")
-        .note(
-            "The range in brackets would hold the true figure in %s of 100 such runs; it takes no account of how many rows there are."
-                .formatted(Wording.level(results.confidence())))
-        .build();
+    List<Sheet.Row> rows = results.rows(DefenceColumns.FILE);
+    String ranges = Pick.ranges(results, picks, rows);
+    TableBuilder table =
+        Pick.table(
+                DefenceColumns.FILE,
+                "How often it came to each step of the defence, and what was gained or lost in games"
+                    + " that were alike up to there",
+                picks,
+                rows)
+            .note(
+                "The difference is taken only over games that came to the step before the two games"
+                    + " differed (at that discard at the latest): later on, luck has chosen the games."
+                    + " For \u201cplayed differently\u201d it is taken over all games that differed.");
+    if (!ranges.isEmpty()) {
+      table.note(ranges + " It takes no account of how many rows there are.");
+    }
+    return table.build();
   }
 
   private static OptionalDouble ofGames(Sheet.Row row, Column count) {

@@ -6,11 +6,10 @@ import java.util.OptionalDouble;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.WinRateColumns;
-import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
+import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.reports.words.Ways;
-import org.tallywall.reports.words.Wording;
 
 /** How often the seats or ways of playing win, in words for readers. */
 public final class WinTables {
@@ -37,7 +36,7 @@ public final class WinTables {
   public Table brief() {
     List<Pick> picks = new ArrayList<>(who());
     picks.addAll(levels());
-    return Pick.table("wins", title(), picks, Ways.rows(results)).note(ranges()).build();
+    return wins("wins", picks, Ways.rows(results));
   }
 
   /**
@@ -84,9 +83,7 @@ public final class WinTables {
   public Table whole() {
     List<Pick> picks = new ArrayList<>(who());
     picks.addAll(levels());
-    return Pick.table("wins-in-full", title(), picks, results.rows(WinRateColumns.FILE))
-        .note(ranges())
-        .build();
+    return wins("wins-in-full", picks, results.rows(WinRateColumns.FILE));
   }
 
   /** A void game needs three dead hands: where there was none, nobody misses the column. */
@@ -140,9 +137,9 @@ public final class WinTables {
         column, row -> Pick.quotient(row.number(column), row.count(WinRateColumns.GAMES)));
   }
 
-  private String ranges() {
-    return "The range in brackets would hold the true figure in %s of 100 such runs. %s deals were played."
-        .formatted(
-            Wording.level(results.confidence()), CellText.grouped(Long.toString(results.deals())));
+  private Table wins(String stem, List<Pick> picks, List<Sheet.Row> rows) {
+    String ranges = Pick.ranges(results, picks, rows);
+    TableBuilder table = Pick.table(stem, title(), picks, rows);
+    return (ranges.isEmpty() ? table : table.note(ranges)).build();
   }
 }

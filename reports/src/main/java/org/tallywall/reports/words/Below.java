@@ -2,7 +2,6 @@ package org.tallywall.reports.words;
 
 import java.util.List;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.table.CellText;
 
 /** What stands below every chart. */
 public final class Below {
@@ -16,8 +15,7 @@ public final class Below {
    */
   public static List<String> chart(Results results) {
     return List.of(
-        "%s deals, %s. Programmed players, one card, one set of rules."
-            .formatted(
-                CellText.grouped(Long.toString(results.deals())), results.manifest().text("card")));
+        "%s, %s. Programmed players, one card, one set of rules."
+            .formatted(Stops.counted(results), results.manifest().text("card")));
   }
 }

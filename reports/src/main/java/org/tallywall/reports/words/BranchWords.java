@@ -8,10 +8,18 @@ import org.tallywall.reports.results.Sheet;
  * The two choices that a branch study compares, in words. The file has the second less the first;
  * readers are told the first less the second, in the order of the study.
  *
- * @param first the choice that squares speak of, as the file names it
+ * @param first the choice that situations speak of, as the file names it
  * @param second the choice beside it
  */
 public record BranchWords(String first, String second) {
+  private static final String CLAIM =
+      " Looked at is the first discard of a game that fits one of these situations and would bring"
+          + " the hand nearer if it were claimed; the claim is the one that brings it nearest, with"
+          + " the fewest jokers.";
+
+  private static final String DISCARD =
+      " The safest tile is thrown whatever it costs the player\u2019s own hand; where both choices"
+          + " throw the same tile the difference is 0 and counts as such.";
 
   /**
    * The choices of a row.
@@ -48,7 +56,7 @@ public record BranchWords(String first, String second) {
   }
 
   /**
-   * What a number in a square is the worth of.
+   * What a number of a situation is the worth of.
    *
    * @return the words
    */
@@ -84,14 +92,11 @@ public record BranchWords(String first, String second) {
    * @return the words
    */
   public static String moment(Results results) {
-    return "claim".equals(results.study().object("branch").get("at"))
-        ? " Looked at is the first discard of a game that would bring the hand nearer if it were"
-            + " claimed; the claim is the one that brings it nearest, with the fewest jokers."
-        : "";
+    return "claim".equals(results.study().object("branch").get("at")) ? CLAIM : DISCARD;
   }
 
   /**
-   * 1 or −1 where the range leaves out 0 and stays clear with all squares counted, else 0.
+   * 1 or −1 where the range leaves out 0 and stays clear with all situations counted, else 0.
    *
    * @param row a row of the file
    * @param confidence the level of ranges, between 0 and 1

@@ -118,8 +118,12 @@ public enum MeasureWords {
     return of(id).map(words -> words.heading + " " + words.per).orElse(id);
   }
 
-  /** What happened, before "about 1.2 more games in 100". */
-  String past() {
+  /**
+   * What happened, before "about 1.2 more games in 100".
+   *
+   * @return the words
+   */
+  public String past() {
     return past;
   }
 
@@ -135,6 +139,25 @@ public enum MeasureWords {
    */
   public String unit() {
     return unit;
+  }
+
+  /**
+   * What is counted, without a number of games.
+   *
+   * @return such as "points"
+   */
+  public String noun() {
+    return unit.substring(0, unit.indexOf(" in 100"));
+  }
+
+  /**
+   * What a comparison is about.
+   *
+   * @return words that follow "on"
+   */
+  public String matter() {
+    String in = " in";
+    return gerund.endsWith(in) ? gerund.substring(0, gerund.length() - in.length()) : heading;
   }
 
   /**

@@ -5,7 +5,8 @@ import java.util.Optional;
 
 /** What can be done at the decision that a study branches at, in words. */
 enum OptionWords {
-  OWN_NEED("own-need", "throw by your own need", "throwing by your own need"),
+  OWN_NEED(
+      "own-need", "throw by the player\u2019s own need", "throwing by the player\u2019s own need"),
   SAFEST("safest", "throw the safest tile", "throwing the safest tile"),
   NOTHING("nothing", "let the tile lie", "letting the tile lie"),
   CLAIM("claim", "claim the tile", "claiming the tile");

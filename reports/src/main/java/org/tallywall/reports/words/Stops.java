@@ -1,13 +1,14 @@
 package org.tallywall.reports.words;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Rounding;
 
 /** What is said of a run that could stop early: which deals count, its rule, where it ended. */
 public final class Stops {
@@ -55,6 +56,20 @@ public final class Stops {
   }
 
   /**
+   * How many deals count, and after how many that do not.
+   *
+   * @param results what a results folder holds
+   * @return the words
+   */
+  public static String counted(Results results) {
+    String deals = grouped(results.deals()) + " deals";
+    long pilot = of(results).map(rule -> rule.row.count("pilot")).orElse(0L);
+    return pilot == 0
+        ? deals
+        : "%s count, after %s that only told what to expect".formatted(deals, grouped(pilot));
+  }
+
+  /**
    * The deals that count, and those that do not.
    *
    * @return the words
@@ -81,15 +96,14 @@ public final class Stops {
     boolean reached = row.text("reached").equals("yes");
     return "Those that count are %s. The number was not fixed: the run looked after every %s deals and was to stop %s, after %s deals at the latest. It looked %s and %s.%s"
             .formatted(
-                deals(),
+                span(row.count("first-deal"), row.count("last-deal")),
                 grouped(row.count("every")),
                 goal(),
                 grouped(row.count("at-most")),
                 looks == 1 ? "once" : grouped(looks) + " times",
                 reached ? "stopped there" : "came to its last deal without reaching that",
                 chances())
-        + " Its ranges hold at all looks at once, so they are wider than those of a number fixed"
-        + " before; the levels beside them have none.";
+        + " Its ranges hold at every look, so they are wider than those of a number fixed before.";
   }
 
   private String goal() {
@@ -97,7 +111,7 @@ public final class Stops {
     String each = rows.size() > 1 ? " for every comparison" : "";
     return switch (row.text("goal")) {
       case "half-width" ->
-          "once the range of the question (%s) reached no more than %s to either side%s"
+          "once the range of the question (%s) was no wider than \u00b1%s%s"
               .formatted(heading(measure), size(measure), each);
       case VERDICT -> "once Wald\u2019s sequential test had decided" + each;
       default ->
@@ -109,13 +123,21 @@ public final class Stops {
     return MeasureWords.of(measure).map(MeasureWords::heading).orElse(measure);
   }
 
-  /** The half-width, or the difference worth finding, such as "1 in 100 games". */
-  private String size(String measure) {
+  /**
+   * The half-width, or the difference worth finding.
+   *
+   * @param measure what was measured
+   * @return such as "1 game in 100"
+   */
+  public String size(String measure) {
     OptionalDouble size = row.number("size");
     String number = size.isPresent() ? Wording.rounded(100 * size.getAsDouble(), 3) : "?";
-    boolean games = row.text("unit").equals("share of games");
+    return number + " " + unit(measure, number);
+  }
+
+  private static String unit(String measure, String number) {
     String unit = MeasureWords.of(measure).map(MeasureWords::unit).orElse("in 100 games");
-    return number + " " + (games ? "in 100 games" : unit);
+    return number.equals("1") ? unit.replaceFirst("^(game|point|exposure|joker)s", "$1") : unit;
   }
 
   /** What the test was set to; nothing where there is none. */
@@ -176,10 +198,20 @@ public final class Stops {
 
   private String measured(Compared one) {
     Optional<Ranged> hundred = one.inHundred();
-    return hundred.isEmpty()
-        ? "."
-        : "; the difference measured is %s in 100 games."
-            .formatted(hundred.get().estimate().text(Sign.PLUS_AND_MINUS));
+    if (hundred.isEmpty()) {
+      return ".";
+    }
+    Rounding.Rounded shown =
+        Rounding.interval(hundred.get().value(), hundred.get().low(), hundred.get().high(), 1);
+    String unit = unit(one.measure(), shown.estimate().abs().toPlainString());
+    return "; the difference measured is %s %s (%s to %s)."
+        .formatted(sided(shown.estimate()), unit, sided(shown.low()), sided(shown.high()));
+  }
+
+  /** A difference with a word in place of its sign. */
+  private static String sided(BigDecimal number) {
+    String size = CellText.grouped(number.abs().toPlainString());
+    return number.signum() == 0 ? size : size + (number.signum() > 0 ? " more" : " fewer");
   }
 
   /**
@@ -190,27 +222,31 @@ public final class Stops {
    */
   public String inShort(Compared one) {
     return switch (one.verdict()) {
-      case "more" -> "yes, more";
-      case "fewer" -> "yes, less";
-      case "none of that size" -> "less than " + size(one.measure()) + " apart";
-      default -> "could not be told";
+      case "more" -> "yes, more, by the test";
+      case "fewer" -> "yes, less, by the test";
+      case "none of that size" -> "less than " + size(one.measure()) + " apart, by the test";
+      default -> "not decided by the test";
     };
   }
 
   /**
    * What makes a difference clear in such a run.
    *
+   * @param several whether several comparisons are shown
    * @return the words
    */
-  public String clear() {
+  public String clear(boolean several) {
     String range =
-        "Each range in brackets holds the true figure at all looks at once in %s of 100 such runs."
+        "In %s of 100 such runs the true figure lies in the range in brackets at every look; the two columns before it have no range."
             .formatted(Wording.level(confidence));
-    String test = tests() ? " Whether the question itself is clear, the sequential test says." : "";
+    String test =
+        tests()
+            ? " Where a cell says \u201cby the test\u201d, the test decided, not the range."
+            : "";
     return range
         + " A difference is clear where its range leaves out 0."
         + test
-        + " Each comparison stands for itself; they are not counted together.";
+        + (several ? " Each comparison stands for itself; they are not counted together." : "");
   }
 
   private static String grouped(long number) {

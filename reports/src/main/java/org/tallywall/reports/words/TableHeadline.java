@@ -53,7 +53,7 @@ public final class TableHeadline {
       String won = row.ranged(WinRateColumns.WIN_RATE).map(TableHeadline::inHundred).orElse("none");
       seats.add(Ways.seat(row) + " " + (seats.isEmpty() ? "won " : "") + won);
     }
-    return "Of 100 games, " + listed(seats) + "; " + nobody() + ".";
+    return "Of 100 games, " + Listed.and(seats) + "; " + nobody() + ".";
   }
 
   /** The sections or lines that most wins came from. */
@@ -75,7 +75,7 @@ public final class TableHeadline {
               .map(share -> around(share.inHundred(), came + row.text(name)))
               .orElse(row.text(name)));
     }
-    return "Of 100 wins, " + listed(parts) + ".";
+    return "Of 100 wins, " + Listed.and(parts) + ".";
   }
 
   private String endings() {
@@ -172,14 +172,5 @@ public final class TableHeadline {
     return estimate.valueText(Sign.MINUS_ONLY)
         + words
         + (" (" + estimate.rangeText(Sign.MINUS_ONLY) + ")");
-  }
-
-  private static String listed(List<String> parts) {
-    int last = parts.size() - 1;
-    return last < 1
-        ? String.join("", parts)
-        : String.join(", ", parts.subList(0, last))
-            + (last > 1 ? ", and " : " and ")
-            + parts.get(last);
   }
 }

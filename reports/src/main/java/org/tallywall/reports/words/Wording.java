@@ -70,7 +70,7 @@ public final class Wording {
    * @return a sentence
    */
   public static String rarer(double most, double confidence) {
-    return "That leaves room for up to %s in 100 deals in which they differ, a limit that holds in %s of 100 such runs."
+    return "That leaves room for up to %s in 100 deals in which they differ, a limit that holds in at least %s of 100 such runs."
         .formatted(upTo(100 * most), level(confidence));
   }
 
@@ -227,6 +227,17 @@ public final class Wording {
   public static String rounded(double number, int digits) {
     BigDecimal few = new BigDecimal(number).round(new MathContext(digits, RoundingMode.HALF_UP));
     return CellText.grouped(few.stripTrailingZeros().toPlainString());
+  }
+
+  /**
+   * What the ranges of a table are.
+   *
+   * @param confidence the level of ranges, between 0 and 1
+   * @return a sentence
+   */
+  public static String ranges(double confidence) {
+    return "The range in brackets would hold the true figure in %s of 100 such runs."
+        .formatted(level(confidence));
   }
 
   /**

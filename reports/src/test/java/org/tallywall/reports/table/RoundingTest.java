@@ -81,6 +81,29 @@ class RoundingTest {
     assertThat(shown.high().toPlainString()).isEqualTo(h);
   }
 
+  /** Limits close to 0, worked by hand: a sign that is there is shown, at either edge. */
+  @ParameterizedTest
+  @CsvSource({
+    "11.2, 0.31, 22.09, 11.2, 0.3, 22.1",
+    "-295.2, -589.9, -0.5, -295.2, -589.9, -0.5",
+    "11.2, 0.04, 22.36, 11.20, 0.04, 22.36",
+    "11, 1, 21, 11, 1, 21",
+    "11.5, 1, 22, 12, 1, 22",
+    "11.4, 0.99, 21.81, 11.4, 0.9, 21.9",
+    "11, 0, 22, 11, 0, 22",
+    "11, -0.31, 22, 11, -1, 22",
+    "11, 1e-17, 22, 11, 0, 22",
+    "-11, -22, -1e-17, -11, -22, 0",
+    "-11, -22, 0, -11, -22, 0"
+  })
+  void interval_thatLeavesOutZero_isShownToLeaveItOut(
+      double estimate, double low, double high, String e, String l, String h) {
+    Rounding.Rounded shown = Rounding.interval(estimate, low, high, 3);
+    assertThat(shown.estimate().toPlainString()).isEqualTo(e);
+    assertThat(shown.low().toPlainString()).isEqualTo(l);
+    assertThat(shown.high().toPlainString()).isEqualTo(h);
+  }
+
   @Test
   void limits_inTheWrongOrder_areRefused() {
     assertThatThrownBy(() -> Rounding.interval(1, 2, 1, 3))

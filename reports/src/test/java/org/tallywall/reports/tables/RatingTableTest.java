@@ -20,11 +20,11 @@ class RatingTableTest {
     Files.writeString(
         folder.resolve("ratings.csv"),
         """
-        arm,player,games,win-rate,points,rating,rating-low,rating-high,rating-below,times-average
-        a,nearest,1344,0.30,5,0.300,0.200,0.400,,1.35
-        b,nearest,1344,0.25,0,0.150,0.050,0.250,,1.16
-        c,nearest,1344,0.24,0,0.145,0.045,0.245,,1.16
-        d,random-legal,1344,0,-38,,,,-3.2517,
+        arm,player,deals,games,win-rate,points,rating,rating-low,rating-high,rating-below,times-average
+        a,nearest,336,1344,0.30,5,0.300,0.200,0.400,,1.35
+        b,nearest,336,1344,0.25,0,0.150,0.050,0.250,,1.16
+        c,nearest,336,1344,0.24,0,0.145,0.045,0.245,,1.16
+        d,random-legal,336,1344,0,-38,,,,-3.2517,
         """);
     Files.writeString(
         folder.resolve("rating-differences.csv"),
@@ -51,6 +51,16 @@ class RatingTableTest {
                 assertThat(note)
                     .contains("a is above b (by 0.15, 0.02 to 0.28)")
                     .endsWith("does not tell apart: b and c."));
+  }
+
+  /** 0 of 336: the limit is 1 - 0.025^(1/336) = 0.010919, rounded up so that it stays a limit. */
+  @Test
+  void neverWon_isToldByItsDealsAndTheMostThatTheyAllow() throws IOException {
+    assertThat(table().notes())
+        .contains(
+            "“d” won in none of its 336 deals; a player as strong as the limit in its row would win"
+                + " 1.1 of 100 games, the most that 0 of 336 allows.")
+        .anyMatch(note -> note.contains("0.69 apart the stronger wins twice as often"));
   }
 
   /** Rounded to the nearest tenth it would claim a lower limit than was found. */

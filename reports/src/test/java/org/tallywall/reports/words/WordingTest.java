@@ -2,6 +2,7 @@ package org.tallywall.reports.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -63,10 +64,10 @@ class WordingTest {
   void same_inEveryDeal_saysHowRareADifferenceMayBe() {
     assertThat(Wording.same("A", "B", "points", 500))
         .isEqualTo("In every one of 500 deals, “A” and “B” came to exactly the same (points).");
-    assertThat(Wording.rarer(500, 0.95))
+    assertThat(Wording.rarer(0.0073506, 0.95))
         .isEqualTo(
             "That leaves room for up to 0.74 in 100 deals in which they differ, a limit that holds"
-                + " in 95 of 100 such runs.");
+                + " in at least 95 of 100 such runs.");
   }
 
   /** GUM, JCGM 100:2008, 7.2.6: two significant digits of uncertainty, the value to that place. */
@@ -142,6 +143,28 @@ class WordingTest {
           .contains(sign == 0 ? "could not tell" : "On the same deals");
     }
     assertThat(Wording.CAUTION).contains("programmed players", "points", "people or stakes");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "POINTS, points, points",
+    "WIN_RATE, games, games won",
+    "THREW_THE_WINNING_TILE, games, throwing the winning tile",
+    "EXPOSURES, exposures, exposures",
+    "EXCHANGES, jokers, jokers redeemed"
+  })
+  void measure_isSpokenOfByWhatIsCounted(MeasureWords measure, String noun, String matter) {
+    assertThat(measure.noun()).isEqualTo(noun);
+    assertThat(measure.matter()).isEqualTo(matter);
+  }
+
+  @Test
+  void names_areListedAsPeopleSayThem() {
+    assertThat(Listed.and(List.of("a"))).isEqualTo("a");
+    assertThat(Listed.or(List.of("a", "b"))).isEqualTo("a or b");
+    assertThat(Listed.and(List.of("a", "b", "c"))).isEqualTo("a, b, and c");
+    assertThat(Listed.none(List.of("a", "b"))).isEqualTo("neither a nor b");
+    assertThat(Listed.none(List.of("a", "b", "c"))).isEqualTo("none of a, b, and c");
   }
 
   private static String wins(double value, double low, double high) {

@@ -70,7 +70,7 @@ public final class LadderPage {
     say("## The ladder");
     say(
         "Everyone against everyone on several cards: strength beside the average of the players that"
-            + " won (of two that differ by 0.69 one wins twice for the other's once), with the range"
+            + " won (of two players 0.69 apart the stronger wins twice as often), with the range"
             + " that would hold the true figure in 95 of 100 such runs, and the scenes passed of"
             + " those of `experiments/scenes`. The players stand in the order of the first card. The"
             + " strengths are those that make the wins likeliest, with Firth's penalty (Biometrika"
@@ -189,7 +189,7 @@ public final class LadderPage {
       }
       if (!limits.isEmpty()) {
         say(
-            "`%s` never won: no win %s. The limit is where the exact range of the deals in which it won (Clopper and Pearson) ends."
+            "`%s` never won: no win %s. A player as strong as the limit would win as large a share of its games as none of its deals allows at most (Clopper and Pearson)."
                 .formatted(first.name(), String.join("; ", limits)));
       }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.stats.Corrections;
 import org.tallywall.experiments.stats.Estimate;
@@ -21,7 +22,8 @@ import org.tallywall.experiments.study.Measure;
  * @param p the chance of such a difference by luck alone, where a test was declared
  * @param holm the same, adjusted for all declared comparisons of the study together: primary and
  *     secondary ones are one family, so that none need be clear before another may be
- * @param together comparisons with which it shares the allowance for chance findings
+ * @param together comparisons among which the allowance for chance findings is shared; none where a
+ *     sequential test decides, which was set to a difference of its own
  */
 public record Difference(
     String arm,
@@ -31,7 +33,7 @@ public record Difference(
     PairNumbers numbers,
     OptionalDouble p,
     OptionalDouble holm,
-    int together) {
+    OptionalInt together) {
   /** Whether a measure was declared before the run. */
   public enum Role {
     /** It answers the question. */
@@ -97,9 +99,14 @@ public record Difference(
                   .orElse(numbers),
               tested ? numbers.p() : OptionalDouble.empty(),
               OptionalDouble.empty(),
-              1));
+              decidedByTest(answer, role) ? OptionalInt.empty() : OptionalInt.of(1)));
     }
     return found;
+  }
+
+  private static boolean decidedByTest(StudyAnswer answer, Role role) {
+    return role == Role.PRIMARY
+        && answer.stopping().flatMap(stopping -> stopping.until().test()).isPresent();
   }
 
   private static Role role(StudyAnswer answer, Measure measure) {
@@ -133,12 +140,13 @@ public record Difference(
 
   private Difference among(int declared, double adjusted) {
     OptionalDouble shown = p.isPresent() ? OptionalDouble.of(adjusted) : p;
-    return new Difference(arm, baseline, measure, role, numbers, p, shown, declared);
+    return new Difference(
+        arm, baseline, measure, role, numbers, p, shown, OptionalInt.of(declared));
   }
 
-  /** The smallest true difference that the run would have noticed nine times in ten. */
+  /** The smallest true difference that the run would have noticed nine times in ten, if told. */
   OptionalDouble detectable() {
-    return numbers.detectable(together);
+    return together.isEmpty() ? OptionalDouble.empty() : numbers.detectable(together.getAsInt());
   }
 
   /**

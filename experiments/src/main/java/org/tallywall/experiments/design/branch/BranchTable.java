@@ -90,7 +90,7 @@ final class BranchTable {
     TableBuilder table =
         Table.builder(
                 BranchColumns.FILE,
-                "Each option of one decision on the same tiles, square by square")
+                "Each option of one decision on the same tiles, situation by situation")
             .columns(columns);
     rows.forEach(row -> table.row(row(row)));
     return table.build();
