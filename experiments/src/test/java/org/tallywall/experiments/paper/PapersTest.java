@@ -132,7 +132,7 @@ class PapersTest {
     assertThat(row(page, ">none<")).contains("data-value=\"20\"", "data-value=\"5\"");
     assertThat(page).doesNotContain("East complete before play");
     assertThat(Files.readString(folder.resolve("charts/where-games-go.svg")))
-        .contains("won on the own draw 8.0, won on a discard 12.0, threw the winning tile 10.0")
+        .contains("self-picked 8.0, won on a discard 12.0, threw the winning tile 10.0")
         .contains("nobody won 20.0");
   }
 

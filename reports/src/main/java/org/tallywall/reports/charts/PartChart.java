@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.PartBars;
@@ -11,7 +12,9 @@ import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Rounding;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.Compared;
@@ -23,8 +26,12 @@ final class PartChart {
   /** Stem of the chart. */
   static final String STEM = "where-games-go";
 
-  private static final List<String> COUNTS =
-      List.of("won-on-own-draw", "won-on-discard", "threw-the-winning-tile", "only-paid");
+  private static final List<Column> COUNTS =
+      List.of(
+          WinRateColumns.WON_ON_OWN_DRAW,
+          WinRateColumns.WON_ON_DISCARD,
+          WinRateColumns.THREW_THE_WINNING_TILE,
+          WinRateColumns.ONLY_PAID);
 
   /** The measures whose differences belong to the parts. */
   private static final List<String> MEASURES =
@@ -39,14 +46,15 @@ final class PartChart {
 
   private PartChart(Results results) {
     this.results = results;
-    this.rows = Ways.rows(results).stream().filter(row -> row.count("games") > 0).toList();
+    this.rows =
+        Ways.rows(results).stream().filter(row -> row.count(WinRateColumns.GAMES) > 0).toList();
     this.baseline = Ways.baseline(results);
   }
 
   static Optional<PartBars> of(Results results) {
     boolean there =
         results
-            .sheet("win-rates")
+            .sheet(WinRateColumns.FILE)
             .filter(sheet -> COUNTS.stream().allMatch(sheet::has))
             .isPresent();
     PartChart chart = there ? new PartChart(results) : null;
@@ -54,14 +62,12 @@ final class PartChart {
   }
 
   private PartBars figure() {
-    boolean voids = rows.stream().anyMatch(row -> row.count("void") > 0);
+    boolean voids = rows.stream().anyMatch(row -> row.count(WinRateColumns.VOID) > 0);
     List<String> parts =
-        List.of(
-            "won on the own draw",
-            "won on a discard",
-            "threw the winning tile",
-            "somebody else won and it only paid",
-            voids ? "nobody won" : "wall game");
+        Stream.concat(
+                COUNTS.stream().map(Column::heading),
+                Stream.of(voids ? "nobody won" : WinRateColumns.WALL_GAME.heading()))
+            .toList();
     List<PartBars.Bar> bars = new ArrayList<>();
     List<PartBars.Change> changes = new ArrayList<>();
     for (Sheet.Row row : rows) {
@@ -87,10 +93,10 @@ final class PartChart {
   }
 
   private static List<Double> values(Sheet.Row row) {
-    double games = row.count("games");
+    double games = row.count(WinRateColumns.GAMES);
     List<Double> values = new ArrayList<>();
     double rest = 100;
-    for (String count : COUNTS) {
+    for (Column count : COUNTS) {
       double value = 100 * row.count(count) / games;
       values.add(value);
       rest -= value;

@@ -9,6 +9,9 @@ import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.BranchColumns;
+import org.tallywall.reports.schema.RatingColumns;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.tables.AimTables;
@@ -75,15 +78,17 @@ public final class Notes {
     if (differences.any()) {
       return List.of(differences.brief());
     }
-    if (results.sheet("branch").isPresent()) {
+    if (results.sheet(BranchColumns.FILE).isPresent()) {
       return SquareTable.brief(results).stream().toList();
     }
-    if (!results.rows("ratings").isEmpty()) {
+    if (!results.rows(RatingColumns.FILE).isEmpty()) {
       return List.of(RatingTable.of(results));
     }
     return Ways.oneTable(results)
         ? List.of(shown(results))
-        : results.rows("win-rates").isEmpty() ? List.of() : List.of(new WinTables(results).brief());
+        : results.rows(WinRateColumns.FILE).isEmpty()
+            ? List.of()
+            : List.of(new WinTables(results).brief());
   }
 
   /** What one fixed table is asked about. */

@@ -14,6 +14,13 @@ import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.EndingColumns;
+import org.tallywall.reports.schema.FamilyColumns;
+import org.tallywall.reports.schema.FaultColumns;
+import org.tallywall.reports.schema.HandChoiceColumns;
+import org.tallywall.reports.schema.PassColumns;
+import org.tallywall.reports.schema.RatingColumns;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.tables.AimTables;
 import org.tallywall.reports.tables.CourseTables;
@@ -84,10 +91,10 @@ public final class ReportPage {
     if (differences.any()) {
       tables.addAll(differences.declared());
     }
-    if (!results.rows("ratings").isEmpty()) {
+    if (!results.rows(RatingColumns.FILE).isEmpty()) {
       tables.add(RatingTable.of(results));
     }
-    if (!results.rows("win-rates").isEmpty()) {
+    if (!results.rows(WinRateColumns.FILE).isEmpty()) {
       WinTables wins = new WinTables(results);
       tables.addAll(List.of(wins.whole(), wins.parts(), wins.hands()));
     }
@@ -112,13 +119,14 @@ public final class ReportPage {
   private List<Part> hands() {
     List<Part> parts = new ArrayList<>();
     AimTables tables = new AimTables(results, lines);
-    if (!results.rows("families").isEmpty() || !results.rows("hand-choice").isEmpty()) {
+    if (!results.rows(FamilyColumns.FILE).isEmpty()
+        || !results.rows(HandChoiceColumns.FILE).isEmpty()) {
       parts.add(Part.Paragraph.of(Wording.RACKS));
     }
-    if (!results.rows("families").isEmpty()) {
+    if (!results.rows(FamilyColumns.FILE).isEmpty()) {
       parts.addAll(grids(List.of(tables.families(), tables.familiesInPlay()), Handles.SORT));
     }
-    if (!results.rows("hand-choice").isEmpty()) {
+    if (!results.rows(HandChoiceColumns.FILE).isEmpty()) {
       parts.addAll(grids(List.of(tables.lines(), tables.linesInPlay()), Handles.SORT_AND_FILTER));
       if (lines.isEmpty()) {
         parts.add(
@@ -133,10 +141,10 @@ public final class ReportPage {
   private List<Part> course() {
     List<Table> tables = new ArrayList<>();
     CourseTables course = new CourseTables(results);
-    if (!results.rows("passes").isEmpty()) {
+    if (!results.rows(PassColumns.FILE).isEmpty()) {
       tables.add(course.passes());
     }
-    if (!results.rows("endings").isEmpty()) {
+    if (!results.rows(EndingColumns.FILE).isEmpty()) {
       tables.add(course.endings());
     }
     return grids(tables, Handles.SORT);
@@ -144,7 +152,7 @@ public final class ReportPage {
 
   private List<Part> faults() {
     return results
-        .sheet("faults")
+        .sheet(FaultColumns.FILE)
         .filter(sheet -> !sheet.rows().isEmpty())
         .map(sheet -> grids(List.of(OtherTables.table("faults", sheet)), Handles.COPY))
         .orElse(List.of());

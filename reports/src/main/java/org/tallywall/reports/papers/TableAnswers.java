@@ -10,6 +10,7 @@ import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.Show;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.TableHeadline;
@@ -44,21 +45,22 @@ final class TableAnswers {
   private String most(List<Sheet.Row> rows) {
     List<Sheet.Row> ranked =
         rows.stream()
-            .filter(row -> row.ranged("win-rate").isPresent())
-            .sorted(Comparator.comparingDouble((Sheet.Row row) -> -row.need("win-rate")))
+            .filter(row -> row.ranged(WinRateColumns.WIN_RATE).isPresent())
+            .sorted(
+                Comparator.comparingDouble((Sheet.Row row) -> -row.need(WinRateColumns.WIN_RATE)))
             .toList();
     if (ranked.isEmpty()) {
       return "This study compared nothing.";
     }
-    Ranged best = ranked.get(0).ranged("win-rate").orElseThrow();
+    Ranged best = ranked.get(0).ranged(WinRateColumns.WIN_RATE).orElseThrow();
     List<String> close =
         ranked.subList(1, ranked.size()).stream()
-            .filter(row -> row.ranged("win-rate").orElseThrow().high() >= best.low())
-            .map(row -> Wording.quoted(row.text("arm")))
+            .filter(row -> row.ranged(WinRateColumns.WIN_RATE).orElseThrow().high() >= best.low())
+            .map(row -> Wording.quoted(row.text(WinRateColumns.ARM)))
             .toList();
     return "%s won most: %s of 100 games (%s)%s."
         .formatted(
-            Wording.quoted(ranked.get(0).text("arm")),
+            Wording.quoted(ranked.get(0).text(WinRateColumns.ARM)),
             best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
             best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
             close.isEmpty() ? "" : "; but this run cannot tell it apart from " + Listed.or(close));
@@ -73,7 +75,8 @@ final class TableAnswers {
 
   private Optional<String> seats() {
     List<Sheet.Row> rows = Ways.rows(results);
-    boolean mixed = rows.stream().map(row -> row.text("player")).distinct().count() > 1;
+    boolean mixed =
+        rows.stream().map(row -> row.text(WinRateColumns.PLAYER)).distinct().count() > 1;
     return Ways.oneTable(results) && mixed
         ? Optional.of(
             "Each player kept its seat, so what is due to the player and what to the seat cannot be"
