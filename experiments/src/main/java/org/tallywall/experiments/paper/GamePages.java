@@ -142,7 +142,7 @@ final class GamePages {
         + " wins with "
         + win.line()
         + (nickname.isEmpty() ? "" : " " + Wording.quoted(nickname))
-        + (win.from() < 0 ? " on the own draw" : " on a discard")
+        + (win.from() < 0 ? ", self-picked" : " on a discard")
         + ", "
         + game.end().wall()
         + " tiles left";

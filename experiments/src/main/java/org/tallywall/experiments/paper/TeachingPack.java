@@ -50,6 +50,7 @@ public final class TeachingPack {
     for (Results results : all) {
       List<Part> inner = new ArrayList<>(new Provenance(results).notices());
       inner.add(Answers.of(results));
+      inner.addAll(Notes.ways(results));
       inner.addAll(Notes.brief(results));
       inner.addAll(Notes.howSure(results));
       parts.add(new Part.Section(results.question(), Fold.FIXED, inner));

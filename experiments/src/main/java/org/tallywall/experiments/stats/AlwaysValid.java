@@ -14,12 +14,6 @@ import org.apache.commons.math3.util.FastMath;
  * tightest and must be fixed before the deals are seen.
  */
 public final class AlwaysValid {
-  private static final double STEP = 2;
-  private static final double EXPONENT = 1.4;
-
-  /** Riemann's zeta function at 1.4. */
-  private static final double ZETA = 3.1055472779775810;
-
   private static final double TOLERANCE = 1e-12;
 
   private AlwaysValid() {}
@@ -95,29 +89,6 @@ public final class AlwaysValid {
       }
     }
     return (low + high) / 2;
-  }
-
-  /**
-   * The bound of polynomial stitching on a sum, one side; wider, but without root finding.
-   *
-   * @param v sum of squares
-   * @param least the sum of squares from which the bound is meant, above 0
-   * @param alpha chance to miss on this side
-   * @param c scale of the values, of either sign
-   * @return the bound
-   */
-  public static double stitching(double v, double least, double alpha, double c) {
-    double used = Math.max(v, least);
-    double root = Math.sqrt(Math.sqrt(STEP));
-    double k1 = (root + 1 / root) / Math.sqrt(2);
-    double k2 = (Math.sqrt(STEP) + 1) / 2;
-    double logStep = FastMath.log(STEP);
-    double ell =
-        EXPONENT * FastMath.log(FastMath.log(STEP * used / least))
-            + FastMath.log(ZETA / FastMath.pow(logStep, EXPONENT))
-            + FastMath.log(1 / alpha);
-    double part = k2 * c * ell;
-    return Math.sqrt(k1 * k1 * used * ell + part * part) + part;
   }
 
   /**

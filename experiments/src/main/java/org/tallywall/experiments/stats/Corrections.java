@@ -25,24 +25,6 @@ public final class Corrections {
     return adjusted;
   }
 
-  /**
-   * The adjustment of Benjamini and Hochberg, which bounds the expected share of false findings
-   * (Journal of the Royal Statistical Society B 57, 1995, 289–300).
-   *
-   * @param p p-values, 0 to 1, in any order
-   * @return adjusted p-values in the same order
-   */
-  public static double[] benjaminiHochberg(double... p) {
-    Integer[] order = order(p);
-    double[] adjusted = new double[p.length];
-    double smallest = 1;
-    for (int at = p.length - 1; at >= 0; at--) {
-      smallest = Math.min(smallest, p.length * p[order[at]] / (at + 1));
-      adjusted[order[at]] = smallest;
-    }
-    return adjusted;
-  }
-
   private static Integer[] order(double[] p) {
     Integer[] order = new Integer[p.length];
     Arrays.setAll(order, at -> at);

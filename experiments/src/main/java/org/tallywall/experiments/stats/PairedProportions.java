@@ -1,7 +1,6 @@
 package org.tallywall.experiments.stats;
 
 import org.apache.commons.math3.distribution.BinomialDistribution;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.util.FastMath;
 
 /**
@@ -14,8 +13,6 @@ import org.apache.commons.math3.util.FastMath;
  * @param neither deals that neither won
  */
 public record PairedProportions(long both, long onlyFirst, long onlySecond, long neither) {
-  private static final double TOLERANCE = 1e-13;
-
   /**
    * Checks the counts.
    *
@@ -73,21 +70,6 @@ public record PairedProportions(long both, long onlyFirst, long onlySecond, long
     return onlyFirst == onlySecond ? 1 - point / 2 : exactTest() - point;
   }
 
-  /**
-   * The chi-square test.
-   *
-   * @return the p-value; 1 without discordant deals
-   */
-  public double asymptoticTest() {
-    if (discordant() == 0) {
-      return 1;
-    }
-    double gap = onlyFirst - onlySecond;
-    return 1
-        - new ChiSquaredDistribution(null, 1, TOLERANCE)
-            .cumulativeProbability(gap * gap / discordant());
-  }
-
   private long discordant() {
     return onlyFirst + onlySecond;
   }
@@ -141,49 +123,5 @@ public record PairedProportions(long both, long onlyFirst, long onlySecond, long
     double half = deals() / 2.0;
     double corrected = cross > half ? cross - half : cross >= 0 ? 0 : cross;
     return corrected / FastMath.sqrt(margins);
-  }
-
-  /**
-   * Tango's score interval of the difference (Statistics in Medicine 17, 1998, 891–908).
-   *
-   * @param confidence the level, between 0 and 1
-   * @return limits within −1 and 1
-   */
-  public Interval tango(double confidence) {
-    double z = Normal.quantile(1 - (1 - confidence) / 2);
-    return new Interval(end(-1, difference(), z), end(1, difference(), z));
-  }
-
-  /** The end between an inside and an outside value, by bisection. */
-  private double end(double outside, double inside, double z) {
-    if (within(outside, z)) {
-      return outside;
-    }
-    double out = outside;
-    double in = inside;
-    while (Math.abs(out - in) > TOLERANCE) {
-      double middle = (out + in) / 2;
-      if (middle == out || middle == in) {
-        break;
-      }
-      if (within(middle, z)) {
-        in = middle;
-      } else {
-        out = middle;
-      }
-    }
-    return in;
-  }
-
-  private boolean within(double d, double z) {
-    double n = deals();
-    double f = onlyFirst;
-    double g = onlySecond;
-    double a = 2 * n;
-    double b = -f - g + (2 * n - f + g) * d;
-    double c = -g * d * (1 - d);
-    double q = (Math.sqrt(Math.max(0, b * b - 4 * a * c)) - b) / (2 * a);
-    double spread = Math.sqrt(Math.max(0, n * (2 * q + d * (1 - d))));
-    return Math.abs(f - g - n * d) <= z * spread;
   }
 }

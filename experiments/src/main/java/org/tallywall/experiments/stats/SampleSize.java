@@ -5,36 +5,6 @@ public final class SampleSize {
   private SampleSize() {}
 
   /**
-   * Pairs of deals that find a difference of two shares (Connor, Biometrics 43, 1987, 207–211).
-   *
-   * @param discordance share of deals that only one of the two wins, above 0
-   * @param delta the difference, above 0
-   * @param alpha chance of a false finding, both sides together
-   * @param power chance to find it
-   * @return the number, not rounded
-   */
-  public static double pairs(double discordance, double delta, double alpha, double power) {
-    double root =
-        Normal.quantile(1 - alpha / 2) * Math.sqrt(discordance)
-            + Normal.quantile(power) * Math.sqrt(discordance - delta * delta);
-    return root * root / (delta * delta);
-  }
-
-  /**
-   * Deals that find a difference of two means on the same deals.
-   *
-   * @param deviation standard deviation of the difference of a deal
-   * @param delta the difference, above 0
-   * @param alpha chance of a false finding, both sides together
-   * @param power chance to find it
-   * @return the number, not rounded
-   */
-  public static double deals(double deviation, double delta, double alpha, double power) {
-    double z = Normal.quantile(1 - alpha / 2) + Normal.quantile(power);
-    return z * z * deviation * deviation / (delta * delta);
-  }
-
-  /**
    * Games of each side that find a difference of two shares on different deals.
    *
    * @param first one share

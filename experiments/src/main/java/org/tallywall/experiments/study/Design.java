@@ -29,6 +29,18 @@ public interface Design {
   Map<String, Object> fields(Function<PlayerSpec, Object> player);
 
   /**
+   * How the results are to be told: fields that stand in the study file of a results folder but
+   * change nothing that is played, so they are no part of the digest by which a run is known again,
+   * and a run that is not complete may go on with others.
+   *
+   * @param card the card, on which a default may depend
+   * @return the fields of the file, with every default in place
+   */
+  default Map<String, Object> telling(Card card) {
+    return Map.of();
+  }
+
+  /**
    * Deals in a block.
    *
    * @return 1 or more

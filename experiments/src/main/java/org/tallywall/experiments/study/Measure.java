@@ -14,13 +14,13 @@ public enum Measure {
   /** Share of games that nobody won. */
   WALL_GAMES("wall-games", "wall games"),
   /** Share of games won on the own draw. */
-  WON_ON_OWN_DRAW("won-on-own-draw", "won on the own draw"),
+  WON_ON_OWN_DRAW("won-on-own-draw", "self-picked"),
   /** Share of games won on a discard. */
   WON_ON_DISCARD("won-on-discard", "won on a discard"),
   /** Share of games in which one away was reached. */
   ONE_AWAY_REACHED("one-away-reached", "one away reached"),
   /** Share of games that somebody else won on another's tile or draw, so that it only paid. */
-  ONLY_PAID("only-paid", "only paid"),
+  ONLY_PAID("only-paid", "just paid"),
   /** Share of games won after redeeming a joker. */
   WON_AFTER_REDEEMING("won-after-redeeming", "won after redeeming a joker"),
   /** Share of games won with a hand that was paid as jokerless. */

@@ -40,7 +40,7 @@ final class PlayerJson {
     Map<String, Object> written = new LinkedHashMap<>();
     written.put(PLAYER, word);
     for (Setting<?> setting : spec.type().settings()) {
-      Object value = spec.changed().getOrDefault(setting.name(), setting.standard());
+      Object value = spec.value(setting);
       written.put(
           setting.name(), value instanceof BigDecimal number ? Setting.plain(number) : value);
     }

@@ -163,6 +163,28 @@ class TableAnswerTest {
     assertThat(CsvWriter.text(choice)).contains(",ratio over deals,");
   }
 
+  /**
+   * Of all racks, four a deal, and with the deal as its unit: t of what a deal's four add up to.
+   */
+  @Test
+  void handChoice_sharesOfAims_areOfAllRacks() {
+    Table choice = table("hand-choice");
+    for (int row = 0; row < 2; row++) {
+      Counts<AimTally.Count> counts = Played.tally.arm(0).line(row).counts();
+      double aimed = number(choice, row, "aimed-after-passes");
+      double share = number(choice, row, "aimed-share");
+      double spread = counts.get(AimTally.Count.AIMED_SQUARED) - aimed * aimed / DEALS;
+      double error = Math.sqrt(spread / (DEALS - 1) / DEALS) / 4;
+
+      assertThat(share).isCloseTo(aimed / (4 * DEALS), within(1e-12));
+      assertThat(number(choice, row, "aimed-share-high") - share)
+          .isCloseTo(T_399 * error, within(1e-6));
+      assertThat(number(choice, row, "aimed-after-deal-share"))
+          .isCloseTo(number(choice, row, "aimed-after-deal") / (4 * DEALS), within(1e-12));
+    }
+    assertThat(sum(choice, "aimed-share")).isCloseTo(1, within(1e-12));
+  }
+
   /** A table plays one game a deal, but up to four players of it aim at one line. */
   @Test
   void handChoice_wonWithIt_isAShareOfItsOwnWithARange() {

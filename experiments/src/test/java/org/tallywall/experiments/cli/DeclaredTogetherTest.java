@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,24 +23,20 @@ class DeclaredTogetherTest {
         "secondary": ["win-rate", "exposures", "won-on-discard"], "deals": 60 }
       """;
 
-  @TempDir Path folder;
+  @TempDir static Path folder;
 
-  private Path out;
+  private Path out = folder.resolve("out");
 
-  @BeforeEach
-  void card() {
+  /** Three tests read the same results. */
+  @BeforeAll
+  static void runOnce() {
     Cards.small(folder);
-    out = folder.resolve("out");
+    run(ARMS, folder.resolve("out"));
   }
 
-  private void run(String study, String... more) {
-    List<String> words = new ArrayList<>();
-    words.add("run");
-    words.add(Cards.write(folder, "study.json", study));
-    words.add("--out");
-    words.add(out.toString());
-    words.addAll(List.of(more));
-    assertThat(Typed.run(words.toArray(new String[0])).code()).isZero();
+  private static void run(String study, Path out) {
+    String file = Cards.write(folder, "study.json", study);
+    assertThat(Typed.run("run", file, "--out", out.toString()).code()).isZero();
   }
 
   /** The cells of a file's column, in order; of a name without commas. */
@@ -58,7 +54,6 @@ class DeclaredTogetherTest {
    */
   @Test
   void holm_isOverAllThatWasDeclared_primaryAndSecondaryTogether() throws IOException {
-    run(ARMS);
     List<String> roles = column("differences.csv", "role");
     List<String> plain = column("differences.csv", "p");
     List<String> adjusted = column("differences.csv", "p-holm");
@@ -93,7 +88,6 @@ class DeclaredTogetherTest {
   /** The shared game of the baseline: all four seats' points are 0 whatever happens. */
   @Test
   void allSeatsOfOneGame_haveNoRange_andEachSeatHas() throws IOException {
-    run(ARMS);
     List<String> arms = column("win-rates.csv", "arm");
     List<String> seats = column("win-rates.csv", "seat");
     for (String name : List.of("win-rate-low", "points-high", "win-rate-method")) {
@@ -107,7 +101,8 @@ class DeclaredTogetherTest {
 
   @Test
   void twoThatAreTheSame_haveNoRangeOfPoints_andAreSaidToBe() throws IOException {
-    run(ARMS.replaceAll("\"lot\".*,\\s+\"deaf\".*", "\"same\": \"nearest\" },"));
+    out = folder.resolve("alike");
+    run(ARMS.replaceAll("\"lot\".*,\\s+\"deaf\".*", "\"same\": \"nearest\" },"), out);
 
     assertThat(column("differences.csv", "difference").get(0)).isEqualTo("0");
     assertThat(column("differences.csv", "difference-low").get(0)).isEmpty();
@@ -123,7 +118,6 @@ class DeclaredTogetherTest {
   /** One who throws whatever comes never wins: the limit is 1 - 0.025^(1/60) = 0.0596. */
   @Test
   void whoNeverWon_hasTheExactLimit() throws IOException {
-    run(ARMS);
     int row = column("win-rates.csv", "arm").lastIndexOf("lot");
 
     assertThat(column("win-rates.csv", "wins").get(row)).isEqualTo("0");

@@ -12,6 +12,7 @@ import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.tallywall.reports.words.Wording;
 
 /** Studies of all designs from the command line: their files, and what a person reads. */
 class RunDesignsTest {
@@ -79,8 +80,10 @@ class RunDesignsTest {
     Typed typed = run(ARMS);
 
     assertThat(typed.code()).isZero();
+    saysWhatTheNotesSay(typed);
     assertThat(typed.out())
-        .startsWith("Does it help to hold back? (60 deals, 300 games, ")
+        .startsWith("Does it help to hold back?\n")
+        .contains("60 deals were played, 300 games in all")
         .contains("hold-back", "never", "in 100 games", "programmed players", "compared")
         .doesNotContain("significant", "proves", "p =", "baseline");
     assertThat(lines("differences.csv").get(1))
@@ -147,7 +150,7 @@ class RunDesignsTest {
     Typed typed = run(SWEEP);
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out()).contains("targets 1", "targets 4");
+    saysWhatTheNotesSay(typed);
     assertThat(lines("sweep.csv")).hasSize(4);
     assertThat(lines("sweep.csv").get(3)).startsWith("aim.targets,4,yes,60,");
     assertThat(lines("differences.csv").get(1)).contains(",Newcombe paired,");
@@ -158,7 +161,8 @@ class RunDesignsTest {
     Typed typed = run(ROUND);
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out()).contains("(54 deals, 216 games, ", "strongest first");
+    saysWhatTheNotesSay(typed);
+    assertThat(typed.out()).contains("54 deals were played, 216 games in all");
     assertThat(lines("ratings.csv")).hasSize(5);
     assertThat(lines("ratings.csv").get(4)).startsWith("d,random-legal,54,216,");
   }
@@ -168,7 +172,7 @@ class RunDesignsTest {
     Typed typed = run(BRANCH);
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out()).contains("throw the", "on these very walls");
+    saysWhatTheNotesSay(typed);
     assertThat(lines("branch.csv")).hasSize(1 + 4);
     assertThat(lines("branch.csv").get(1)).startsWith("1,90,safest,own-need,240,");
   }
@@ -186,10 +190,20 @@ class RunDesignsTest {
     Typed typed = run(UNTIL);
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out())
-        .contains("Stopped by a range that holds at every look after 500 deals.")
-        .contains("The first 500 deals only told");
+    saysWhatTheNotesSay(typed);
+    assertThat(typed.out().replaceAll("\\s+", " "))
+        .contains("deals 500 to 999", "only told what to expect");
     assertThat(lines("differences.csv").get(1)).contains(",always-valid empirical Bernstein,,,");
     assertThat(String.join("\\n", lines("win-rates.csv"))).doesNotContain("t over deals", "Wilson");
+  }
+
+  /** The console's answer and caution are those of the notes, word for word. */
+  private void saysWhatTheNotesSay(Typed typed) throws IOException {
+    String out = typed.out().replaceAll("\\s+", " ");
+    List<String> notes = lines("notes.md");
+    String headline =
+        notes.stream().filter(line -> line.startsWith("**")).findFirst().orElseThrow();
+    assertThat(out).contains(headline.replace("**", "").replaceAll("\\\\(.)", "$1"));
+    assertThat(out).contains(Wording.CAUTION);
   }
 }

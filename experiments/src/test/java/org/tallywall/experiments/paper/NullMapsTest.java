@@ -37,10 +37,10 @@ class NullMapsTest {
   /**
    * Hypothesis: at most 5 in 100 maps have a false finding. With 200 maps more than 23 of them
    * happen by luck with chance 1e-4 at most (binomial distribution, by Commons Math). Without the
-   * count of all squares together it is 70 and more.
+   * count of all squares together it is 66 of those with nine squares and 127 of those with 25.
    */
   @ParameterizedTest
-  @ValueSource(ints = {3, 4, 5})
+  @ValueSource(ints = {3, 5})
   void mapsWithoutAnyEffect_areSeldomCalledClear_andSeldomGetARule(int size) throws IOException {
     int most =
         new BinomialDistribution(null, MAPS, 0.05).inverseCumulativeProbability(1 - FALSE_ALARM);

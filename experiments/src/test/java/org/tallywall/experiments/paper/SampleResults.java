@@ -176,21 +176,30 @@ public final class SampleResults {
             + "table,0,nearest,100,100,20,0.2,0.133,0.289,Wilson,0.5,-2,3,t over deals,"
             + "8,12,10,50,15,5,3,1,0.4,40,2,1,0.5\n");
     String columns =
-        "aimed-after-deal,aimed-after-passes,aimed-at-end,wins,share-of-wins,win-rate-with-it,"
+        "aimed-after-deal,aimed-after-passes,aimed-share,aimed-share-low,aimed-share-high,"
+            + "aimed-at-end,wins,share-of-wins,share-of-wins-low,share-of-wins-high,win-rate-with-it,"
             + "win-rate-with-it-low,win-rate-with-it-high,win-rate-when-aimed,"
             + "win-rate-when-aimed-low,win-rate-when-aimed-high,points-when-won\n";
     write(
         folder,
         "families.csv",
         ("arm,family,lines,ways," + columns)
-            + "table,Ladders,1,6,10,30,20,60,0.75,0.25,0.2,0.3,0.5,0.4,0.6,120\n"
-            + "table,Vanes,1,4,90,70,80,20,0.25,0.034,0.01,0.06,0.1,0.05,0.2,150\n");
+            + "table,Ladders,1,6,10,30,0.3,0.25,0.35,20,60,0.75,0.65,0.83,0.25,0.2,0.3,0.5,0.4,0.6,120\n"
+            + "table,Vanes,1,4,90,70,0.7,0.65,0.75,80,20,0.25,0.17,0.35,0.034,0.01,0.06,0.1,0.05,0.2,150\n");
     write(
         folder,
         "endings.csv",
         "arm,wall,games,won-by-draw,won-by-exchange,won-on-discard,won-before-play,wall-games,void-games\n"
             + "table,31,10,10,0,0,0,0,0\ntable,30,20,0,0,20,0,0,0\ntable,16,5,0,0,5,0,0,0\n"
             + "table,15,40,20,0,20,0,0,0\ntable,1,5,5,0,0,0,0,0\ntable,0,20,0,0,0,0,15,5\n");
+    write(
+        folder,
+        "overall.csv",
+        "figure,part,games,unit,value,value-low,value-high,method\n"
+            + "won,,100,share of games,0.8,0.711,0.867,Wilson\n"
+            + "wall-game,,100,share of games,0.15,0.093,0.233,Wilson\n"
+            + "void,,100,share of games,0.05,0.0215,0.112,Wilson\n"
+            + "half-over,,100,tiles,15,15,15,order statistics\n");
     return folder;
   }
 
@@ -267,7 +276,7 @@ public final class SampleResults {
   public static void write(Path folder, String name, String text) {
     try {
       Files.createDirectories(folder);
-      Files.writeString(folder.resolve(name), text);
+      Files.writeString(folder.resolve(name), WholeColumns.of(name, text));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

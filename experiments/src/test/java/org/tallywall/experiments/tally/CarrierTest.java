@@ -47,7 +47,7 @@ class CarrierTest {
   }
 
   /** Changes every number of an object of this package, but those of a deal that is going on. */
-  private static void walk(Object part, LongUnaryOperator change) throws IllegalAccessException {
+  static void walk(Object part, LongUnaryOperator change) throws IllegalAccessException {
     if (part instanceof long[] numbers) {
       Arrays.setAll(numbers, at -> change.applyAsLong(numbers[at]));
     } else if (part instanceof Object[] several) {

@@ -12,6 +12,9 @@ import org.tallywall.reports.figure.PairedDots;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.AimColumns;
+import org.tallywall.reports.schema.FamilyColumns;
+import org.tallywall.reports.schema.HandChoiceColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Rounding;
 import org.tallywall.reports.words.Below;
@@ -43,11 +46,11 @@ final class AimChart {
     this.file = file;
     this.arm = arm;
     List<Sheet.Row> all =
-        results.rows(file).stream().filter(row -> row.text("arm").equals(arm)).toList();
-    this.aimed = all.stream().mapToLong(row -> row.count("aimed-after-passes")).sum();
+        results.rows(file).stream().filter(row -> row.text(FamilyColumns.ARM).equals(arm)).toList();
+    this.aimed = all.stream().mapToLong(row -> row.count(AimColumns.AIMED_AFTER_PASSES)).sum();
     this.rows =
         all.stream()
-            .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count("wins")))
+            .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count(AimColumns.WINS)))
             .limit(ROWS)
             .toList();
   }
@@ -57,7 +60,7 @@ final class AimChart {
     List<Figure> figures = new ArrayList<>();
     for (String file : List.of("families", "hand-choice")) {
       List<String> arms =
-          results.rows(file).stream().map(row -> row.text("arm")).distinct().toList();
+          results.rows(file).stream().map(row -> row.text(FamilyColumns.ARM)).distinct().toList();
       boolean several = arms.size() > 1;
       for (String arm : arms.size() > MOST_WAYS ? arms.subList(0, 1) : arms) {
         int number = several ? arms.indexOf(arm) + 1 : 0;
@@ -68,7 +71,7 @@ final class AimChart {
   }
 
   private Optional<PairedDots> figure(int number) {
-    boolean wins = rows.stream().anyMatch(row -> row.count("wins") > 0);
+    boolean wins = rows.stream().anyMatch(row -> row.count(AimColumns.WINS) > 0);
     if (!wins || aimed == 0) {
       return Optional.empty();
     }
@@ -99,16 +102,16 @@ final class AimChart {
   }
 
   private PairedDots.Row pair(Sheet.Row row) {
-    OptionalDouble share = row.number("share-of-wins");
+    OptionalDouble share = row.number(AimColumns.SHARE_OF_WINS);
     String last =
         file.equals("families")
-            ? row.number("points-when-won").isPresent()
-                ? number(row.need("points-when-won"), 0)
+            ? row.number(AimColumns.POINTS_WHEN_WON).isPresent()
+                ? number(row.need(AimColumns.POINTS_WHEN_WON), 0)
                 : ""
-            : row.text("value");
+            : row.text(HandChoiceColumns.VALUE);
     return new PairedDots.Row(
         label(row),
-        hundredfold(row.number("aimed-share")),
+        hundredfold(row.number(AimColumns.AIMED_SHARE)),
         hundredfold(share),
         List.of(won(row, "win-rate-with-it"), won(row, "win-rate-when-aimed"), last));
   }
@@ -128,10 +131,10 @@ final class AimChart {
 
   private String label(Sheet.Row row) {
     if (file.equals("families")) {
-      return row.text("family");
+      return row.text(FamilyColumns.FAMILY);
     }
-    String nickname = row.text("nickname");
-    return row.text("line") + (nickname.isEmpty() ? "" : ", " + nickname);
+    String nickname = row.text(HandChoiceColumns.NICKNAME);
+    return row.text(HandChoiceColumns.LINE) + (nickname.isEmpty() ? "" : ", " + nickname);
   }
 
   private static String number(double value, int places) {

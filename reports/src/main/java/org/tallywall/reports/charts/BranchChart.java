@@ -14,6 +14,7 @@ import org.tallywall.reports.figure.SquareMap.Side;
 import org.tallywall.reports.figure.SquareMap.Square;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.MeasureWords;
@@ -43,9 +44,12 @@ public final class BranchChart {
   public static List<BranchMap> all(Results results) {
     Map<String, List<Sheet.Row>> groups = new LinkedHashMap<>();
     boolean there =
-        results.sheet("branch").filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN)).isPresent();
+        results
+            .sheet(BranchColumns.FILE)
+            .filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN))
+            .isPresent();
     if (there) {
-      for (Sheet.Row row : results.rows("branch")) {
+      for (Sheet.Row row : results.rows(BranchColumns.FILE)) {
         if (isShown(results, row)) {
           groups.computeIfAbsent(group(results, row), name -> new ArrayList<>()).add(row);
         }
@@ -62,7 +66,7 @@ public final class BranchChart {
 
   private static boolean isShown(Results results, Sheet.Row row) {
     String primary = results.study().text("primary");
-    String measure = row.text("measure");
+    String measure = row.text(BranchColumns.MEASURE);
     return measure.isEmpty() || primary.isEmpty() || measure.equals(primary);
   }
 
@@ -80,9 +84,13 @@ public final class BranchChart {
       }
     }
     boolean several =
-        results.rows("branch").stream().map(one -> one.text("option")).distinct().count() > 1;
+        results.rows(BranchColumns.FILE).stream()
+                .map(one -> one.text(BranchColumns.OPTION))
+                .distinct()
+                .count()
+            > 1;
     if (several) {
-      words.add(BranchWords.plain(row.text("option")));
+      words.add(BranchWords.plain(row.text(BranchColumns.OPTION)));
     }
     return String.join(", ", words);
   }
@@ -142,7 +150,7 @@ public final class BranchChart {
   }
 
   private Square square(Sheet.Row row) {
-    return row.ranged("difference")
+    return row.ranged(BranchColumns.DIFFERENCE)
         .map(ranged -> ranged.inHundred().negated().estimate())
         .map(
             e ->

@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.BranchColumns;
+import org.tallywall.reports.schema.SweepColumns;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.Ways;
 
@@ -49,7 +51,9 @@ public final class Charts {
       return shown.isPresent() ? shown : all.stream().findFirst();
     }
     Optional<Figure> parts = named(all, PartChart.STEM);
-    boolean map = results.sheet("branch").isPresent() || results.sheet("sweep").isPresent();
+    boolean map =
+        results.sheet(BranchColumns.FILE).isPresent()
+            || results.sheet(SweepColumns.FILE).isPresent();
     return map || parts.isEmpty() ? all.stream().findFirst() : parts;
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.PartBars;
@@ -11,19 +12,26 @@ import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Rounding;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.Ways;
+import org.tallywall.reports.words.Wording;
 
 /** Where 100 games go: a bar for every way of playing, or for every seat of one fixed table. */
 final class PartChart {
   /** Stem of the chart. */
   static final String STEM = "where-games-go";
 
-  private static final List<String> COUNTS =
-      List.of("won-on-own-draw", "won-on-discard", "threw-the-winning-tile", "only-paid");
+  private static final List<Column> COUNTS =
+      List.of(
+          WinRateColumns.WON_ON_OWN_DRAW,
+          WinRateColumns.WON_ON_DISCARD,
+          WinRateColumns.THREW_THE_WINNING_TILE,
+          WinRateColumns.ONLY_PAID);
 
   /** The measures whose differences belong to the parts. */
   private static final List<String> MEASURES =
@@ -38,14 +46,15 @@ final class PartChart {
 
   private PartChart(Results results) {
     this.results = results;
-    this.rows = Ways.rows(results).stream().filter(row -> row.count("games") > 0).toList();
+    this.rows =
+        Ways.rows(results).stream().filter(row -> row.count(WinRateColumns.GAMES) > 0).toList();
     this.baseline = Ways.baseline(results);
   }
 
   static Optional<PartBars> of(Results results) {
     boolean there =
         results
-            .sheet("win-rates")
+            .sheet(WinRateColumns.FILE)
             .filter(sheet -> COUNTS.stream().allMatch(sheet::has))
             .isPresent();
     PartChart chart = there ? new PartChart(results) : null;
@@ -53,14 +62,12 @@ final class PartChart {
   }
 
   private PartBars figure() {
-    boolean voids = rows.stream().anyMatch(row -> row.count("void") > 0);
+    boolean voids = rows.stream().anyMatch(row -> row.count(WinRateColumns.VOID) > 0);
     List<String> parts =
-        List.of(
-            "won on the own draw",
-            "won on a discard",
-            "threw the winning tile",
-            "somebody else won and it only paid",
-            voids ? "nobody won" : "wall game");
+        Stream.concat(
+                COUNTS.stream().map(Column::heading),
+                Stream.of(voids ? "nobody won" : WinRateColumns.WALL_GAME.heading()))
+            .toList();
     List<PartBars.Bar> bars = new ArrayList<>();
     List<PartBars.Change> changes = new ArrayList<>();
     for (Sheet.Row row : rows) {
@@ -70,15 +77,26 @@ final class PartChart {
       bars.add(new PartBars.Bar(name, standing, values(row)));
     }
     Caption caption =
-        new Caption(STEM, "Where 100 games go", described(parts, bars), Below.chart(results));
+        new Caption(STEM, "Where 100 games go", described(parts, bars), notes(changes));
     return new PartBars(caption, new Axis("of 100 games", ""), parts, bars, changes);
   }
 
+  private List<String> notes(List<PartBars.Change> changes) {
+    List<String> notes = new ArrayList<>();
+    if (!changes.isEmpty()) {
+      notes.add(
+          "Below the bars: compared with %s on the same deals, as asked before the run."
+              .formatted(Wording.quoted(baseline)));
+    }
+    notes.addAll(Below.chart(results));
+    return notes;
+  }
+
   private static List<Double> values(Sheet.Row row) {
-    double games = row.count("games");
+    double games = row.count(WinRateColumns.GAMES);
     List<Double> values = new ArrayList<>();
     double rest = 100;
-    for (String count : COUNTS) {
+    for (Column count : COUNTS) {
       double value = 100 * row.count(count) / games;
       values.add(value);
       rest -= value;
@@ -87,7 +105,10 @@ final class PartChart {
     return values;
   }
 
-  /** The clear differences of a way of playing, the two largest. */
+  /**
+   * The clear differences of a way of playing, the two largest of those that were asked before the
+   * run: a number on a chart is taken for a finding.
+   */
   private List<PartBars.Change> changes(String arm, int bar) {
     if (arm.equals(baseline)) {
       return List.of();
@@ -96,7 +117,7 @@ final class PartChart {
     for (Compared difference : Compared.all(results)) {
       int part = MEASURES.indexOf(difference.measure());
       boolean clear = difference.clearSign(results.confidence()) != 0;
-      if (part >= 0 && clear && difference.arm().equals(arm)) {
+      if (part >= 0 && difference.isDeclared() && clear && difference.arm().equals(arm)) {
         Ranged hundred = difference.inHundred().orElseThrow();
         changes.add(new PartBars.Change(bar, part, hundred.estimate()));
       }

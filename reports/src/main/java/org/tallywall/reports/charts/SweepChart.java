@@ -16,6 +16,7 @@ import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.SweepColumns;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.MeasureWords;
 import org.tallywall.reports.words.SettingWords;
@@ -27,7 +28,7 @@ final class SweepChart {
   private SweepChart() {}
 
   static Optional<BandCurve> of(Results results) {
-    List<Sheet.Row> rows = results.rows("sweep");
+    List<Sheet.Row> rows = results.rows(SweepColumns.FILE);
     List<Point> points = points(rows);
     if (points.size() < 2) {
       return Optional.empty();
@@ -47,23 +48,36 @@ final class SweepChart {
       sentences.add("At " + point.label() + ": " + size + ".");
     }
     rows.stream()
-        .filter(row -> !isBaseline(row) && row.ranged("difference").isEmpty())
-        .map(row -> "At " + row.text("value") + ": too few deals came out differently to say.")
+        .filter(row -> !isBaseline(row) && row.ranged(SweepColumns.DIFFERENCE).isEmpty())
+        .map(
+            row ->
+                "At "
+                    + row.text(SweepColumns.VALUE)
+                    + ": too few deals came out differently to say.")
         .forEach(sentences::add);
+    List<String> notes = new ArrayList<>();
+    notes.add("The setting is " + setting + ".");
+    notes.addAll(Below.chart(results));
     Caption caption =
-        new Caption(
-            "setting",
-            "At how many? " + SettingWords.words(setting),
-            String.join(" ", sentences),
-            Below.chart(results));
+        new Caption("setting", title(results, rows), String.join(" ", sentences), notes);
     return Optional.of(
         new BandCurve(
             caption,
-            new Axis(SettingWords.words(setting), setting.contains(".") ? setting : ""),
+            new Axis(SettingWords.heading(results).orElse(SettingWords.words(setting)), ""),
             new Axis("difference on the same deals", unit),
             Scale.DIFFERENCE,
             baseline.isEmpty() ? "the same" : "the same as at " + baseline,
             points));
+  }
+
+  private static String title(Results results, List<Sheet.Row> rows) {
+    boolean numbers =
+        rows.stream().allMatch(row -> NUMBER.matcher(row.text(SweepColumns.VALUE)).matches());
+    String asked = numbers ? "At how many? " : "Compared: ";
+    return asked
+        + SettingWords.heading(results)
+            .map(words -> (numbers ? "A" : "a") + " player that " + words)
+            .orElse(SettingWords.words(SettingWords.setting(results)));
   }
 
   private static String first(List<Sheet.Row> rows, String column) {
@@ -78,7 +92,7 @@ final class SweepChart {
   private static List<Point> points(List<Sheet.Row> rows) {
     List<Sheet.Row> there =
         rows.stream()
-            .filter(row -> isBaseline(row) || row.ranged("difference").isPresent())
+            .filter(row -> isBaseline(row) || row.ranged(SweepColumns.DIFFERENCE).isPresent())
             .toList();
     boolean numbers = IntStream.range(0, there.size()).allMatch(at -> inOrder(there, at));
     List<Point> points = new ArrayList<>();
@@ -86,26 +100,29 @@ final class SweepChart {
       Sheet.Row row = there.get(at);
       points.add(
           new Point(
-              numbers ? row.need("value") : at,
-              row.text("value"),
+              numbers ? row.need(SweepColumns.VALUE) : at,
+              row.text(SweepColumns.VALUE),
               isBaseline(row) ? Standing.BASELINE : Standing.COMPARED,
               isBaseline(row)
                   ? new Estimate(0, 0, 0)
-                  : row.ranged("difference").map(Ranged::inHundred).orElseThrow().estimate()));
+                  : row.ranged(SweepColumns.DIFFERENCE)
+                      .map(Ranged::inHundred)
+                      .orElseThrow()
+                      .estimate()));
     }
     return points;
   }
 
   private static boolean isBaseline(Sheet.Row row) {
-    return row.text("compared-with").equals("yes");
+    return row.text(SweepColumns.COMPARED_WITH).equals("yes");
   }
 
   private static boolean inOrder(List<Sheet.Row> rows, int at) {
-    if (!NUMBER.matcher(rows.get(at).text("value")).matches()) {
+    if (!NUMBER.matcher(rows.get(at).text(SweepColumns.VALUE)).matches()) {
       return false;
     }
     return at == 0
-        || NUMBER.matcher(rows.get(at - 1).text("value")).matches()
-            && rows.get(at).need("value") > rows.get(at - 1).need("value");
+        || NUMBER.matcher(rows.get(at - 1).text(SweepColumns.VALUE)).matches()
+            && rows.get(at).need(SweepColumns.VALUE) > rows.get(at - 1).need(SweepColumns.VALUE);
   }
 }

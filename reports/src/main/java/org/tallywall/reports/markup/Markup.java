@@ -48,18 +48,6 @@ public final class Markup {
     return new Markup(true).written(element);
   }
 
-  /**
-   * Escapes a text for use between tags.
-   *
-   * @param text any text
-   * @return the same text, safe
-   */
-  public static String escaped(String text) {
-    Markup markup = new Markup(true);
-    markup.escape(text, c -> false);
-    return markup.out.toString();
-  }
-
   private String written(Element element) {
     element(element);
     return out.append('\n').toString();

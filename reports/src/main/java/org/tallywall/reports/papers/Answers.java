@@ -8,8 +8,10 @@ import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Column;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.Listed;
@@ -30,10 +32,12 @@ public final class Answers {
   public static Part.Answer of(Results results) {
     List<Compared> compared =
         Compared.primary(results).stream()
-            .filter(one -> one.row().number("difference").isPresent() && !one.isBaseline())
+            .filter(
+                one ->
+                    one.row().number(DifferenceColumns.DIFFERENCE).isPresent() && !one.isBaseline())
             .toList();
     Part.Answer answer =
-        results.sheet("branch").isPresent()
+        results.sheet(BranchColumns.FILE).isPresent()
             ? BranchAnswer.of(results)
             : compared.isEmpty() ? TableAnswers.of(results) : comparison(results, compared);
     List<Part.Paragraph> paragraphs = new ArrayList<>(answer.paragraphs());
@@ -164,7 +168,7 @@ public final class Answers {
 
   private static String unknown(Results results, Compared one, boolean fixed) {
     long deals = deals(results, one);
-    long differing = one.row().count("discordant");
+    long differing = one.row().count(DifferenceColumns.DISCORDANT);
     return fixed
         ? Wording.unknown(one.arm(), one.baseline(), heading(one), differing, deals)
         : Wording.tooSoon(one.arm(), one.baseline(), heading(one), deals);
@@ -182,7 +186,7 @@ public final class Answers {
   }
 
   private static Optional<String> tooSmall(Results results, Compared one) {
-    OptionalDouble detectable = one.row().number("detectable");
+    OptionalDouble detectable = one.row().number(DifferenceColumns.DETECTABLE);
     Optional<MeasureWords> words = MeasureWords.of(one.measure());
     boolean clear = one.clearSign(results.confidence()) != 0;
     return clear || detectable.isEmpty() || words.isEmpty() || !one.verdict().isEmpty()
@@ -191,7 +195,7 @@ public final class Answers {
   }
 
   private static long deals(Results results, Compared one) {
-    long deals = one.row().count("deals");
+    long deals = one.row().count(DifferenceColumns.DEALS);
     return deals == 0 ? results.deals() : deals;
   }
 
@@ -203,18 +207,26 @@ public final class Answers {
   private static String footnote(Results results, Compared one) {
     List<String> parts = new ArrayList<>();
     parts.add(Wording.level(results.confidence()) + " % interval");
-    add(parts, "", one.row().text("method"), "");
-    add(parts, "p ", Wording.p(one.row().number("p")), "");
+    add(parts, "", one.row().text(DifferenceColumns.METHOD), "");
+    add(parts, "p ", Wording.p(one.row().number(DifferenceColumns.P)), "");
     add(parts, "p adjusted for all declared comparisons (Holm) ", holm(one), "");
-    add(parts, "", count(one, "discordant"), " deals in which it made a difference");
-    add(parts, "", count(one, "more"), " of them with more");
-    add(parts, "", count(one, "fewer"), " with less");
+    add(
+        parts,
+        "",
+        count(one, DifferenceColumns.DISCORDANT),
+        " deals in which it made a difference");
+    add(parts, "", count(one, DifferenceColumns.MORE), " of them with more");
+    add(parts, "", count(one, DifferenceColumns.FEWER), " with less");
     add(parts, "in ", cancelled(one), " the seats cancel out");
-    add(parts, "correlation of the two on the same deals ", rounded(one, "correlation"), "");
+    add(
+        parts,
+        "correlation of the two on the same deals ",
+        rounded(one, DifferenceColumns.CORRELATION),
+        "");
     add(
         parts,
         "comparing on the same deals is worth ",
-        rounded(one, "gain"),
+        rounded(one, DifferenceColumns.GAIN),
         " times as many deals");
     String ended = Stops.of(results).isPresent() ? "ended by a rule" : "fixed before the run";
     add(parts, "number of deals ", ended, "");
@@ -222,21 +234,24 @@ public final class Answers {
   }
 
   private static String holm(Compared one) {
-    return Wording.p(one.row().number("p-holm"));
+    return Wording.p(one.row().number(DifferenceColumns.P_HOLM));
   }
 
-  private static String count(Compared one, String column) {
+  private static String count(Compared one, Column column) {
     String digits = one.row().text(column);
     return digits.isEmpty() ? "" : CellText.grouped(Long.toString(one.row().count(column)));
   }
 
   /** Deals in which the seats differ and cancel. */
   private static String cancelled(Compared one) {
-    long rest = one.row().count("discordant") - one.row().count("more") - one.row().count("fewer");
+    long rest =
+        one.row().count(DifferenceColumns.DISCORDANT)
+            - one.row().count(DifferenceColumns.MORE)
+            - one.row().count(DifferenceColumns.FEWER);
     return rest > 0 ? CellText.grouped(Long.toString(rest)) : "";
   }
 
-  private static String rounded(Compared one, String column) {
+  private static String rounded(Compared one, Column column) {
     OptionalDouble number = one.row().number(column);
     return number.isPresent() ? Wording.rounded(number.getAsDouble(), 2) : "";
   }

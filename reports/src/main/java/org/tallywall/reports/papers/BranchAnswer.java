@@ -57,8 +57,8 @@ final class BranchAnswer {
     String primary = results.study().text("primary");
     int[] counts = new int[4];
     List<Sheet.Row> rows =
-        results.rows("branch").stream()
-            .filter(row -> primary.isEmpty() || row.text("measure").equals(primary))
+        results.rows(BranchColumns.FILE).stream()
+            .filter(row -> primary.isEmpty() || row.text(BranchColumns.MEASURE).equals(primary))
             .toList();
     rows.forEach(row -> counts[place(results, row)]++);
     MeasureWords measure = MeasureWords.of(primary).orElse(MeasureWords.POINTS);
@@ -85,8 +85,8 @@ final class BranchAnswer {
   }
 
   private static int place(Results results, Sheet.Row row) {
-    if (row.ranged("difference").isEmpty()) {
-      return row.text("method").equals("too few") ? SELDOM : OPEN;
+    if (row.ranged(BranchColumns.DIFFERENCE).isEmpty()) {
+      return row.text(BranchColumns.METHOD).equals("too few") ? SELDOM : OPEN;
     }
     int sign = BranchWords.clear(row, results.confidence());
     return sign == 0 ? OPEN : sign < 0 ? MORE : LESS;

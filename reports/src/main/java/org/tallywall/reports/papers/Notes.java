@@ -9,6 +9,9 @@ import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.BranchColumns;
+import org.tallywall.reports.schema.RatingColumns;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.tables.AimTables;
@@ -19,6 +22,7 @@ import org.tallywall.reports.tables.SquareTable;
 import org.tallywall.reports.tables.WinTables;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.Stops;
+import org.tallywall.reports.words.WayWords;
 import org.tallywall.reports.words.Ways;
 
 /** What goes into teaching notes as it is: question, answer, one table, one chart, how sure. */
@@ -34,9 +38,26 @@ public final class Notes {
   public static Document of(Results results) {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    parts.addAll(ways(results));
     parts.addAll(brief(results));
     parts.add(new Part.Section("How sure", Fold.FIXED, howSure(results)));
     return new Document(results.question(), parts);
+  }
+
+  /**
+   * Who the ways of playing are, below the answer.
+   *
+   * @param results what a results folder holds
+   * @return a sentence or a list of them; nothing where none differ
+   */
+  public static List<Part> ways(Results results) {
+    List<String> sentences = WayWords.sentences(results);
+    return sentences.isEmpty()
+        ? List.of()
+        : List.of(
+            sentences.size() == 1
+                ? Part.Paragraph.of(sentences.get(0))
+                : new Part.Bullets(sentences));
   }
 
   /**
@@ -57,15 +78,17 @@ public final class Notes {
     if (differences.any()) {
       return List.of(differences.brief());
     }
-    if (results.sheet("branch").isPresent()) {
+    if (results.sheet(BranchColumns.FILE).isPresent()) {
       return SquareTable.brief(results).stream().toList();
     }
-    if (!results.rows("ratings").isEmpty()) {
+    if (!results.rows(RatingColumns.FILE).isEmpty()) {
       return List.of(RatingTable.of(results));
     }
     return Ways.oneTable(results)
         ? List.of(shown(results))
-        : results.rows("win-rates").isEmpty() ? List.of() : List.of(new WinTables(results).brief());
+        : results.rows(WinRateColumns.FILE).isEmpty()
+            ? List.of()
+            : List.of(new WinTables(results).brief());
   }
 
   /** What one fixed table is asked about. */

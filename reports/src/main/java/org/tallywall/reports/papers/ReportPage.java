@@ -14,6 +14,13 @@ import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.results.Results;
+import org.tallywall.reports.schema.EndingColumns;
+import org.tallywall.reports.schema.FamilyColumns;
+import org.tallywall.reports.schema.FaultColumns;
+import org.tallywall.reports.schema.HandChoiceColumns;
+import org.tallywall.reports.schema.PassColumns;
+import org.tallywall.reports.schema.RatingColumns;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.tables.AimTables;
 import org.tallywall.reports.tables.CourseTables;
@@ -21,6 +28,7 @@ import org.tallywall.reports.tables.DifferenceTables;
 import org.tallywall.reports.tables.EffectTables;
 import org.tallywall.reports.tables.OtherTables;
 import org.tallywall.reports.tables.RatingTable;
+import org.tallywall.reports.tables.WayTables;
 import org.tallywall.reports.tables.WinTables;
 import org.tallywall.reports.words.Wording;
 
@@ -51,6 +59,7 @@ public final class ReportPage {
   public Document document() {
     List<Part> parts = new ArrayList<>(new Provenance(results).notices());
     parts.add(Answers.of(results));
+    parts.addAll(Notes.ways(results));
     Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
     parts.add(new Part.Contents());
     section(parts, "Wins and points", Fold.FIXED, wins());
@@ -80,16 +89,19 @@ public final class ReportPage {
     List<Table> tables = new ArrayList<>();
     DifferenceTables differences = new DifferenceTables(results);
     if (differences.any()) {
-      tables.addAll(differences.whole());
+      tables.addAll(differences.declared());
     }
-    if (!results.rows("ratings").isEmpty()) {
+    if (!results.rows(RatingColumns.FILE).isEmpty()) {
       tables.add(RatingTable.of(results));
     }
-    if (!results.rows("win-rates").isEmpty()) {
+    if (!results.rows(WinRateColumns.FILE).isEmpty()) {
       WinTables wins = new WinTables(results);
       tables.addAll(List.of(wins.whole(), wins.parts(), wins.hands()));
     }
-    return grids(tables, Handles.SORT);
+    List<Part> parts = grids(tables, Handles.SORT);
+    section(
+        parts, "Not asked before the run", Fold.CLOSED, grids(differences.besides(), Handles.SORT));
+    return parts;
   }
 
   /** All charts but the one that stands beside the answer. */
@@ -107,13 +119,14 @@ public final class ReportPage {
   private List<Part> hands() {
     List<Part> parts = new ArrayList<>();
     AimTables tables = new AimTables(results, lines);
-    if (!results.rows("families").isEmpty() || !results.rows("hand-choice").isEmpty()) {
+    if (!results.rows(FamilyColumns.FILE).isEmpty()
+        || !results.rows(HandChoiceColumns.FILE).isEmpty()) {
       parts.add(Part.Paragraph.of(Wording.RACKS));
     }
-    if (!results.rows("families").isEmpty()) {
+    if (!results.rows(FamilyColumns.FILE).isEmpty()) {
       parts.addAll(grids(List.of(tables.families(), tables.familiesInPlay()), Handles.SORT));
     }
-    if (!results.rows("hand-choice").isEmpty()) {
+    if (!results.rows(HandChoiceColumns.FILE).isEmpty()) {
       parts.addAll(grids(List.of(tables.lines(), tables.linesInPlay()), Handles.SORT_AND_FILTER));
       if (lines.isEmpty()) {
         parts.add(
@@ -128,10 +141,10 @@ public final class ReportPage {
   private List<Part> course() {
     List<Table> tables = new ArrayList<>();
     CourseTables course = new CourseTables(results);
-    if (!results.rows("passes").isEmpty()) {
+    if (!results.rows(PassColumns.FILE).isEmpty()) {
       tables.add(course.passes());
     }
-    if (!results.rows("endings").isEmpty()) {
+    if (!results.rows(EndingColumns.FILE).isEmpty()) {
       tables.add(course.endings());
     }
     return grids(tables, Handles.SORT);
@@ -139,7 +152,7 @@ public final class ReportPage {
 
   private List<Part> faults() {
     return results
-        .sheet("faults")
+        .sheet(FaultColumns.FILE)
         .filter(sheet -> !sheet.rows().isEmpty())
         .map(sheet -> grids(List.of(OtherTables.table("faults", sheet)), Handles.COPY))
         .orElse(List.of());
@@ -179,6 +192,8 @@ public final class ReportPage {
   private List<Part> study() {
     Provenance provenance = new Provenance(results);
     List<Part> parts = new ArrayList<>();
+    WayTables.of(results)
+        .ifPresent(table -> parts.add(new Part.Grid(table, Handles.SORT_AND_FILTER)));
     parts.add(provenance.study());
     provenance.rules().ifPresent(rules -> parts.add(new Part.Grid(rules, Handles.SORT_AND_FILTER)));
     return parts;

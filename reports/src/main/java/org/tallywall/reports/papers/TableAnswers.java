@@ -9,6 +9,8 @@ import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.Show;
+import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.tables.RatingNeighbors;
 import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.Shown;
@@ -44,21 +46,22 @@ final class TableAnswers {
   private String most(List<Sheet.Row> rows) {
     List<Sheet.Row> ranked =
         rows.stream()
-            .filter(row -> row.ranged("win-rate").isPresent())
-            .sorted(Comparator.comparingDouble((Sheet.Row row) -> -row.need("win-rate")))
+            .filter(row -> row.ranged(WinRateColumns.WIN_RATE).isPresent())
+            .sorted(
+                Comparator.comparingDouble((Sheet.Row row) -> -row.need(WinRateColumns.WIN_RATE)))
             .toList();
     if (ranked.isEmpty()) {
       return "This study compared nothing.";
     }
-    Ranged best = ranked.get(0).ranged("win-rate").orElseThrow();
+    Ranged best = ranked.get(0).ranged(WinRateColumns.WIN_RATE).orElseThrow();
     List<String> close =
         ranked.subList(1, ranked.size()).stream()
             .filter(row -> isClose(ranked.get(0), row))
-            .map(row -> Wording.quoted(row.text("arm")))
+            .map(row -> Wording.quoted(row.text(WinRateColumns.ARM)))
             .toList();
     return "%s won most: %s of 100 games (%s)%s."
         .formatted(
-            Wording.quoted(ranked.get(0).text("arm")),
+            Wording.quoted(ranked.get(0).text(WinRateColumns.ARM)),
             best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
             best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
             close.isEmpty() ? "" : "; but this run cannot tell it apart from " + Listed.or(close));
@@ -67,24 +70,25 @@ final class TableAnswers {
   /** By the range of their difference where there is one, else where the two ranges overlap. */
   private boolean isClose(Sheet.Row best, Sheet.Row other) {
     boolean overlap =
-        other.ranged("win-rate").orElseThrow().high()
-            >= best.ranged("win-rate").orElseThrow().low();
+        other.ranged(WinRateColumns.WIN_RATE).orElseThrow().high()
+            >= best.ranged(WinRateColumns.WIN_RATE).orElseThrow().low();
     return new RatingNeighbors(results)
-        .above(best.text("arm"), other.text("arm"))
+        .above(best.text(WinRateColumns.ARM), other.text(WinRateColumns.ARM))
         .map(above -> !above)
         .orElse(overlap);
   }
 
   /** How often anybody won, where the headline does not say so. */
   private Optional<String> beside() {
-    boolean one = Ways.oneTable(results) && Shown.of(results) != Shown.SEATS;
+    boolean one = Ways.oneTable(results) && Shown.of(results) != Show.SEATS;
     String somebody = new TableHeadline(results).somebody();
     return one && !somebody.equals(headline()) ? Optional.of(somebody) : Optional.empty();
   }
 
   private Optional<String> seats() {
     List<Sheet.Row> rows = Ways.rows(results);
-    boolean mixed = rows.stream().map(row -> row.text("player")).distinct().count() > 1;
+    boolean mixed =
+        rows.stream().map(row -> row.text(WinRateColumns.PLAYER)).distinct().count() > 1;
     return Ways.oneTable(results) && mixed
         ? Optional.of(
             "Each player kept its seat, so what is due to the player and what to the seat cannot be"

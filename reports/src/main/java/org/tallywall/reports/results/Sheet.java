@@ -103,7 +103,7 @@ public final class Sheet {
      * @throws WrongResultsException if the file has no such column
      */
     public String text(Column column) {
-      return text(named(column));
+      return text(column.name());
     }
 
     /**
@@ -114,7 +114,7 @@ public final class Sheet {
      * @throws WrongResultsException if something else stands there, or the file has no such column
      */
     public OptionalDouble number(Column column) {
-      return number(named(column));
+      return number(column.name());
     }
 
     /**
@@ -125,7 +125,7 @@ public final class Sheet {
      * @throws WrongResultsException if there is none, or the file has no such column
      */
     public double need(Column column) {
-      return need(named(column));
+      return need(column.name());
     }
 
     /**
@@ -137,7 +137,7 @@ public final class Sheet {
      *     such column
      */
     public long count(Column column) {
-      return count(named(column));
+      return count(column.name());
     }
 
     /**
@@ -149,39 +149,33 @@ public final class Sheet {
      *     the wrong order, or the file has no such columns
      */
     public Optional<Ranged> ranged(Column column) {
-      return ranged(named(column));
-    }
-
-    /** The column's name, once the file is known to have it and its limits. */
-    private String named(Column column) {
-      for (Column plain : column.spread()) {
-        if (!has(plain.name())) {
-          throw damaged(
-              1,
-              "the column \"%s\" is missing; was the file written by another version of the program?"
-                  .formatted(plain.name()));
-        }
-      }
-      return column.name();
+      return ranged(column.name());
     }
 
     /**
      * The words in a cell.
      *
      * @param column the column's name
-     * @return its text; empty if the cell is empty or there is no such column
+     * @return its text; empty if the cell is empty
+     * @throws WrongResultsException if the file has no such column
      */
     public String text(String column) {
       Integer place = places.get(column);
-      return place == null ? "" : cells.get(place);
+      if (place == null) {
+        throw damaged(
+            1,
+            "the column \"%s\" is missing; was the file written by another version of the program?"
+                .formatted(column));
+      }
+      return cells.get(place);
     }
 
     /**
      * The number in a cell.
      *
      * @param column the column's name
-     * @return the number; none if the cell is empty or there is no such column
-     * @throws WrongResultsException if something else stands there
+     * @return the number; none if the cell is empty
+     * @throws WrongResultsException if something else stands there, or the file has no such column
      */
     public OptionalDouble number(String column) {
       String text = text(column);
@@ -218,7 +212,7 @@ public final class Sheet {
      * The count in a cell.
      *
      * @param column the column's name
-     * @return the count; 0 if the cell is empty or there is no such column
+     * @return the count; 0 if the cell is empty
      * @throws WrongResultsException if something else than a count stands there
      */
     public long count(String column) {

@@ -1,6 +1,7 @@
 package org.tallywall.reports.tables;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -22,6 +23,11 @@ public final class DifferenceTables {
   private static final String BESIDES =
       "In 100 games. Among so many figures some ranges leave out 0 by chance: whatever looks"
           + " interesting here has to be declared and played again from another seed.";
+
+  /** Levels, difference, and whether it is clear. */
+  private static final List<Integer> FEW = List.of(0, 1, 2, 3);
+
+  private static final List<Integer> EVERY = List.of(0, 1, 2, 3, 4, 5);
 
   private final Results results;
   private final List<Compared> all;
@@ -46,63 +52,64 @@ public final class DifferenceTables {
   }
 
   /**
-   * The one table of the notes: what answers the question, way by way.
+   * The one table of the notes: all that was asked before the run, the question first.
    *
    * @return the table
    */
   public Table brief() {
-    List<Compared> shown = all.stream().filter(Compared::isPrimary).toList();
-    TableBuilder table = Table.builder("differences", title(shown));
-    table.columns(Column.text("arm", "The way of playing.").headed("way of playing"));
-    String measure = shown.isEmpty() ? "" : MeasureWords.heading(shown.get(0).measure()) + ", ";
-    boolean noticed = noticed(shown);
-    table.columns(figures(measure, noticed));
-    for (Compared one : shown) {
-      List<Cell> cells = new ArrayList<>();
-      cells.add(Cell.text(one.arm()));
-      cells.addAll(figures(one, noticed));
-      table.row(cells);
-    }
-    return table.note(explained(shown)).build();
+    List<Compared> shown = asked();
+    return table("differences", "Asked before the run, on the same deals", shown, FEW)
+        .note(explained(shown))
+        .build();
   }
 
-  private static String title(List<Compared> shown) {
-    if (shown.isEmpty()) {
-      return "The difference on the same deals";
-    }
-    Compared first = shown.get(0);
-    return upper(MeasureWords.heading(first.measure()))
-        + ", compared with "
-        + Wording.quoted(first.baseline())
-        + " on the same deals";
-  }
-
-  private static String upper(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  /** What was declared before the run: what answers the question, then measure by measure. */
+  private List<Compared> asked() {
+    List<Compared> asked = new ArrayList<>(all);
+    asked.removeIf(one -> !one.isDeclared());
+    asked.sort(Comparator.comparing(one -> !one.isPrimary()));
+    List<String> measures = asked.stream().map(Compared::measure).distinct().toList();
+    asked.sort(Comparator.comparingInt(one -> measures.indexOf(one.measure())));
+    return asked;
   }
 
   /**
-   * Everything compared: what was declared before the run, then what was looked at besides.
+   * What was declared before the run, with all figures.
    *
-   * @return the tables in their order
+   * @return a table; none where nothing was
    */
-  public List<Table> whole() {
-    List<Compared> declared =
-        all.stream().filter(one -> !one.role().equals("exploratory")).toList();
-    List<Compared> besides = all.stream().filter(DifferenceTables::isBesides).toList();
-    List<Table> tables = new ArrayList<>();
-    if (!declared.isEmpty()) {
-      String title = "Declared before the run, on the same deals";
-      tables.add(table("declared", title, declared).note(explained(declared)).build());
-    }
-    if (!besides.isEmpty()) {
-      String title = "Looked at besides, on the same deals";
-      tables.add(table("besides", title, besides).note(BESIDES).build());
-    }
-    return tables;
+  public List<Table> declared() {
+    List<Compared> shown = asked();
+    String title = "Asked before the run, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("declared", title, shown, every(shown)).note(explained(shown)).build());
   }
 
-  private TableBuilder table(String stem, String title, List<Compared> shown) {
+  /** What would have been noticed stands there only where the run tells it of anything declared. */
+  private static List<Integer> every(List<Compared> shown) {
+    boolean told =
+        shown.stream()
+            .filter(one -> !one.isBaseline())
+            .anyMatch(one -> one.row().number(DifferenceColumns.DETECTABLE).isPresent());
+    return told ? EVERY : EVERY.subList(0, EVERY.size() - 1);
+  }
+
+  /**
+   * What was looked at besides.
+   *
+   * @return a table; none where there is nothing
+   */
+  public List<Table> besides() {
+    List<Compared> shown = all.stream().filter(one -> !one.isDeclared()).toList();
+    String title = "Looked at besides, on the same deals";
+    return shown.isEmpty()
+        ? List.of()
+        : List.of(table("besides", title, shown, List.of(0, 1, 2)).note(BESIDES).build());
+  }
+
+  private TableBuilder table(
+      String stem, String title, List<Compared> shown, List<Integer> figures) {
     boolean one = shown.stream().map(Compared::baseline).distinct().count() == 1;
     String with = one ? ", compared with " + Wording.quoted(shown.get(0).baseline()) : "";
     TableBuilder table =
@@ -113,8 +120,8 @@ public final class DifferenceTables {
     if (!one) {
       table.columns(Column.text("baseline", "The other.").headed("compared with"));
     }
-    boolean noticed = noticed(shown);
-    table.columns(figures("", noticed));
+    List<Column> columns = figures();
+    figures.forEach(at -> table.columns(columns.get(at)));
     for (Compared difference : shown) {
       List<Cell> cells = new ArrayList<>();
       String heading = MeasureWords.heading(difference.measure());
@@ -123,32 +130,18 @@ public final class DifferenceTables {
       if (!one) {
         cells.add(Cell.text(difference.baseline()));
       }
-      cells.addAll(figures(difference, noticed));
+      List<Cell> own = figures(difference);
+      figures.forEach(at -> cells.add(own.get(at)));
       table.row(cells);
     }
     return table;
   }
 
-  private static boolean isBesides(Compared one) {
-    return one.role().equals("exploratory");
-  }
-
-  /** Whether to say what would have been noticed: of what was declared, where the run tells it. */
-  private static boolean noticed(List<Compared> shown) {
-    return shown.stream()
-        .filter(one -> !isBesides(one) && !one.isBaseline())
-        .anyMatch(one -> one.row().number(DifferenceColumns.DETECTABLE).isPresent());
-  }
-
-  private static List<Column> figures(String measure, boolean noticed) {
-    List<Column> all = figures(measure);
-    return noticed ? all : all.subList(0, all.size() - 1);
-  }
-
-  private static List<Column> figures(String measure) {
+  private static List<Column> figures() {
     return List.of(
-        number("level", "this way of playing").headed(measure + "its own"),
-        number("baseline-level", "what it is compared with").headed(measure + "the other\u2019s"),
+        number(DifferenceColumns.LEVEL, "this way of playing").headed("its own"),
+        number(DifferenceColumns.BASELINE_LEVEL, "what it is compared with")
+            .headed("the other\u2019s"),
         Column.decimalInterval("difference", "in 100 games", "One less the other, with its range.")
             .headed("difference on the same deals")
             .shownTo(1),
@@ -159,26 +152,21 @@ public final class DifferenceTables {
             .headed("smallest difference this run would have noticed"));
   }
 
-  private static Column number(String name, String whose) {
-    return Column.decimal(name, "in 100 games", "The level of " + whose + ".").shownTo(1);
-  }
-
-  private List<Cell> figures(Compared one, boolean noticed) {
-    List<Cell> all = figures(one);
-    return noticed ? all : all.subList(0, all.size() - 1);
+  private static Column number(Column column, String whose) {
+    return Column.decimal(column.name(), "in 100 games", "The level of " + whose + ".").shownTo(1);
   }
 
   private List<Cell> figures(Compared one) {
     Sheet.Row row = one.row();
-    OptionalDouble detectable = row.number("detectable");
+    OptionalDouble detectable = row.number(DifferenceColumns.DETECTABLE);
     boolean itself = one.isBaseline();
-    boolean counted = !row.text("discordant").isEmpty();
+    boolean counted = !row.text(DifferenceColumns.DISCORDANT).isEmpty();
     return List.of(
-        hundred(row.number("level")),
-        hundred(row.number("baseline-level")),
+        hundred(row.number(DifferenceColumns.LEVEL)),
+        hundred(row.number(DifferenceColumns.BASELINE_LEVEL)),
         one.inHundred().map(Ranged::cell).orElse(itself ? Cell.decimal(0) : Cell.empty()),
         Cell.text(clear(one)),
-        counted ? Cell.whole(row.count("discordant")) : Cell.empty(),
+        counted ? Cell.whole(row.count(DifferenceColumns.DISCORDANT)) : Cell.empty(),
         Cell.text(
             detectable.isEmpty() || itself ? "" : Wording.upTo(100 * detectable.getAsDouble())));
   }
@@ -188,7 +176,7 @@ public final class DifferenceTables {
   }
 
   private String clear(Compared one) {
-    if (one.isBaseline() || isBesides(one)) {
+    if (one.isBaseline() || !one.isDeclared()) {
       return "";
     } else if (one.isSame()) {
       return "the same in every deal";
@@ -214,7 +202,8 @@ public final class DifferenceTables {
 
   /** Said where there are several and each has its p-value among all of them. */
   private String together() {
-    long tested = all.stream().filter(one -> one.row().number("p-holm").isPresent()).count();
+    long tested =
+        all.stream().filter(one -> one.row().number(DifferenceColumns.P_HOLM).isPresent()).count();
     return tested > 1
         ? ", and where it stays clear after all declared comparisons are counted together (Holm)"
         : "";

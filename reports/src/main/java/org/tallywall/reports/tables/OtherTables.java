@@ -20,6 +20,7 @@ import org.tallywall.reports.schema.RatingDifferenceColumns;
 import org.tallywall.reports.schema.RuleColumns;
 import org.tallywall.reports.schema.StoppingColumns;
 import org.tallywall.reports.schema.SweepColumns;
+import org.tallywall.reports.schema.WayColumns;
 import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -49,7 +50,8 @@ public final class OtherTables {
           RatingColumns.FILE,
           RatingDifferenceColumns.FILE,
           DefenceColumns.FILE,
-          BranchColumns.FILE);
+          BranchColumns.FILE,
+          WayColumns.FILE);
 
   private OtherTables() {}
 

@@ -3,6 +3,7 @@ package org.tallywall.reports.words;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.BranchColumns;
 
 /**
  * The two choices that a branch study compares, in words. The file has the second less the first;
@@ -28,7 +29,7 @@ public record BranchWords(String first, String second) {
    * @return the words
    */
   public static BranchWords of(Sheet.Row row) {
-    return new BranchWords(row.text("compared-with"), row.text("option"));
+    return new BranchWords(row.text(BranchColumns.COMPARED_WITH), row.text(BranchColumns.OPTION));
   }
 
   /**
@@ -103,8 +104,10 @@ public record BranchWords(String first, String second) {
    * @return 1, -1, or 0 where it cannot be told
    */
   public static int clear(Sheet.Row row, double confidence) {
-    OptionalDouble holm = row.number("p-holm");
+    OptionalDouble holm = row.number(BranchColumns.P_HOLM);
     boolean clear = holm.isPresent() && holm.getAsDouble() < 1 - confidence;
-    return clear ? row.ranged("difference").map(r -> r.estimate().clearSign()).orElse(0) : 0;
+    return clear
+        ? row.ranged(BranchColumns.DIFFERENCE).map(r -> r.estimate().clearSign()).orElse(0)
+        : 0;
   }
 }

@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.DifferenceColumns;
 
 /**
  * One comparison on the same deals: a line of {@code differences.csv}.
@@ -37,11 +38,16 @@ public record Compared(
   public static List<Compared> all(Results results) {
     List<Compared> all = new ArrayList<>();
     Optional<Stops> stops = Stops.of(results);
-    for (Sheet.Row row : results.rows("differences")) {
-      String arm = Ways.name(results, row.text("arm"));
+    for (Sheet.Row row : results.rows(DifferenceColumns.FILE)) {
+      String arm = Ways.name(results, row.text(DifferenceColumns.ARM));
       String verdict =
-          stops.map(rule -> rule.verdict(row.text("arm"), row.text("measure"))).orElse("");
-      all.add(of(row, arm, Ways.name(results, row.text("baseline")), verdict));
+          stops
+              .map(
+                  rule ->
+                      rule.verdict(
+                          row.text(DifferenceColumns.ARM), row.text(DifferenceColumns.MEASURE)))
+              .orElse("");
+      all.add(of(row, arm, Ways.name(results, row.text(DifferenceColumns.BASELINE)), verdict));
     }
     return all.stream().filter(one -> !one.measure().isEmpty()).toList();
   }
@@ -50,9 +56,9 @@ public record Compared(
     return new Compared(
         arm,
         baseline,
-        row.text("measure"),
-        row.text("role"),
-        row.ranged("difference"),
+        row.text(DifferenceColumns.MEASURE),
+        row.text(DifferenceColumns.ROLE),
+        row.ranged(DifferenceColumns.DIFFERENCE),
         verdict,
         row);
   }
@@ -63,9 +69,9 @@ public record Compared(
    * @return true if so
    */
   public boolean isSame() {
-    return !row.text("discordant").isEmpty()
-        && row.count("discordant") == 0
-        && row.count("deals") > 0;
+    return !row.text(DifferenceColumns.DISCORDANT).isEmpty()
+        && row.count(DifferenceColumns.DISCORDANT) == 0
+        && row.count(DifferenceColumns.DEALS) > 0;
   }
 
   /**
@@ -85,6 +91,15 @@ public record Compared(
    */
   public boolean isPrimary() {
     return role.equals("primary");
+  }
+
+  /**
+   * Whether it was asked before the run.
+   *
+   * @return true if so
+   */
+  public boolean isDeclared() {
+    return !role.equals("exploratory");
   }
 
   /**
@@ -117,7 +132,7 @@ public record Compared(
       return verdict.equals("more") ? 1 : verdict.equals("fewer") ? -1 : 0;
     }
     int sign = difference.map(ranged -> ranged.estimate().clearSign()).orElse(0);
-    OptionalDouble holm = row.number("p-holm");
+    OptionalDouble holm = row.number(DifferenceColumns.P_HOLM);
     return holm.isPresent() && holm.getAsDouble() > 1 - confidence ? 0 : sign;
   }
 }

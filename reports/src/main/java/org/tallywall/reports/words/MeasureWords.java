@@ -31,9 +31,9 @@ public enum MeasureWords {
   /** Games won on a tile of its own draw. */
   WON_ON_OWN_DRAW(
       "won-on-own-draw",
-      "won on the own draw",
-      "won on the own draw in",
-      "winning on the own draw in",
+      "self-picked",
+      "self-picked",
+      "self-picking",
       "games in 100",
       "in 100 games"),
   /** Games won on a discard. */
@@ -46,7 +46,7 @@ public enum MeasureWords {
       "in 100 games"),
   /** Games that another player won, and it just paid. */
   ONLY_PAID(
-      "only-paid", "only paid", "only paid in", "only paying in", "games in 100", "in 100 games"),
+      "only-paid", "just paid", "just paid in", "just paying in", "games in 100", "in 100 games"),
   /** Games won after redeeming a joker. */
   WON_AFTER_REDEEMING(
       "won-after-redeeming",

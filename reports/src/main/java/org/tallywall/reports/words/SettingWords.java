@@ -1,5 +1,6 @@
 package org.tallywall.reports.words;
 
+import java.util.Optional;
 import org.tallywall.reports.results.Results;
 
 /** The setting that a study tries at several values, in words. */
@@ -18,7 +19,17 @@ public final class SettingWords {
   }
 
   /**
-   * The last words of a setting's name.
+   * What the setting does, in short.
+   *
+   * @param results what a results folder holds
+   * @return words that follow "a player that"; empty for a folder that does not hold them
+   */
+  public static Optional<String> heading(Results results) {
+    return WayWords.heading(results);
+  }
+
+  /**
+   * The last words of a setting's name, where a folder of an earlier build says no more.
    *
    * @param setting its full name
    * @return such as "away at least"
@@ -28,13 +39,13 @@ public final class SettingWords {
   }
 
   /**
-   * A value of the setting with the last words of its name.
+   * What a player does that has the setting at a value.
    *
    * @param results what a results folder holds
    * @param value the value
-   * @return such as "away at least 3"
+   * @return such as "holds back from 3 tiles away"
    */
   public static String label(Results results, String value) {
-    return words(setting(results)) + " " + value;
+    return WayWords.label(results, value).orElse(words(setting(results)) + " " + value);
   }
 }

@@ -7,7 +7,10 @@ import java.util.OptionalDouble;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.DifferenceColumns;
+import org.tallywall.reports.schema.StoppingColumns;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Rounding;
 
 /** What is said of a run that could stop early: which deals count, its rule, where it ended. */
@@ -31,13 +34,13 @@ public final class Stops {
    * @return what there is, if there is any
    */
   public static Optional<Stops> of(Results results) {
-    List<Sheet.Row> rows = results.rows("stopping");
+    List<Sheet.Row> rows = results.rows(StoppingColumns.FILE);
     return rows.isEmpty() ? Optional.empty() : Optional.of(new Stops(rows, results.confidence()));
   }
 
   /** Whether a sequential test answers the question. */
   boolean tests() {
-    return row.text("goal").equals(VERDICT);
+    return row.text(StoppingColumns.GOAL).equals(VERDICT);
   }
 
   /**
@@ -49,8 +52,11 @@ public final class Stops {
    */
   public String verdict(String arm, String measure) {
     return rows.stream()
-        .filter(one -> one.text("arm").equals(arm) && one.text("measure").equals(measure))
-        .map(one -> one.text(VERDICT))
+        .filter(
+            one ->
+                one.text(StoppingColumns.ARM).equals(arm)
+                    && one.text(StoppingColumns.MEASURE).equals(measure))
+        .map(one -> one.text(StoppingColumns.VERDICT))
         .findFirst()
         .orElse("");
   }
@@ -63,7 +69,7 @@ public final class Stops {
    */
   public static String counted(Results results) {
     String deals = grouped(results.deals()) + " deals";
-    long pilot = of(results).map(rule -> rule.row.count("pilot")).orElse(0L);
+    long pilot = of(results).map(rule -> rule.row.count(StoppingColumns.PILOT)).orElse(0L);
     return pilot == 0
         ? deals
         : "%s count (after %s that only told what to expect)".formatted(deals, grouped(pilot));
@@ -75,8 +81,9 @@ public final class Stops {
    * @return the words
    */
   public String deals() {
-    String counted = span(row.count("first-deal"), row.count("last-deal"));
-    long pilot = row.count("pilot");
+    String counted =
+        span(row.count(StoppingColumns.FIRST_DEAL), row.count(StoppingColumns.LAST_DEAL));
+    long pilot = row.count(StoppingColumns.PILOT);
     return pilot == 0
         ? counted
         : counted + " (" + span(0, pilot - 1) + " only told what to expect and are left out)";
@@ -92,14 +99,14 @@ public final class Stops {
    * @return the words
    */
   public String told() {
-    long looks = row.count("looks");
-    boolean reached = row.text("reached").equals("yes");
+    long looks = row.count(StoppingColumns.LOOKS);
+    boolean reached = row.text(StoppingColumns.REACHED).equals("yes");
     return "Those that count are %s. The number was not fixed: the run looked after every %s deals and was to stop %s, after %s deals at the latest. It looked %s and %s.%s"
             .formatted(
-                span(row.count("first-deal"), row.count("last-deal")),
-                grouped(row.count("every")),
+                span(row.count(StoppingColumns.FIRST_DEAL), row.count(StoppingColumns.LAST_DEAL)),
+                grouped(row.count(StoppingColumns.EVERY)),
                 goal(),
-                grouped(row.count("at-most")),
+                grouped(row.count(StoppingColumns.AT_MOST)),
                 looks == 1 ? "once" : grouped(looks) + " times",
                 reached ? "stopped there" : "came to its last deal without reaching that",
                 chances())
@@ -107,9 +114,9 @@ public final class Stops {
   }
 
   private String goal() {
-    String measure = row.text("measure");
+    String measure = row.text(StoppingColumns.MEASURE);
     String each = rows.size() > 1 ? " for every comparison" : "";
-    return switch (row.text("goal")) {
+    return switch (row.text(StoppingColumns.GOAL)) {
       case "half-width" ->
           "once the range of the question (%s) was no wider than \u00b1%s%s"
               .formatted(heading(measure), size(measure), each);
@@ -130,7 +137,7 @@ public final class Stops {
    * @return such as "1 game in 100"
    */
   public String size(String measure) {
-    OptionalDouble size = row.number("size");
+    OptionalDouble size = row.number(StoppingColumns.SIZE);
     String number = size.isPresent() ? Wording.rounded(100 * size.getAsDouble(), 3) : "?";
     return number + " " + unit(measure, number);
   }
@@ -146,10 +153,13 @@ public final class Stops {
       return "";
     }
     return " The test was set to tell a difference of %s from none at all: where there is none, it finds one in at most %s of 100 runs; where there is one of that size, it overlooks it in at most %s of 100."
-        .formatted(size(row.text("measure")), hundred("false-alarm"), hundred("miss"));
+        .formatted(
+            size(row.text(StoppingColumns.MEASURE)),
+            hundred(StoppingColumns.FALSE_ALARM),
+            hundred(StoppingColumns.MISS));
   }
 
-  private String hundred(String column) {
+  private String hundred(Column column) {
     return Wording.rounded(100 * row.need(column), 3);
   }
 
@@ -179,14 +189,14 @@ public final class Stops {
                   baseline,
                   size(one.measure()),
                   heading(one.measure()),
-                  hundred("miss"),
+                  hundred(StoppingColumns.MISS),
                   measured(one));
       default ->
           "The sequential test could not decide between %s and %s in %s deals (%s)%s"
               .formatted(
                   arm,
                   baseline,
-                  grouped(one.row().count("deals")),
+                  grouped(one.row().count(DifferenceColumns.DEALS)),
                   heading(one.measure()),
                   measured(one));
     };

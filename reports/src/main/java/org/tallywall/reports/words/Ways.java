@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.Sheet;
+import org.tallywall.reports.schema.WinRateColumns;
 
 /** The ways of playing of a study: rows of {@code win-rates.csv} that stand beside each other. */
 public final class Ways {
@@ -32,14 +33,15 @@ public final class Ways {
    * @return the rows in their order
    */
   public static List<Sheet.Row> rows(Results results) {
-    List<Sheet.Row> all = results.rows("win-rates");
+    List<Sheet.Row> all = results.rows(WinRateColumns.FILE);
     if (oneTable(results)) {
-      return all.stream().filter(row -> !row.text("seat").equals(ALL)).toList();
+      return all.stream().filter(row -> !row.text(WinRateColumns.SEAT).equals(ALL)).toList();
     }
     Map<String, Sheet.Row> one = new LinkedHashMap<>();
     for (Sheet.Row row : all) {
-      if (row.text("seat").equals(ALL) || !one.containsKey(row.text("arm"))) {
-        one.put(row.text("arm"), row);
+      if (row.text(WinRateColumns.SEAT).equals(ALL)
+          || !one.containsKey(row.text(WinRateColumns.ARM))) {
+        one.put(row.text(WinRateColumns.ARM), row);
       }
     }
     return new ArrayList<>(one.values());
@@ -54,8 +56,8 @@ public final class Ways {
    */
   public static String label(Results results, Sheet.Row row) {
     return oneTable(results)
-        ? seat(row) + ", " + row.text("player")
-        : name(results, row.text("arm"));
+        ? seat(row) + ", " + row.text(WinRateColumns.PLAYER)
+        : name(results, row.text(WinRateColumns.ARM));
   }
 
   /**
@@ -76,7 +78,7 @@ public final class Ways {
    * @return the words
    */
   public static String seat(Sheet.Row row) {
-    String seat = row.text("seat");
+    String seat = row.text(WinRateColumns.SEAT);
     if (seat.equals(ALL)) {
       return "all four seats";
     }
@@ -104,6 +106,6 @@ public final class Ways {
    * @return true if so
    */
   public static boolean several(List<Sheet.Row> rows) {
-    return rows.stream().map(row -> row.text("arm")).distinct().count() > 1;
+    return rows.stream().map(row -> row.text(WinRateColumns.ARM)).distinct().count() > 1;
   }
 }

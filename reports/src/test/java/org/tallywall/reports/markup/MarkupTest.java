@@ -25,12 +25,13 @@ class MarkupTest {
   @ParameterizedTest
   @ValueSource(strings = {"\u0000", "\u0007", "\u001b", "\u007f", "\u0085", "\uFFFE", "\ud800"})
   void letter_thatXmlForbids_isReplaced(String letter) {
-    assertThat(Markup.escaped("a" + letter + "b")).isEqualTo("a\uFFFDb");
+    assertThat(Markup.html(Element.of("p", "a" + letter + "b"))).isEqualTo("<p>a\uFFFDb</p>\n");
   }
 
   @Test
   void letters_beyondTheBasicPlane_stay() {
-    assertThat(Markup.escaped("\ud83c\udc04 雀 é")).isEqualTo("\ud83c\udc04 雀 é");
+    assertThat(Markup.html(Element.of("p", "\ud83c\udc04 雀 é")))
+        .isEqualTo("<p>\ud83c\udc04 雀 é</p>\n");
   }
 
   @Test

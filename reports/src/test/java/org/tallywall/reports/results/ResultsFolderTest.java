@@ -48,7 +48,11 @@ class ResultsFolderTest {
     assertThat(results.rows("some").get(1).ranged("points")).isEmpty();
     assertThat(results.rows("some").get(1).number("points")).isEmpty();
     assertThat(results.sheet("other")).isEmpty();
-    assertThat(first.text("no such column")).isEmpty();
+    assertThatThrownBy(() -> first.text("no such column"))
+        .isInstanceOf(WrongResultsException.class)
+        .hasMessageContaining("line 1: the column \"no such column\" is missing");
+    assertThatThrownBy(() -> first.ranged(Column.decimalInterval("wins", "games", "Games won.")))
+        .hasMessageContaining("the column \"wins\" is missing");
   }
 
   /** What the program writes comes back as it was: every digit, quotes, commas, line breaks. */

@@ -1,6 +1,5 @@
 package org.tallywall.strategies.catalog;
 
-import java.math.BigDecimal;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -63,6 +62,16 @@ public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
   }
 
   /**
+   * The value of a setting, the usual one where the study does not write it.
+   *
+   * @param setting a setting of the player
+   * @return the value as a study writes it
+   */
+  public Object value(Setting<?> setting) {
+    return changed.getOrDefault(setting.name(), setting.standard());
+  }
+
+  /**
    * The player as it is written in records: always the same for players that play the same, however
    * a study wrote them.
    *
@@ -82,9 +91,7 @@ public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
   }
 
   private static boolean isUsual(Setting<?> setting, Object value) {
-    return value instanceof BigDecimal number && setting.standard() instanceof BigDecimal usual
-        ? number.compareTo(usual) == 0
-        : value.equals(setting.standard());
+    return Setting.same(value, setting.standard());
   }
 
   /** A step that is off must be written as off beside a setting of it, which would turn it on. */

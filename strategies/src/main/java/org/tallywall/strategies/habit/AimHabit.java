@@ -15,23 +15,23 @@ public final class AimHabit {
           .from(1)
           .to(4)
           .usual(4)
-          .says("number of lines kept in view (\"count tiles per line, keep the two best\")");
+          .says("keeps so many lines in view (\"count tiles per line, keep the two best\")");
   private static final Setting<Double> VALUE_WEIGHT =
       Setting.decimal("aim.value-weight")
           .from(0.0)
           .to(2.0)
           .usual(0.5)
           .says(
-              "how much a line's value counts beside its chance (\"dear lines cost"
-                  + " more wins than they pay\")");
+              "weighs a line's value beside its chance by so much (\"dear lines cost more wins than "
+                  + "they pay\")");
   private static final Setting<Double> HASTE =
       Setting.decimal("aim.haste")
           .from(0.1)
           .to(1.0)
           .usual(0.5)
           .says(
-              "share of a hand's chance that is left for each tile that lacks, since somebody else may"
-                  + " be first");
+              "leaves a share of so much of a hand's chance for each tile that it lacks, since "
+                  + "somebody else may be first");
 
   private AimHabit() {}
 

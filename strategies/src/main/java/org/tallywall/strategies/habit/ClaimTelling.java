@@ -18,24 +18,24 @@ final class ClaimTelling {
           .to(9)
           .usual(9)
           .says(
-              "claim only where at most so many lines within a tile of the nearest are lost; 9 sets"
-                  + " no bound (\"claim early only when it keeps two targets open\")");
+              "claims only where that loses at most so many lines within a tile of the nearest; 9 "
+                  + "sets no bound (\"claim early only when it keeps two targets open\")");
   private static final Setting<Integer> LEFT =
       Setting.whole("claims.lines-left-for-others-at-least")
           .from(0)
           .to(20)
           .usual(0)
           .says(
-              "claim only where the others can still think of so many lines (\"do not lay the group"
-                  + " that names your hand\")");
+              "claims only where the others can still think of so many lines (\"do not lay the "
+                  + "group that names your hand\")");
   private static final Setting<Integer> UNLESS =
       Setting.whole("claims.unless-away-at-most")
           .from(0)
           .to(14)
           .usual(1)
           .says(
-              "a claim that brings the hand so near may name it all the same (\"until it makes you"
-                  + " one away\")");
+              "claims even what names its hand where that makes it so many tiles away, or nearer "
+                  + "(\"until it makes you one away\")");
   private static final int ANY = 9;
 
   /** Lines so much further than the nearest are still targets. */

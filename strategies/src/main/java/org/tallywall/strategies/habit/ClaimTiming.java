@@ -13,30 +13,30 @@ final class ClaimTiming {
           .from(0)
           .to(14)
           .usual(14)
-          .says("claim only from so many tiles away (\"do not claim early\")");
+          .says("claims only from so many tiles away (\"do not claim early\")");
   private static final Setting<Integer> WALL =
       Setting.whole("claims.not-before-wall")
           .from(0)
           .to(99)
           .usual(99)
           .says(
-              "claim only with so many tiles left in the wall, or fewer (\"do not claim early\")");
+              "claims only with so many tiles left in the wall, or fewer (\"do not claim early\")");
   private static final Setting<Integer> UNSEEN =
       Setting.whole("claims.when-unseen-at-most")
           .from(0)
           .to(16)
           .usual(16)
           .says(
-              "claim a tile only when at most so many more of its kind are unseen (\"two out of a"
-                  + " pung's tile: take the third\")");
+              "claims a tile only with at most so many more of its kind unseen (\"two out of a "
+                  + "pung's tile: take the third\")");
   private static final Setting<Integer> GROUPS =
       Setting.whole("claims.with-groups-at-least")
           .from(1)
           .to(4)
           .usual(1)
           .says(
-              "claim only when so many groups are finished then, three of a kind on the rack counted"
-                  + " (\"wait for the second or third group\")");
+              "claims only with so many groups finished by it, three of a kind on the rack counted "
+                  + "(\"wait for the second or third group\")");
   private static final int GROUP = 3;
 
   private final int away;

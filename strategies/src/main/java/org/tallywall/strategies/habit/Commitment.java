@@ -16,15 +16,17 @@ final class Commitment implements LineWeights {
           .from(0)
           .to(14)
           .usual(0)
-          .says("settle on one line when so few tiles away (\"keep two open until late\")");
+          .says(
+              "settles on one line when so many tiles away, or nearer (\"keep two open until "
+                  + "late\")");
   private static final Setting<Integer> WALL =
       Setting.whole("aim.one-line-below-wall")
           .from(0)
           .to(100)
           .usual(0)
           .says(
-              "settle on one line with fewer tiles than that in the wall (\"keep two open until"
-                  + " late\")");
+              "settles on one line with fewer than so many tiles in the wall (\"keep two open until "
+                  + "late\")");
 
   private final int away;
   private final int wall;

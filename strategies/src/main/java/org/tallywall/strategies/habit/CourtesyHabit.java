@@ -13,29 +13,29 @@ final class CourtesyHabit {
           .from(0)
           .to(3)
           .usual(3)
-          .says("offer so many strangers across at most (\"limit courtesy when settled\")");
+          .says("offers at most so many strangers across (\"limit courtesy when settled\")");
   private static final Setting<Integer> NONE_WHEN =
       Setting.whole("passes.courtesy-none-when-away-at-most")
           .from(-1)
           .to(14)
           .usual(-1)
           .says(
-              "offer nothing across when so few tiles away; -1 sets no bound (\"refuse courtesy when"
-                  + " settled\")");
+              "offers nothing across when so many tiles away, or nearer; -1 sets no bound (\"refuse "
+                  + "courtesy when settled\")");
   private static final Setting<Integer> ALL_WHEN =
       Setting.whole("passes.courtesy-all-when-away-at-least")
           .from(1)
           .to(15)
           .usual(15)
           .says(
-              "offer the most, strangers or not, when so many tiles away; 15 never does (\"offer"
-                  + " when far\")");
+              "offers the most across, strangers or not, when so many tiles away, or further; 15 "
+                  + "never does (\"offer when far\")");
   private static final Setting<CourtesyTiles> TILES =
       Setting.choice("passes.courtesy-tiles", CourtesyTiles.class)
           .usual(CourtesyTiles.STRANGERS)
           .says(
-              "give the strangers that are missed least, or first those of them that most of the"
-                  + " card uses, so that they need not be thrown later");
+              "gives across: the strangers that are missed least (strangers), first those of them "
+                  + "that most of the card uses, so that they need not be thrown later (dangerous-first)");
 
   private final Giving giving;
   private final CardUse use = new CardUse();

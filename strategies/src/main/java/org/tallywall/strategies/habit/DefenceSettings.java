@@ -11,7 +11,7 @@ public final class DefenceSettings {
   public static final Setting<Boolean> CAREFUL =
       Setting.onOff(NAME + "careful")
           .usual(false)
-          .says("between tiles it does not need, throw the one that fewest live lines want");
+          .says("between tiles that it does not need, throws the one that fewest live lines want");
 
   /** From how far away to be careful. */
   public static final Setting<Integer> CAREFUL_AWAY =
@@ -19,7 +19,7 @@ public final class DefenceSettings {
           .from(1)
           .to(14)
           .usual(3)
-          .says("careful from so many tiles away once somebody shows an exposure");
+          .says("is careful from so many tiles away once somebody shows an exposure");
 
   /** From which wall on to be careful. */
   public static final Setting<Integer> CAREFUL_WALL =
@@ -28,8 +28,8 @@ public final class DefenceSettings {
           .to(99)
           .usual(60)
           .says(
-              "careful too when the wall has so many tiles or fewer and the hand is one tile"
-                  + " further");
+              "is careful too with so many tiles in the wall, or fewer, when the hand is one tile "
+                  + "further");
 
   /** How much risk counts while careful. */
   public static final Setting<Double> CAREFUL_RISK =
@@ -37,15 +37,16 @@ public final class DefenceSettings {
           .from(0.0)
           .to(20.0)
           .usual(1.0)
-          .says("how much the points at risk count beside those hoped for while careful");
+          .says(
+              "while careful, counts the points at risk so many times as much as those hoped for");
 
   /** Whether to hold back. */
   public static final Setting<Boolean> HOLD_BACK =
       Setting.onOff(NAME + "hold-back")
           .usual(false)
           .says(
-              "with exposures enough on one rack, keep her tiles (\"work out the line, hold"
-                  + " its tiles\")");
+              "with exposures enough on one rack, keeps her tiles (\"work out the line, hold its "
+                  + "tiles\")");
 
   /** From how many exposures to hold back. */
   public static final Setting<Integer> HOLD_BACK_EXPOSURES =
@@ -53,7 +54,7 @@ public final class DefenceSettings {
           .from(1)
           .to(4)
           .usual(2)
-          .says("hold back from so many exposures on one rack");
+          .says("holds back from so many exposures on one rack");
 
   /** From how far away to hold back. */
   public static final Setting<Integer> HOLD_BACK_AWAY =
@@ -62,15 +63,16 @@ public final class DefenceSettings {
           .to(14)
           .usual(3)
           .says(
-              "hold back from so many tiles away; one nearer, less; one away, play on and keep only"
-                  + " what ends the game on every line of hers");
+              "holds back from so many tiles away; one nearer, less; one away, plays on and keeps "
+                  + "only what ends the game on every line of hers");
 
   /** What to do with her tiles. */
   public static final Setting<HerTiles> HER_TILES =
       Setting.choice(NAME + "hold-back.her-tiles", HerTiles.class)
           .usual(HerTiles.KEEP)
           .says(
-              "keep them all whatever it costs, or weigh them against the own hand (\"hold her tiles\")");
+              "keeps her tiles: whatever that costs (keep), where its own hand does not count for "
+                  + "more (weigh) (\"hold her tiles\")");
 
   /** How much risk counts while holding back. */
   public static final Setting<Double> HOLD_BACK_RISK =
@@ -78,7 +80,9 @@ public final class DefenceSettings {
           .from(0.0)
           .to(20.0)
           .usual(1.5)
-          .says("how much the points at risk count beside those hoped for while holding back");
+          .says(
+              "while holding back, counts the points at risk so many times as much as those hoped "
+                  + "for");
 
   /** When a tile is one of hers. */
   public static final Setting<Double> HERS_FROM_SHARE =
@@ -87,16 +91,16 @@ public final class DefenceSettings {
           .to(1.0)
           .usual(0.25)
           .says(
-              "a tile is one of hers if that share of the hands left to her wants it; 0: if any"
-                  + " does");
+              "takes a tile for one of hers if a share of so much of the hands left to her wants "
+                  + "it; 0 takes it if any does");
 
   /** Whether to give up. */
   public static final Setting<Boolean> TO_THE_WALL =
       Setting.onOff(NAME + "to-the-wall")
           .usual(false)
           .says(
-              "give a hopeless hand up and throw safe tiles only (\"if you cannot win, do not"
-                  + " lose\")");
+              "gives a hopeless hand up and throws safe tiles only (\"if you cannot win, do not "
+                  + "lose\")");
 
   /** From how many exposures to give up. */
   public static final Setting<Integer> TO_THE_WALL_EXPOSURES =
@@ -104,7 +108,7 @@ public final class DefenceSettings {
           .from(1)
           .to(4)
           .usual(3)
-          .says("give up with so many exposures on one rack and far enough away");
+          .says("gives up with so many exposures on one rack and far enough away");
 
   /** From how far away to give up. */
   public static final Setting<Integer> TO_THE_WALL_AWAY =
@@ -112,7 +116,7 @@ public final class DefenceSettings {
           .from(2)
           .to(14)
           .usual(2)
-          .says("give up against so many exposures only from so many tiles away");
+          .says("gives up against exposures enough only from so many tiles away");
 
   /** How few draws make a hand hopeless. */
   public static final Setting<Integer> DRAWS_PER_MISSING =
@@ -121,8 +125,8 @@ public final class DefenceSettings {
           .to(5)
           .usual(2)
           .says(
-              "give up with fewer draws left for each missing tile while somebody shows two exposures"
-                  + " (\"count the draws\")");
+              "gives up with fewer than so many draws left for each missing tile while somebody "
+                  + "shows two exposures (\"count the draws\")");
 
   /** From how far away to play for the wall at once. */
   public static final Setting<Integer> FROM_START_AWAY =
@@ -130,13 +134,13 @@ public final class DefenceSettings {
           .from(1)
           .to(14)
           .usual(14)
-          .says("play for the wall from the first turn when so many tiles away");
+          .says("plays for the wall from the first turn when so many tiles away, or further");
 
   /** Whether to come back one away. */
   public static final Setting<Boolean> COMES_BACK =
       Setting.onOff(NAME + "comes-back")
           .usual(true)
-          .says("one away, play on where a hand one tile further would be given up");
+          .says("one away, plays on where a hand one tile further would be given up");
 
   /** How many tiles the last wall has. */
   public static final Setting<Integer> LAST_WALL =
@@ -144,7 +148,7 @@ public final class DefenceSettings {
           .from(0)
           .to(99)
           .usual(0)
-          .says("with so many tiles left or fewer, only a hand one away plays on");
+          .says("with so many tiles left or fewer, plays on only with a hand one away");
 
   private DefenceSettings() {}
 

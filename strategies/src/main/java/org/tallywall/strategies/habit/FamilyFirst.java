@@ -22,8 +22,8 @@ final class FamilyFirst implements LineWeights {
       Setting.choice("aim.first-by", FirstChoice.class)
           .usual(FirstChoice.LINE)
           .says(
-              "choose a line at once, or a family first and a line of it when two away (\"choose a"
-                  + " direction\", \"play few families well\")");
+              "chooses: a line at once (line), a family first and a line of it when two away "
+                  + "(family) (\"choose a direction\", \"play few families well\")");
   private static final int LINE_FROM = 2;
   private static final int BEHIND = 1;
 

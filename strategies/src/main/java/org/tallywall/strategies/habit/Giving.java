@@ -17,11 +17,11 @@ final class Giving {
   private static final Setting<Boolean> FLOWERS =
       Setting.onOff("passes.keep-flowers")
           .usual(false)
-          .says("pass no flower while another tile can go (\"do not pass flowers\")");
+          .says("passes no flower while another tile can go (\"do not pass flowers\")");
   private static final Setting<Boolean> PAIRS =
       Setting.onOff("passes.keep-pairs")
           .usual(false)
-          .says("break no pair while another tile can go (\"do not pass pairs\")");
+          .says("breaks no pair in the passes while another tile can go (\"do not pass pairs\")");
   private static final int HAND = 14;
   private static final int SLACK = 2;
 

@@ -23,24 +23,24 @@ final class JokerAim implements LineWeights {
           .to(1.0)
           .usual(1.0)
           .says(
-              "how much jokers held count when lines are compared; 0 leaves them out (\"ignore jokers"
-                  + " when choosing a direction\")");
+              "weighs jokers held by so much when it compares lines; 0 leaves them out (\"ignore "
+                  + "jokers when choosing a direction\")");
   private static final Setting<Integer> QUINTS =
       Setting.whole("aim.quints-from-jokers")
           .from(0)
           .to(12)
           .usual(0)
           .says(
-              "lines with a group of five or more only with so many jokers (\"two or more: think of"
-                  + " quints\")");
+              "takes up lines with a group of five or more only with so many jokers (\"two or more: "
+                  + "think of quints\")");
   private static final Setting<Integer> PAIRS =
       Setting.whole("aim.pairs-lines-at-most-jokers")
           .from(0)
           .to(12)
           .usual(12)
           .says(
-              "lines of singles and pairs alone only with at most so many jokers (\"no joker: think"
-                  + " of singles and pairs\")");
+              "takes up lines of singles and pairs alone only with at most so many jokers (\"no "
+                  + "joker: think of singles and pairs\")");
   private static final int QUINT = 5;
   private static final int MOST_JOKERS = 12;
 

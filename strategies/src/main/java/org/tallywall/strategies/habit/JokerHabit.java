@@ -18,16 +18,17 @@ public final class JokerHabit {
       Setting.choice("jokers.exchange", Redeeming.class)
           .usual(Redeeming.WHEN_USEFUL)
           .says(
-              "redeem a joker when the rack is worth no less for it, always at once, only where that"
-                  + " completes the hand, or never (\"redeem at once when you can\")");
+              "redeems a joker: where the rack is worth no less for it (when-useful), as soon as it "
+                  + "can (at-once), only where that completes the hand (hold-back), not at all (never) "
+                  + "(\"redeem at once when you can\")");
   private static final Setting<Integer> NOT_THROWN =
       Setting.whole("jokers.not-thrown-before-wall")
           .from(0)
           .to(99)
           .usual(99)
           .says(
-              "throw a joker only with so many tiles left in the wall, or fewer (\"never throw a"
-                  + " joker before the end game\")");
+              "throws a joker only with so many tiles left in the wall, or fewer (\"never throw a "
+                  + "joker before the end game\")");
   private static final int SLACK = 2;
 
   private final RackJudge after;

@@ -30,24 +30,24 @@ final class LineChange implements LineWeights {
           .to(10.0)
           .usual(1.0)
           .says(
-              "change the line only for one that is worth so many times as much (\"stay with your"
-                  + " line\")");
+              "changes the line only for one that is worth so many times as much (\"stay with your "
+                  + "line\")");
   private static final Setting<Integer> AT_MOST =
       Setting.whole("aim.changes-at-most")
           .from(0)
           .to(9)
           .usual(9)
           .says(
-              "change the line at most so often, as far as one's own discards tell; 9 sets no bound"
-                  + " (\"change early or not at all\")");
+              "changes the line at most so many times, as far as its own discards tell; 9 sets no "
+                  + "bound (\"change early or not at all\")");
   private static final Setting<Integer> WALL =
       Setting.whole("aim.no-change-below-wall")
           .from(0)
           .to(100)
           .usual(0)
           .says(
-              "never change the line with fewer tiles than that in the wall (\"change early or not"
-                  + " at all\")");
+              "never changes the line with fewer than so many tiles in the wall (\"change early or "
+                  + "not at all\")");
   private static final int ANY = 9;
   private static final int SLACK = 2;
 

@@ -12,27 +12,28 @@ public final class ReadHabit {
       Setting.onOff("read.exposures")
           .usual(true)
           .says(
-              "work out which lines the exposures of the others leave (\"two exposures: name the"
-                  + " line\")");
+              "works out which lines the exposures of the others leave (\"two exposures: name the "
+                  + "line\")");
   private static final Setting<Boolean> DISCARDS =
       Setting.onOff("read.discards")
           .usual(true)
           .says(
-              "count as safer what an opponent threw herself, what has just gone round unclaimed, and"
-                  + " kinds that lie on the table (\"what was just thrown can be thrown again\")");
+              "counts as safer what an opponent threw herself, what has just gone round unclaimed, "
+                  + "and kinds that lie on the table (\"what was just thrown can be thrown again\")");
   private static final Setting<Boolean> PASSES =
       Setting.onOff("read.passes")
           .usual(true)
           .says(
-              "count as safer for an opponent what she passed to you (\"remember what came back\")");
+              "counts as safer for an opponent what she handed over in the passes (\"remember what "
+                  + "came back\")");
   private static final Setting<Double> BLIND =
       Setting.decimal("read.blind")
           .from(0.0)
           .to(1.0)
           .usual(0.0)
           .says(
-              "how much nearer each tile that an opponent passed on blind makes her seem (\"a blind"
-                  + " pass tells that you are far along\")");
+              "takes an opponent to be nearer by so much for each tile that she passed on blind "
+                  + "(\"a blind pass tells that you are far along\")");
 
   private ReadHabit() {}
 

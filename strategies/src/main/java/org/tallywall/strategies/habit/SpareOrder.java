@@ -17,17 +17,17 @@ final class SpareOrder {
       Setting.onOff("discards.repeat-just-thrown")
           .usual(false)
           .says(
-              "between tiles it does not need, throw what has just gone round unclaimed (\"what was"
-                  + " just thrown can be thrown again\")");
+              "between tiles that it does not need, throws what has just gone round unclaimed "
+                  + "(\"what was just thrown can be thrown again\")");
   private static final Setting<Integer> DANGEROUS =
       Setting.whole("discards.dangerous-first-above-wall")
           .from(0)
           .to(99)
           .usual(99)
           .says(
-              "between tiles it does not need, throw first what most lines of the card use, while"
-                  + " nobody shows an exposure and more tiles than that are left (\"dangerous early,"
-                  + " safe late\")");
+              "between tiles that it does not need, throws first what most lines of the card use, "
+                  + "while nobody shows an exposure and the wall has more than so many tiles (\"dangerous "
+                  + "early, safe late\")");
 
   private final CardUse use = new CardUse();
   private final boolean repeats;

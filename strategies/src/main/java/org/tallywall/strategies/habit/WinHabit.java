@@ -16,8 +16,8 @@ public final class WinHabit {
           .to(100)
           .usual(0)
           .says(
-              "decline to win on a line of fewer points and play on (\"there is no second place\","
-                  + " turned round)");
+              "declines to win on a line of fewer than so many points and plays on (\"there is no "
+                  + "second place\", turned round)");
 
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();

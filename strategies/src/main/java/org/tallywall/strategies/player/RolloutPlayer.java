@@ -32,31 +32,35 @@ public final class RolloutPlayer implements Player, Defending {
           .from(4)
           .to(20000)
           .usual(1000)
-          .says("playouts for one decision, over all choices that are compared");
+          .says("plays so many games out for one decision, over all choices that are compared");
   private static final Setting<Integer> CANDIDATES =
       Setting.whole("rollout.candidates")
           .from(2)
           .to(14)
           .usual(3)
-          .says("choices that are compared, the likeliest first");
+          .says("compares so many choices, the likeliest first");
   private static final Setting<Inner> INNER =
       Setting.choice("rollout.inner", Inner.class)
           .usual(Inner.NEAREST)
-          .says("who plays the games out");
+          .says(
+              "plays the games out: as nearest (nearest), as reckoner (reckoner), as watchful "
+                  + "(watchful), at random (random-legal)");
   private static final Setting<Double> WORTH_AT_LEAST =
       Setting.decimal("rollout.worth-at-least")
           .from(0.0)
           .to(1.0)
           .usual(0.75)
           .says(
-              "share of the worth left by the least missed tile that a discard must leave to be"
-                  + " tried, and be no tile that the defence keeps; with 0 any is tried");
+              "tries a discard out only where it leaves a share of so much of the worth that the "
+                  + "least missed tile leaves, and is no tile that the defence keeps; 0 tries any");
   private static final Setting<Double> SURER_BY =
       Setting.decimal("rollout.surer-by")
           .from(0.0)
           .to(5.0)
           .usual(1.0)
-          .says("standard errors by which a choice must be better than the usual one to be taken");
+          .says(
+              "takes another choice than the usual one only where it is better by so many standard "
+                  + "errors");
 
   private final HabitPlayer usual;
   private final Playouts playouts;

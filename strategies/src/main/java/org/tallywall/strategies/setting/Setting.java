@@ -14,7 +14,7 @@ import java.util.Objects;
  *         .from(0)
  *         .to(14)
  *         .usual(14)
- *         .says("claim only from so many tiles away (\"do not claim early\")");
+ *         .says("claims only from so many tiles away (\"do not claim early\")");
  *
  * int away = values.get(AWAY);
  * }</pre>
@@ -102,6 +102,28 @@ public final class Setting<T> {
    */
   public String meaning() {
     return meaning;
+  }
+
+  /**
+   * What it does at each of its values.
+   *
+   * @return the words that are said of a player
+   */
+  public Saying saying() {
+    return new Saying(meaning);
+  }
+
+  /**
+   * Whether two values are one, however they are written.
+   *
+   * @param one a value as a study writes it
+   * @param other another
+   * @return true for 1 and 1.0
+   */
+  public static boolean same(Object one, Object other) {
+    return one instanceof BigDecimal number && other instanceof BigDecimal second
+        ? number.compareTo(second) == 0
+        : one.equals(other);
   }
 
   /**

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -150,7 +149,7 @@ final class Growth {
         new StudyQuestion("growth", "", Optional.empty(), List.of(), 0.95),
         card,
         TableRules.STANDARD,
-        new TableDesign(new ArrayList<>(Arrays.asList(nearest, nearest, nearest, nearest))),
+        new TableDesign(List.of(nearest, nearest, nearest, nearest), Optional.empty()),
         new Extent(1, deals, 0),
         new Source(nowhere, nowhere, Optional.empty(), Optional.empty()));
   }

@@ -1,5 +1,6 @@
 package org.tallywall.experiments.design.branch;
 
+import java.math.BigDecimal;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
@@ -7,6 +8,8 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.habit.DefenceSettings;
+import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.setting.Setting;
 
 /**
@@ -32,32 +35,40 @@ record Option(BranchOption what, Player player) {
     };
   }
 
-  private static PlayerSpec ownNeed(PlayerSpec spec) {
+  /** The player as one that throws by its own need, whatever the others show. */
+  static PlayerSpec ownNeed(PlayerSpec spec) {
     PlayerSpec player = spec;
-    for (String step : new String[] {"careful", "hold-back", "to-the-wall"}) {
-      player = with(player, "defence." + step, false, false);
-    }
-    player = with(player, "defence.last-wall", java.math.BigDecimal.ZERO, false);
-    return with(player, "discards.risk-weight", java.math.BigDecimal.ZERO, false);
+    player = where(player, DefenceSettings.CAREFUL, false);
+    player = where(player, DefenceSettings.HOLD_BACK, false);
+    player = where(player, DefenceSettings.TO_THE_WALL, false);
+    player = where(player, DefenceSettings.LAST_WALL, BigDecimal.ZERO);
+    return where(player, DiscardHabit.RISK_WEIGHT, BigDecimal.ZERO);
   }
 
-  private static PlayerSpec safest(PlayerSpec spec) {
-    PlayerSpec player = with(spec, "defence.to-the-wall", true, true);
-    player = with(player, "defence.from-start-when-away-at-least", java.math.BigDecimal.ONE, true);
-    return with(player, "defence.last-wall", java.math.BigDecimal.ZERO, true);
+  /** The player as one that throws the safest tile from its first turn on. */
+  static PlayerSpec safest(PlayerSpec spec) {
+    PlayerSpec player = must(spec, DefenceSettings.TO_THE_WALL, true);
+    player = must(player, DefenceSettings.FROM_START_AWAY, BigDecimal.ONE);
+    return must(player, DefenceSettings.LAST_WALL, BigDecimal.ZERO);
   }
 
-  private static PlayerSpec with(PlayerSpec spec, String name, Object value, boolean needed) {
-    if (spec.type().settings().stream().map(Setting::name).anyMatch(name::equals)) {
-      return spec.with(name, value);
-    }
-    if (needed) {
+  /** Sets what the player has; one without the setting plays so anyway. */
+  private static PlayerSpec where(PlayerSpec spec, Setting<?> setting, Object value) {
+    return has(spec, setting) ? spec.with(setting.name(), value) : spec;
+  }
+
+  private static PlayerSpec must(PlayerSpec spec, Setting<?> setting, Object value) {
+    if (!has(spec, setting)) {
       throw new WrongInputException(
           "the player \"%s\" knows no safe tiles, so it cannot throw the safest; name one with"
                   .formatted(spec.type().id())
               + " settings of defence, such as watchful");
     }
-    return spec;
+    return spec.with(setting.name(), value);
+  }
+
+  private static boolean has(PlayerSpec spec, Setting<?> setting) {
+    return spec.type().settings().stream().map(Setting::name).anyMatch(setting.name()::equals);
   }
 
   TurnChoice turn(SeatView view, RandomStream random) {

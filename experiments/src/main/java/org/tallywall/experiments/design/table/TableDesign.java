@@ -2,7 +2,9 @@ package org.tallywall.experiments.design.table;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
+import org.tallywall.core.card.Card;
 import org.tallywall.experiments.answer.PlayerLabel;
 import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.answer.Way;
@@ -14,6 +16,7 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.experiments.tally.TallyPlan;
+import org.tallywall.reports.schema.Show;
 import org.tallywall.reports.table.Table;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -21,8 +24,9 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * One fixed table, to see how lines and endings fall: one game a deal.
  *
  * @param players four players, East first
+ * @param show what the study is asked about; empty where it does not say
  */
-public record TableDesign(List<PlayerSpec> players) implements PlayedDesign {
+public record TableDesign(List<PlayerSpec> players, Optional<Show> show) implements PlayedDesign {
   /** The field of a study file that asks for this design. */
   static final String NAME = "table";
 
@@ -30,6 +34,7 @@ public record TableDesign(List<PlayerSpec> players) implements PlayedDesign {
    * Copies the players.
    *
    * @param players four players
+   * @param show what the study is asked about
    * @throws IllegalArgumentException if there are not four
    */
   public TableDesign {
@@ -47,6 +52,12 @@ public record TableDesign(List<PlayerSpec> players) implements PlayedDesign {
   @Override
   public Map<String, Object> fields(Function<PlayerSpec, Object> player) {
     return Map.of(NAME, players.stream().map(player).toList());
+  }
+
+  @Override
+  public Map<String, Object> telling(Card card) {
+    Show shown = show.orElseGet(() -> Show.usual(card.families().size()));
+    return Map.of(Show.FIELD, shown.text());
   }
 
   @Override

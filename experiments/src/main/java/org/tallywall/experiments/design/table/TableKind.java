@@ -2,11 +2,14 @@ package org.tallywall.experiments.design.table;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
+import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.experiments.design.DesignKind;
 import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.reports.schema.Show;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -22,7 +25,7 @@ public final class TableKind implements DesignKind {
 
   @Override
   public List<String> fields() {
-    return List.of();
+    return List.of(Show.FIELD);
   }
 
   @Override
@@ -49,6 +52,24 @@ public final class TableKind implements DesignKind {
         players.add(player);
       }
     }
-    return players.size() == 4 ? new TableDesign(players) : null;
+    Optional<Show> show = study.has(Show.FIELD) ? show(study) : Optional.empty();
+    return players.size() == 4 ? new TableDesign(players, show) : null;
+  }
+
+  private static Optional<Show> show(FieldReader study) {
+    List<String> names = Show.names();
+    String known = String.join(", ", names);
+    if (!(study.node(Show.FIELD).value() instanceof String text)) {
+      study.fault(Show.FIELD, "\"show\" is one of " + known);
+      return Optional.empty();
+    }
+    Optional<Show> show = Show.of(text);
+    if (show.isEmpty()) {
+      study.fault(
+          Show.FIELD,
+          "nothing to show is called \"%s\"; the nearest is \"%s\" (known: %s)"
+              .formatted(text, Nearest.of(text, names), known));
+    }
+    return show;
   }
 }

@@ -1,0 +1,110 @@
+package org.tallywall.strategies.setting;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.tallywall.strategies.catalog.Catalog;
+
+/** What is said of a player that has a setting at some value. */
+class SayingTest {
+  private static final Pattern PLACE = Pattern.compile("so many|so much");
+
+  /** Every setting of every player, once. */
+  private static Map<String, Setting<?>> all() {
+    Map<String, Setting<?>> all = new TreeMap<>();
+    Catalog.standard()
+        .types()
+        .forEach(type -> type.settings().forEach(setting -> all.put(setting.name(), setting)));
+    return all;
+  }
+
+  private static String at(String setting, Object value) {
+    return all().get(setting).saying().at(value);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "claims.jokers-shown-at-most | 2 | lays at most 2 jokers in one exposure",
+        "claims.jokers-shown-at-most | 1 | lays at most 1 joker in one exposure",
+        "aim.leave-pair-when-out | 1 | looks elsewhere with 1 copy of a pair's tile face up",
+        "aim.leave-pair-when-out | 9 | looks elsewhere with 9 copies of a pair's tile face up; 9 never does",
+        "discards.risk-weight | 1.0 | counts the points at risk 1 times as much as those hoped for",
+        "discards.risk-weight | 0.60 | counts the points at risk 0.6 times as much as those hoped for",
+        "claims.when-unseen-at-most | 1 | claims a tile only with at most 1 more of its kind unseen",
+        "overlooks.win | 0.02 | overlooks a win with a chance of 0.02",
+        "passes.stop-when-strangers-at-most | -1 | stops the second round with -1 tiles to spare, or fewer; -1 never stops",
+        "passes.stop-when-strangers-at-most | 2 | stops the second round with 2 tiles to spare, or fewer"
+      })
+  void number_standsWhereItBelongs(String setting, BigDecimal value, String said) {
+    assertThat(at(setting, value)).isEqualTo(said);
+  }
+
+  @Test
+  void onOff_isSaid_orDenied() {
+    assertThat(at("passes.keep-pairs", true))
+        .isEqualTo("breaks no pair in the passes while another tile can go");
+    assertThat(at("passes.keep-pairs", false))
+        .isEqualTo("does not do this (breaks no pair in the passes while another tile can go)");
+  }
+
+  @Test
+  void word_isSaidByItsMeaning() {
+    assertThat(at("jokers.exchange", "at-once")).isEqualTo("redeems a joker as soon as it can");
+    assertThat(at("jokers.exchange", "when-useful"))
+        .isEqualTo("redeems a joker where the rack is worth no less for it");
+    assertThat(at("defence.hold-back.her-tiles", "keep"))
+        .isEqualTo("keeps her tiles whatever that costs");
+  }
+
+  @Test
+  void inShort_endsBeforeTheFirstExplanation() {
+    Saying saying = all().get("defence.hold-back.away-at-least").saying();
+
+    assertThat(saying.inShort()).isEqualTo("holds back from so many tiles away");
+    assertThat(saying.inShort(new BigDecimal(4))).isEqualTo("holds back from 4 tiles away");
+    assertThat(all().get("jokers.exchange").saying().inShort()).isEqualTo("redeems a joker");
+    assertThat(all().get("jokers.exchange").saying().inShort("never"))
+        .isEqualTo("redeems a joker not at all");
+  }
+
+  /** The quoted proverb is for lists of settings. */
+  @Test
+  void everySaying_hasAPlaceForItsNumberOrWords_andDropsTheProverb() {
+    for (Setting<?> setting : all().values()) {
+      String words = setting.saying().words();
+      assertThat(words).as(setting.name()).doesNotContain("\"").isNotBlank();
+      Matcher place = PLACE.matcher(words);
+      long places = place.results().count();
+      assertThat(places).as(setting.name()).isEqualTo(isNumber(setting) ? 1 : 0);
+      for (String word : setting.words()) {
+        assertThat(words).as(setting.name()).contains(" (" + word + ")");
+        assertThat(setting.saying().at(word)).as(setting.name()).doesNotContain("(", ":");
+      }
+    }
+  }
+
+  /** Said after "a player that": a verb in the third person comes, at once or after a condition. */
+  @Test
+  void everySaying_isSaidOfAPlayer() {
+    Pattern told =
+        Pattern.compile(
+            "(never |counts |is |takes |does )?\\w+s\\b.*"
+                + "|(with|without|while|between|one away)\\b.*\\b(\\w+s)\\b.*");
+    all()
+        .values()
+        .forEach(setting -> assertThat(setting.saying().words()).as(setting.name()).matches(told));
+  }
+
+  private static boolean isNumber(Setting<?> setting) {
+    return setting.standard() instanceof BigDecimal;
+  }
+}
