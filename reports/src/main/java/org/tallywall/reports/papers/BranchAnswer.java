@@ -85,8 +85,9 @@ final class BranchAnswer {
   }
 
   private static int place(Results results, Sheet.Row row) {
+    boolean few = row.text(BranchColumns.METHOD).equals("too few");
     if (row.ranged(BranchColumns.DIFFERENCE).isEmpty()) {
-      return row.text(BranchColumns.METHOD).equals("too few") ? SELDOM : OPEN;
+      return few ? SELDOM : OPEN;
     }
     int sign = BranchWords.clear(row, results.confidence());
     return sign == 0 ? OPEN : sign < 0 ? MORE : LESS;
