@@ -10,13 +10,13 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.CalibrationPlot;
 import org.tallywall.reports.figure.Caption;
-import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.IntervalPlot.Panel;
 import org.tallywall.reports.figure.IntervalPlot.Spot;
 import org.tallywall.reports.figure.PairedDots;
 import org.tallywall.reports.figure.PartBars;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
@@ -163,7 +163,7 @@ public final class RandomFigures {
     double foretold = 0;
     for (int i = random.nextInt(12); i >= 0; i--) {
       foretold += random.nextDouble() * 8 + 0.1;
-      Estimate seen = new Estimate(foretold, foretold * 0.9, foretold * 1.1);
+      PlotValue seen = new PlotValue(foretold, foretold * 0.9, foretold * 1.1);
       points.add(new CalibrationPlot.Point(foretold, seen, 1 + random.nextInt(1_000_000)));
     }
     return new CalibrationPlot(caption(random), axis(random), axis(random), "games", points);
@@ -181,10 +181,10 @@ public final class RandomFigures {
     return random.nextInt(4) == 0 ? Standing.BASELINE : Standing.COMPARED;
   }
 
-  private static Estimate estimate(SplittableRandom random, double size) {
+  private static PlotValue estimate(SplittableRandom random, double size) {
     double value = (random.nextDouble() - 0.4) * size;
     double half = random.nextInt(8) == 0 ? 0 : (0.02 + random.nextDouble()) * size / 4;
-    return new Estimate(value, value - half, value + half);
+    return new PlotValue(value, value - half, value + half);
   }
 
   /** From hundredths to tens of thousands. */

@@ -8,13 +8,13 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.CalibrationPlot;
 import org.tallywall.reports.figure.Caption;
-import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.IntervalPlot.Panel;
 import org.tallywall.reports.figure.IntervalPlot.Spot;
 import org.tallywall.reports.figure.PairedDots;
 import org.tallywall.reports.figure.PartBars;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
@@ -239,12 +239,12 @@ public final class SampleFigures {
         label, OptionalDouble.of(first), OptionalDouble.of(second), List.of(wins, value));
   }
 
-  private static IntervalPlot.Row row(String label, Standing standing, Estimate estimate) {
+  private static IntervalPlot.Row row(String label, Standing standing, PlotValue estimate) {
     return new IntervalPlot.Row(label, standing, List.of(Spot.of(estimate)));
   }
 
-  private static Estimate estimate(double value, double low, double high) {
-    return new Estimate(value, low, high);
+  private static PlotValue estimate(double value, double low, double high) {
+    return new PlotValue(value, low, high);
   }
 
   private static Caption caption(String stem, String title) {

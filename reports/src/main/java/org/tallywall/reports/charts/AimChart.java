@@ -9,9 +9,9 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.PairedDots;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.AimColumns;
 import org.tallywall.reports.schema.FamilyColumns;
 import org.tallywall.reports.schema.HandChoiceColumns;
@@ -38,19 +38,19 @@ final class AimChart {
   private final Results results;
   private final String file;
   private final String arm;
-  private final List<Sheet.Row> rows;
+  private final List<CsvFile.Row> rows;
   private final long aimed;
 
   private AimChart(Results results, String file, String arm) {
     this.results = results;
     this.file = file;
     this.arm = arm;
-    List<Sheet.Row> all =
+    List<CsvFile.Row> all =
         results.rows(file).stream().filter(row -> row.text(FamilyColumns.ARM).equals(arm)).toList();
     this.aimed = all.stream().mapToLong(row -> row.count(AimColumns.AIMED_AFTER_PASSES)).sum();
     this.rows =
         all.stream()
-            .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count(AimColumns.WINS)))
+            .sorted(Comparator.comparingLong((CsvFile.Row row) -> -row.count(AimColumns.WINS)))
             .limit(ROWS)
             .toList();
   }
@@ -101,7 +101,7 @@ final class AimChart {
             pairs));
   }
 
-  private PairedDots.Row pair(Sheet.Row row) {
+  private PairedDots.Row pair(CsvFile.Row row) {
     OptionalDouble share = row.number(AimColumns.SHARE_OF_WINS);
     String last =
         file.equals("families")
@@ -120,7 +120,7 @@ final class AimChart {
     return share.isPresent() ? OptionalDouble.of(100 * share.getAsDouble()) : share;
   }
 
-  private static String won(Sheet.Row row, String column) {
+  private static String won(CsvFile.Row row, String column) {
     return row.ranged(column).map(Ranged::inHundred).map(share -> few(share.value())).orElse("");
   }
 
@@ -129,7 +129,7 @@ final class AimChart {
     return number(number, number > 0 && number < FEW ? 1 : 0);
   }
 
-  private String label(Sheet.Row row) {
+  private String label(CsvFile.Row row) {
     if (file.equals("families")) {
       return row.text(FamilyColumns.FAMILY);
     }

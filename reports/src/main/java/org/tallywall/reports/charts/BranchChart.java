@@ -12,8 +12,8 @@ import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Side;
 import org.tallywall.reports.figure.SquareMap.Square;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.BranchWords;
@@ -28,9 +28,9 @@ public final class BranchChart {
   private static final String DOWN = "wall";
 
   private final Results results;
-  private final List<Sheet.Row> rows;
+  private final List<CsvFile.Row> rows;
 
-  private BranchChart(Results results, List<Sheet.Row> rows) {
+  private BranchChart(Results results, List<CsvFile.Row> rows) {
     this.results = results;
     this.rows = rows;
   }
@@ -42,14 +42,14 @@ public final class BranchChart {
    * @return the figures in their order
    */
   public static List<BranchMap> all(Results results) {
-    Map<String, List<Sheet.Row>> groups = new LinkedHashMap<>();
+    Map<String, List<CsvFile.Row>> groups = new LinkedHashMap<>();
     boolean there =
         results
             .sheet(BranchColumns.FILE)
             .filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN))
             .isPresent();
     if (there) {
-      for (Sheet.Row row : results.rows(BranchColumns.FILE)) {
+      for (CsvFile.Row row : results.rows(BranchColumns.FILE)) {
         if (isShown(results, row)) {
           groups.computeIfAbsent(group(results, row), name -> new ArrayList<>()).add(row);
         }
@@ -64,14 +64,14 @@ public final class BranchChart {
     return maps;
   }
 
-  private static boolean isShown(Results results, Sheet.Row row) {
+  private static boolean isShown(Results results, CsvFile.Row row) {
     String primary = results.study().text("primary");
     String measure = row.text(BranchColumns.MEASURE);
     return measure.isEmpty() || primary.isEmpty() || measure.equals(primary);
   }
 
   /** What else tells squares apart, in words; the choices themselves, where there are several. */
-  private static String group(Results results, Sheet.Row row) {
+  private static String group(Results results, CsvFile.Row row) {
     List<String> words = new ArrayList<>();
     Object when = results.study().object("branch").get("when");
     if (when instanceof Map<?, ?> conditions) {
@@ -149,7 +149,7 @@ public final class BranchChart {
         .orElse(Square.tooFew());
   }
 
-  private Square square(Sheet.Row row) {
+  private Square square(CsvFile.Row row) {
     return row.ranged(BranchColumns.DIFFERENCE)
         .map(ranged -> ranged.inHundred().negated().estimate())
         .map(

@@ -10,8 +10,8 @@ import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.PairedDots;
 import org.tallywall.reports.figure.Standing;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.OverallColumns;
 import org.tallywall.reports.schema.PassColumns;
 import org.tallywall.reports.table.Rounding;
@@ -46,7 +46,7 @@ final class CourseCharts {
   private Optional<IntervalPlot> endings() {
     List<IntervalPlot.Row> rows = new ArrayList<>();
     List<String> sentences = new ArrayList<>();
-    for (Sheet.Row row : results.rows(OverallColumns.FILE)) {
+    for (CsvFile.Row row : results.rows(OverallColumns.FILE)) {
       if (row.text(OverallColumns.FIGURE).equals("ended")) {
         String part = part(row.text(OverallColumns.PART));
         row.ranged(OverallColumns.VALUE)
@@ -85,7 +85,7 @@ final class CourseCharts {
   private Optional<PairedDots> passes() {
     List<PairedDots.Row> rows = new ArrayList<>();
     List<String> sentences = new ArrayList<>();
-    for (Sheet.Row row : results.rows(PassColumns.FILE)) {
+    for (CsvFile.Row row : results.rows(PassColumns.FILE)) {
       OptionalDouble before = row.number(PassColumns.AWAY_BEFORE);
       OptionalDouble after = row.number(PassColumns.AWAY_AFTER);
       if (Ways.oneTable(results) && before.isPresent() && after.isPresent()) {

@@ -9,9 +9,9 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.PartBars;
 import org.tallywall.reports.figure.Standing;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Column;
@@ -41,7 +41,7 @@ final class PartChart {
   private static final int CHANGES_SHOWN = 2;
 
   private final Results results;
-  private final List<Sheet.Row> rows;
+  private final List<CsvFile.Row> rows;
   private final String baseline;
 
   private PartChart(Results results) {
@@ -70,7 +70,7 @@ final class PartChart {
             .toList();
     List<PartBars.Bar> bars = new ArrayList<>();
     List<PartBars.Change> changes = new ArrayList<>();
-    for (Sheet.Row row : rows) {
+    for (CsvFile.Row row : rows) {
       String name = Ways.label(results, row);
       changes.addAll(changes(name, bars.size()));
       Standing standing = name.equals(baseline) ? Standing.BASELINE : Standing.COMPARED;
@@ -92,7 +92,7 @@ final class PartChart {
     return notes;
   }
 
-  private static List<Double> values(Sheet.Row row) {
+  private static List<Double> values(CsvFile.Row row) {
     double games = row.count(WinRateColumns.GAMES);
     List<Double> values = new ArrayList<>();
     double rest = 100;

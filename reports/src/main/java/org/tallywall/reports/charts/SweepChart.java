@@ -9,13 +9,13 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.BandCurve.Point;
 import org.tallywall.reports.figure.Caption;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.SweepColumns;
 import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.MeasureWords;
@@ -28,7 +28,7 @@ final class SweepChart {
   private SweepChart() {}
 
   static Optional<BandCurve> of(Results results) {
-    List<Sheet.Row> rows = results.rows(SweepColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(SweepColumns.FILE);
     List<Point> points = points(rows);
     if (points.size() < 2) {
       return Optional.empty();
@@ -70,7 +70,7 @@ final class SweepChart {
             points));
   }
 
-  private static String title(Results results, List<Sheet.Row> rows) {
+  private static String title(Results results, List<CsvFile.Row> rows) {
     boolean numbers =
         rows.stream().allMatch(row -> NUMBER.matcher(row.text(SweepColumns.VALUE)).matches());
     String asked = numbers ? "At how many? " : "Compared: ";
@@ -80,7 +80,7 @@ final class SweepChart {
             .orElse(SettingWords.words(SettingWords.setting(results)));
   }
 
-  private static String first(List<Sheet.Row> rows, String column) {
+  private static String first(List<CsvFile.Row> rows, String column) {
     return rows.stream()
         .map(row -> row.text(column))
         .filter(text -> !text.isEmpty())
@@ -89,22 +89,22 @@ final class SweepChart {
   }
 
   /** Values that are numbers in order stand where they belong, others side by side. */
-  private static List<Point> points(List<Sheet.Row> rows) {
-    List<Sheet.Row> there =
+  private static List<Point> points(List<CsvFile.Row> rows) {
+    List<CsvFile.Row> there =
         rows.stream()
             .filter(row -> isBaseline(row) || row.ranged(SweepColumns.DIFFERENCE).isPresent())
             .toList();
     boolean numbers = IntStream.range(0, there.size()).allMatch(at -> inOrder(there, at));
     List<Point> points = new ArrayList<>();
     for (int at = 0; at < there.size(); at++) {
-      Sheet.Row row = there.get(at);
+      CsvFile.Row row = there.get(at);
       points.add(
           new Point(
               numbers ? row.need(SweepColumns.VALUE) : at,
               row.text(SweepColumns.VALUE),
               isBaseline(row) ? Standing.BASELINE : Standing.COMPARED,
               isBaseline(row)
-                  ? new Estimate(0, 0, 0)
+                  ? new PlotValue(0, 0, 0)
                   : row.ranged(SweepColumns.DIFFERENCE)
                       .map(Ranged::inHundred)
                       .orElseThrow()
@@ -113,11 +113,11 @@ final class SweepChart {
     return points;
   }
 
-  private static boolean isBaseline(Sheet.Row row) {
+  private static boolean isBaseline(CsvFile.Row row) {
     return row.text(SweepColumns.COMPARED_WITH).equals("yes");
   }
 
-  private static boolean inOrder(List<Sheet.Row> rows, int at) {
+  private static boolean inOrder(List<CsvFile.Row> rows, int at) {
     if (!NUMBER.matcher(rows.get(at).text(SweepColumns.VALUE)).matches()) {
       return false;
     }

@@ -44,7 +44,7 @@ public record BandCurve(
    * @param standing whether the others are compared with it
    * @param estimate the number and its range; for the one compared with, all three are 0
    */
-  public record Point(double at, String label, Standing standing, Estimate estimate) {
+  public record Point(double at, String label, Standing standing, PlotValue estimate) {
     /**
      * Takes a point.
      *

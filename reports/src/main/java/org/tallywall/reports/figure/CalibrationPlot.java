@@ -43,7 +43,7 @@ public record CalibrationPlot(
    * @param seen what came of them, and its range
    * @param count how many they were
    */
-  public record Point(double foretold, Estimate seen, long count) {
+  public record Point(double foretold, PlotValue seen, long count) {
     /**
      * Takes a point.
      *

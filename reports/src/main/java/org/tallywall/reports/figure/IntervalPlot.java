@@ -100,14 +100,14 @@ public record IntervalPlot(Caption caption, String rowsName, List<Panel> panels,
    * @param estimate the dot and its range, or none
    * @param words what stands there instead if there is none
    */
-  public record Spot(Optional<Estimate> estimate, String words) {
+  public record Spot(Optional<PlotValue> estimate, String words) {
     /**
      * Makes a spot with a dot.
      *
      * @param estimate the number and its range
      * @return the spot
      */
-    public static Spot of(Estimate estimate) {
+    public static Spot of(PlotValue estimate) {
       return new Spot(Optional.of(estimate), "");
     }
 

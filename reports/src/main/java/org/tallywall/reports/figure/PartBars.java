@@ -81,7 +81,7 @@ public record PartBars(
    * @param part the part, from 0
    * @param difference how much more of the 100 than in the bar compared with, and its range
    */
-  public record Change(int bar, int part, Estimate difference) {}
+  public record Change(int bar, int part, PlotValue difference) {}
 
   private static void check(String where, Bar bar, int parts) {
     String which = where + ", bar " + bar.label();

@@ -79,7 +79,7 @@ public record SquareMap(
    * @param estimate the difference and its range; none if there was too little to look at
    * @param sign 1 where plus is clear, −1 where minus is, else 0
    */
-  public record Square(Optional<Estimate> estimate, int sign) {
+  public record Square(Optional<PlotValue> estimate, int sign) {
     /**
      * Takes a square.
      *
@@ -88,7 +88,7 @@ public record SquareMap(
      * @throws IllegalArgumentException if a sign is called clear whose range does not leave out 0
      */
     public Square {
-      int range = estimate.map(Estimate::clearSign).orElse(0);
+      int range = estimate.map(PlotValue::clearSign).orElse(0);
       Demand.that(sign == 0 || sign == range, "a square", "the sign is not that of the range");
     }
 
@@ -98,7 +98,7 @@ public record SquareMap(
      * @param estimate the difference and its range
      * @return the square
      */
-    public static Square of(Estimate estimate) {
+    public static Square of(PlotValue estimate) {
       return new Square(Optional.of(estimate), estimate.clearSign());
     }
 
@@ -109,7 +109,7 @@ public record SquareMap(
      * @param estimate the difference and its range
      * @return the square
      */
-    public static Square unclear(Estimate estimate) {
+    public static Square unclear(PlotValue estimate) {
       return new Square(Optional.of(estimate), 0);
     }
 

@@ -5,8 +5,8 @@ import java.util.List;
 import org.tallywall.reports.charts.BranchChart;
 import org.tallywall.reports.charts.BranchMap;
 import org.tallywall.reports.document.Part;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.MeasureWords;
@@ -56,7 +56,7 @@ final class BranchAnswer {
   private static String headline(Results results) {
     String primary = results.study().text("primary");
     int[] counts = new int[4];
-    List<Sheet.Row> rows =
+    List<CsvFile.Row> rows =
         results.rows(BranchColumns.FILE).stream()
             .filter(row -> primary.isEmpty() || row.text(BranchColumns.MEASURE).equals(primary))
             .toList();
@@ -84,7 +84,7 @@ final class BranchAnswer {
     return count == 0 ? "" : words.formatted(count);
   }
 
-  private static int place(Results results, Sheet.Row row) {
+  private static int place(Results results, CsvFile.Row row) {
     boolean few = row.text(BranchColumns.METHOD).equals("too few");
     if (row.ranged(BranchColumns.DIFFERENCE).isEmpty()) {
       return few ? SELDOM : OPEN;

@@ -6,10 +6,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.tallywall.reports.document.Part;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Facts;
 import org.tallywall.reports.results.PrettyJson;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.RuleColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
@@ -106,7 +106,7 @@ public final class Provenance {
 
   /** Every switch of the rules; none where the folder does not have them. */
   Optional<Table> rules() {
-    List<Sheet.Row> rows = results.rows(RuleColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(RuleColumns.FILE);
     List<Pick> picks = RuleColumns.all().stream().map(column -> Pick.words(column)).toList();
     return rows.isEmpty()
         ? Optional.empty()

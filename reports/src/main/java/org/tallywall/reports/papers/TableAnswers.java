@@ -6,9 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.Show;
 import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.tables.RatingNeighbors;
@@ -35,7 +35,7 @@ final class TableAnswers {
   }
 
   private String headline() {
-    List<Sheet.Row> rows = Ways.rows(results);
+    List<CsvFile.Row> rows = Ways.rows(results);
     if (!Ways.oneTable(results) || rows.isEmpty()) {
       return rows.isEmpty() ? "This study compared nothing." : most(rows);
     }
@@ -43,12 +43,12 @@ final class TableAnswers {
   }
 
   /** Who won most; said with the others that this run does not tell apart from it. */
-  private String most(List<Sheet.Row> rows) {
-    List<Sheet.Row> ranked =
+  private String most(List<CsvFile.Row> rows) {
+    List<CsvFile.Row> ranked =
         rows.stream()
             .filter(row -> row.ranged(WinRateColumns.WIN_RATE).isPresent())
             .sorted(
-                Comparator.comparingDouble((Sheet.Row row) -> -row.need(WinRateColumns.WIN_RATE)))
+                Comparator.comparingDouble((CsvFile.Row row) -> -row.need(WinRateColumns.WIN_RATE)))
             .toList();
     if (ranked.isEmpty()) {
       return "This study compared nothing.";
@@ -68,7 +68,7 @@ final class TableAnswers {
   }
 
   /** By the range of their difference where there is one, else where the two ranges overlap. */
-  private boolean isClose(Sheet.Row best, Sheet.Row other) {
+  private boolean isClose(CsvFile.Row best, CsvFile.Row other) {
     boolean overlap =
         other.ranged(WinRateColumns.WIN_RATE).orElseThrow().high()
             >= best.ranged(WinRateColumns.WIN_RATE).orElseThrow().low();
@@ -86,7 +86,7 @@ final class TableAnswers {
   }
 
   private Optional<String> seats() {
-    List<Sheet.Row> rows = Ways.rows(results);
+    List<CsvFile.Row> rows = Ways.rows(results);
     boolean mixed =
         rows.stream().map(row -> row.text(WinRateColumns.PLAYER)).distinct().count() > 1;
     return Ways.oneTable(results) && mixed

@@ -1,6 +1,6 @@
 package org.tallywall.reports.results;
 
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.table.Cell;
 
 /**
@@ -34,8 +34,8 @@ public record Ranged(double value, double low, double high) {
    *
    * @return the same three
    */
-  public Estimate estimate() {
-    return new Estimate(value, low, high);
+  public PlotValue estimate() {
+    return new PlotValue(value, low, high);
   }
 
   /**

@@ -16,7 +16,7 @@ import java.util.Optional;
  *     finished; empty for a finished run of this version
  */
 public record Results(
-    Path folder, Facts manifest, Facts study, Map<String, Sheet> sheets, List<String> remarks) {
+    Path folder, Facts manifest, Facts study, Map<String, CsvFile> sheets, List<String> remarks) {
   /**
    * Copies the collections.
    *
@@ -37,7 +37,7 @@ public record Results(
    * @param name its name without the ending
    * @return the file, if the folder has it
    */
-  public Optional<Sheet> sheet(String name) {
+  public Optional<CsvFile> sheet(String name) {
     return Optional.ofNullable(sheets.get(name));
   }
 
@@ -47,8 +47,8 @@ public record Results(
    * @param name its name without the ending
    * @return its rows; none if the folder does not have it
    */
-  public List<Sheet.Row> rows(String name) {
-    return sheet(name).map(Sheet::rows).orElse(List.of());
+  public List<CsvFile.Row> rows(String name) {
+    return sheet(name).map(CsvFile::rows).orElse(List.of());
   }
 
   /**

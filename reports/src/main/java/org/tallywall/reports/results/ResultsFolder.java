@@ -57,7 +57,7 @@ public final class ResultsFolder {
     if (!isComplete(manifest)) {
       throw notComplete(manifest, study);
     }
-    TreeMap<String, Sheet> sheets = sheets();
+    TreeMap<String, CsvFile> sheets = sheets();
     if (sheets.isEmpty()) {
       throw new WrongResultsException(
           "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
@@ -97,8 +97,8 @@ public final class ResultsFolder {
     return SmallJson.read(folder.resolve(name));
   }
 
-  private TreeMap<String, Sheet> sheets() {
-    TreeMap<String, Sheet> sheets = new TreeMap<>();
+  private TreeMap<String, CsvFile> sheets() {
+    TreeMap<String, CsvFile> sheets = new TreeMap<>();
     List<Path> files;
     try (Stream<Path> inside = Files.list(folder)) {
       files = inside.filter(file -> OWN.matcher(file.getFileName().toString()).matches()).toList();
@@ -107,7 +107,7 @@ public final class ResultsFolder {
     }
     for (Path file : files) {
       String name = file.getFileName().toString();
-      sheets.put(name.substring(0, name.length() - ENDING.length()), SheetReader.read(file));
+      sheets.put(name.substring(0, name.length() - ENDING.length()), CsvFileReader.read(file));
     }
     return sheets;
   }

@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.tallywall.reports.figure.CalibrationPlot;
 import org.tallywall.reports.figure.CalibrationPlot.Point;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.table.CellText;
@@ -65,7 +65,7 @@ final class CalibrationDrawing {
     sketch.line(field.x(), field.bottom(), field.right(), field.y(), Stroke.ZERO);
     for (Point point : plot.points()) {
       double x = across.at(point.foretold());
-      Estimate seen = point.seen();
+      PlotValue seen = point.seen();
       Sketch group = sketch.group(foretold(point) + ": " + seen.text(SIGN));
       double low = Math.min(field.bottom(), up.at(seen.low()));
       group.line(x, low, x, up.at(seen.high()), Stroke.RANGE);
@@ -88,6 +88,6 @@ final class CalibrationDrawing {
 
   private static String foretold(Point point) {
     BigDecimal rounded = Rounding.nearest(point.foretold(), 1);
-    return Estimate.number(rounded, SIGN);
+    return PlotValue.number(rounded, SIGN);
   }
 }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.BandCurve.Point;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
@@ -79,7 +79,7 @@ final class CurveDrawing {
   }
 
   private void band(Ruler up, double[] places) {
-    List<Estimate> all = curve.points().stream().map(Point::estimate).toList();
+    List<PlotValue> all = curve.points().stream().map(Point::estimate).toList();
     Path band = Path.at(places[0], up.at(all.get(0).high()));
     Path line = Path.at(places[0], up.at(all.get(0).value()));
     for (int i = 1; i < places.length; i++) {
@@ -97,7 +97,7 @@ final class CurveDrawing {
     boolean room = nearest(places) >= widestValue() + GAP;
     for (int i = 0; i < places.length; i++) {
       Point point = curve.points().get(i);
-      Estimate estimate = point.estimate();
+      PlotValue estimate = point.estimate();
       Sketch group = sketch.group(point.label() + ": " + estimate.text(sign));
       double top = up.at(Math.max(estimate.high(), estimate.value()));
       group.line(places[i], up.at(estimate.low()), places[i], up.at(estimate.high()), Stroke.RANGE);

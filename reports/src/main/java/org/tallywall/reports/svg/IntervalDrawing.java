@@ -3,10 +3,10 @@ package org.tallywall.reports.svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.IntervalPlot.Panel;
 import org.tallywall.reports.figure.IntervalPlot.Spot;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
@@ -97,13 +97,13 @@ final class IntervalDrawing {
   }
 
   private static Ruler ruler(Panel panel, List<Spot> spots, Box field) {
-    List<Estimate> all = spots.stream().map(Spot::estimate).flatMap(Optional::stream).toList();
+    List<PlotValue> all = spots.stream().map(Spot::estimate).flatMap(Optional::stream).toList();
     Range range = Range.of(all);
     range = panel.scale() == Scale.DIFFERENCE || all.isEmpty() ? range.with(0) : range;
     return Ruler.across(range.low(), range.high(), field, panel.scale().sign());
   }
 
-  private void mark(Ruler ruler, double y, Standing standing, Estimate estimate) {
+  private void mark(Ruler ruler, double y, Standing standing, PlotValue estimate) {
     double from = ruler.at(estimate.low());
     double to = ruler.at(estimate.high());
     sketch.line(from, y, to, y, Stroke.RANGE);
@@ -128,7 +128,7 @@ final class IntervalDrawing {
     if (spot.estimate().isEmpty()) {
       return Lines.wrap(spot.words(), MOST_WORDS, Face.SMALL);
     }
-    Estimate estimate = spot.estimate().get();
+    PlotValue estimate = spot.estimate().get();
     return twoLines
         ? List.of(estimate.valueText(sign), "(" + estimate.rangeText(sign) + ")")
         : List.of(estimate.text(sign));

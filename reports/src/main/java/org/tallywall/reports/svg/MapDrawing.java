@@ -3,7 +3,7 @@ package org.tallywall.reports.svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
@@ -141,7 +141,7 @@ final class MapDrawing {
 
   /** The difference and its range below. */
   private void numbers(Sketch group, Box box, Square square) {
-    Estimate estimate = square.estimate().orElseThrow();
+    PlotValue estimate = square.estimate().orElseThrow();
     String value = estimate.valueText(Sign.PLUS_AND_MINUS);
     List<String> range = range(square, box.width());
     double high = Face.STRONG.lineHeight() + range.size() * Face.SMALL.lineHeight();

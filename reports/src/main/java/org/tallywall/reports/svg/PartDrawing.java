@@ -4,10 +4,10 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.PartBars;
 import org.tallywall.reports.figure.PartBars.Bar;
 import org.tallywall.reports.figure.PartBars.Change;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.table.Rounding;
 
@@ -192,6 +192,6 @@ final class PartDrawing {
 
   private static String number(Bar bar, int part) {
     BigDecimal rounded = Rounding.nearest(bar.values().get(part), PLACES);
-    return Estimate.number(rounded, Sign.MINUS_ONLY);
+    return PlotValue.number(rounded, Sign.MINUS_ONLY);
   }
 }

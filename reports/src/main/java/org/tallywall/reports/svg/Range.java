@@ -1,7 +1,7 @@
 package org.tallywall.reports.svg;
 
 import java.util.List;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 
 /**
  * The numbers that an axis must reach.
@@ -11,12 +11,12 @@ import org.tallywall.reports.figure.Estimate;
  */
 record Range(double low, double high) {
   /** The range of some estimates and their limits; 0 to 1 if there is none. */
-  static Range of(List<Estimate> estimates) {
+  static Range of(List<PlotValue> estimates) {
     if (estimates.isEmpty()) {
       return new Range(0, 1);
     }
     Range range = null;
-    for (Estimate e : estimates) {
+    for (PlotValue e : estimates) {
       Range own = new Range(Math.min(e.low(), e.value()), Math.max(e.high(), e.value()));
       range = range == null ? own : range.with(own.low()).with(own.high());
     }

@@ -1,7 +1,7 @@
 package org.tallywall.reports.svg;
 
 import java.util.List;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
 
 /**
@@ -35,7 +35,7 @@ record Ruler(Ticks ticks, double from, double to) {
   }
 
   static List<String> labels(Ticks ticks, Sign sign) {
-    return ticks.values().stream().map(value -> Estimate.number(value, sign)).toList();
+    return ticks.values().stream().map(value -> PlotValue.number(value, sign)).toList();
   }
 
   /** Upright grid lines and, below, their numbers, as far as these have room. */

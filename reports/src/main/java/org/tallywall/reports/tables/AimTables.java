@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.AimColumns;
 import org.tallywall.reports.schema.FamilyColumns;
 import org.tallywall.reports.schema.HandChoiceColumns;
@@ -40,7 +40,7 @@ public final class AimTables {
    * @return the table
    */
   public Table lines() {
-    List<Sheet.Row> rows = results.rows(HandChoiceColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(HandChoiceColumns.FILE);
     List<Pick> picks = line(rows);
     if (!lines.isEmpty()) {
       picks.add(
@@ -64,7 +64,7 @@ public final class AimTables {
    * @return the table
    */
   public Table familiesInShort() {
-    List<Sheet.Row> rows = byWins(FamilyColumns.FILE);
+    List<CsvFile.Row> rows = byWins(FamilyColumns.FILE);
     List<Pick> picks = family(rows);
     inShort(picks);
     return Pick.table("sections-in-short", "What you aim at, what wins", picks, rows)
@@ -79,7 +79,7 @@ public final class AimTables {
    * @return the table
    */
   public Table linesInShort() {
-    List<Sheet.Row> rows = byWins(HandChoiceColumns.FILE);
+    List<CsvFile.Row> rows = byWins(HandChoiceColumns.FILE);
     List<Pick> picks = line(rows);
     inShort(picks);
     return Pick.table(
@@ -92,9 +92,9 @@ public final class AimTables {
         .build();
   }
 
-  private List<Sheet.Row> byWins(String file) {
+  private List<CsvFile.Row> byWins(String file) {
     return results.rows(file).stream()
-        .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count(AimColumns.WINS)))
+        .sorted(Comparator.comparingLong((CsvFile.Row row) -> -row.count(AimColumns.WINS)))
         .toList();
   }
 
@@ -104,13 +104,13 @@ public final class AimTables {
    * @return the table
    */
   public Table linesInPlay() {
-    List<Sheet.Row> rows = results.rows(HandChoiceColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(HandChoiceColumns.FILE);
     List<Pick> picks = line(rows);
     play(picks);
     return Pick.table("lines-in-play", "How each line is played", picks, rows).build();
   }
 
-  private List<Pick> line(List<Sheet.Row> rows) {
+  private List<Pick> line(List<CsvFile.Row> rows) {
     List<Pick> picks = new ArrayList<>();
     arm(picks, rows);
     picks.add(Pick.words(HandChoiceColumns.LINE));
@@ -125,7 +125,7 @@ public final class AimTables {
    * @return the table
    */
   public Table families() {
-    List<Sheet.Row> rows = results.rows(FamilyColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(FamilyColumns.FILE);
     List<Pick> picks = family(rows);
     picks.add(Pick.count(FamilyColumns.LINES));
     picks.add(Pick.count(FamilyColumns.WAYS));
@@ -141,20 +141,20 @@ public final class AimTables {
    * @return the table
    */
   public Table familiesInPlay() {
-    List<Sheet.Row> rows = results.rows(FamilyColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(FamilyColumns.FILE);
     List<Pick> picks = family(rows);
     play(picks);
     return Pick.table("sections-in-play", "How each section is played", picks, rows).build();
   }
 
-  private List<Pick> family(List<Sheet.Row> rows) {
+  private List<Pick> family(List<CsvFile.Row> rows) {
     List<Pick> picks = new ArrayList<>();
     arm(picks, rows);
     picks.add(Pick.words(FamilyColumns.FAMILY));
     return picks;
   }
 
-  private void arm(List<Pick> picks, List<Sheet.Row> rows) {
+  private void arm(List<Pick> picks, List<CsvFile.Row> rows) {
     if (Ways.several(rows)) {
       picks.add(Pick.arm(results, FamilyColumns.ARM));
     }
@@ -187,7 +187,7 @@ public final class AimTables {
     picks.add(Pick.mean(AimColumns.POINTS_WHEN_WON));
   }
 
-  private String explained(List<Pick> picks, List<Sheet.Row> rows) {
+  private String explained(List<Pick> picks, List<CsvFile.Row> rows) {
     String ranges = Pick.ranges(results, picks, rows);
     return "A player aims at one line at a time, as the player itself reports."
         + (ranges.isEmpty() ? "" : " " + ranges);

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.EndingColumns;
 import org.tallywall.reports.schema.PassColumns;
 import org.tallywall.reports.table.Cell;
@@ -50,7 +50,7 @@ public final class CourseTables {
    * @return the table
    */
   public Table endings() {
-    List<Sheet.Row> rows = results.rows(EndingColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(EndingColumns.FILE);
     boolean several = Ways.several(rows);
     List<Column> ends = ENDS.stream().filter(end -> came(rows, end)).toList();
     TableBuilder table = Table.builder("when-games-end", "When and how 100 games end");
@@ -83,7 +83,7 @@ public final class CourseTables {
     return table.build();
   }
 
-  private static boolean came(List<Sheet.Row> rows, Column end) {
+  private static boolean came(List<CsvFile.Row> rows, Column end) {
     return end.equals(EndingColumns.GAMES) || rows.stream().anyMatch(row -> row.count(end) > 0);
   }
 
@@ -105,9 +105,10 @@ public final class CourseTables {
   }
 
   /** Ends by way of playing and bin, in the order of the file; the empty wall has a bin of -1. */
-  private static Map<String, Map<Integer, double[]>> bins(List<Sheet.Row> rows, List<Column> ends) {
+  private static Map<String, Map<Integer, double[]>> bins(
+      List<CsvFile.Row> rows, List<Column> ends) {
     Map<String, Map<Integer, double[]>> all = new LinkedHashMap<>();
-    for (Sheet.Row row : rows) {
+    for (CsvFile.Row row : rows) {
       int wall = (int) row.count(EndingColumns.WALL);
       int bin = wall == 0 ? -1 : (wall - 1) / STEP;
       double[] sums =
@@ -126,7 +127,7 @@ public final class CourseTables {
    * @return the table
    */
   public Table passes() {
-    List<Sheet.Row> rows = results.rows(PassColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(PassColumns.FILE);
     List<Pick> picks = new ArrayList<>();
     if (Ways.several(rows)) {
       picks.add(Pick.arm(results, PassColumns.ARM));
@@ -146,7 +147,7 @@ public final class CourseTables {
         .build();
   }
 
-  private static OptionalDouble blind(Sheet.Row row) {
+  private static OptionalDouble blind(CsvFile.Row row) {
     if (row.number(PassColumns.BLIND_0).isEmpty()) {
       return OptionalDouble.empty();
     }

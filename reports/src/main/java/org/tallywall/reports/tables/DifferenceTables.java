@@ -5,9 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -157,7 +157,7 @@ public final class DifferenceTables {
   }
 
   private List<Cell> figures(Compared one) {
-    Sheet.Row row = one.row();
+    CsvFile.Row row = one.row();
     OptionalDouble detectable = row.number(DifferenceColumns.DETECTABLE);
     boolean itself = one.isBaseline();
     boolean counted = !row.text(DifferenceColumns.DISCORDANT).isEmpty();

@@ -3,9 +3,9 @@ package org.tallywall.reports.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.schema.DefenceColumns;
 import org.tallywall.reports.table.Table;
@@ -37,7 +37,7 @@ public final class EffectTables {
    * @param row a row of the file
    * @return the words
    */
-  public static String clear(Sheet.Row row) {
+  public static String clear(CsvFile.Row row) {
     Optional<Ranged> difference = row.ranged(DefenceColumns.DIFFERENCE);
     if (difference.isEmpty()) {
       return "too few to say";

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.schema.DefenceColumns;
 import org.tallywall.reports.schema.DifferenceColumns;
@@ -80,7 +80,7 @@ public final class OtherTables {
    * @param sheet the file
    * @return the table
    */
-  public static Table table(String name, Sheet sheet) {
+  public static Table table(String name, CsvFile sheet) {
     List<Pick> picks = new ArrayList<>();
     for (String column : sheet.columns()) {
       boolean limit = column.endsWith("-low") || column.endsWith("-high");
@@ -100,7 +100,7 @@ public final class OtherTables {
     }
   }
 
-  private static Pick pick(String name, Sheet sheet) {
+  private static Pick pick(String name, CsvFile sheet) {
     String heading = name.equals("arm") ? "way of playing" : name.replace('-', ' ');
     String meaning = "See columns.md.";
     boolean ranged = sheet.has(name + "-low") && sheet.has(name + "-high");
@@ -119,7 +119,7 @@ public final class OtherTables {
     return Pick.words(Column.text(name, meaning).headed(heading));
   }
 
-  private static boolean isNumbers(String name, Sheet sheet) {
+  private static boolean isNumbers(String name, CsvFile sheet) {
     return sheet.rows().stream().map(row -> row.text(name)).allMatch(OtherTables::isNumber);
   }
 
@@ -127,7 +127,7 @@ public final class OtherTables {
     return text.isEmpty() || text.matches("-?\\d+(\\.\\d+)?");
   }
 
-  private static boolean isCounts(String name, Sheet sheet) {
+  private static boolean isCounts(String name, CsvFile sheet) {
     return sheet.rows().stream().map(row -> row.text(name)).allMatch(t -> t.matches("\\d{0,15}"));
   }
 }

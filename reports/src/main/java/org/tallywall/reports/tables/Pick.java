@@ -3,8 +3,8 @@ package org.tallywall.reports.tables;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -18,7 +18,7 @@ import org.tallywall.reports.words.Wording;
  * @param column the column
  * @param cell makes its cell
  */
-public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
+public record Pick(Column column, Function<CsvFile.Row, Cell> cell) {
 
   private static final String IN_HUNDRED = "in 100 games";
 
@@ -30,7 +30,7 @@ public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
    * @param text makes the words of a row
    * @return the column
    */
-  public static Pick words(String name, String meaning, Function<Sheet.Row, String> text) {
+  public static Pick words(String name, String meaning, Function<CsvFile.Row, String> text) {
     return words(Column.text(name, meaning), text);
   }
 
@@ -41,7 +41,7 @@ public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
    * @param text makes the words of a row
    * @return the column
    */
-  public static Pick words(Column column, Function<Sheet.Row, String> text) {
+  public static Pick words(Column column, Function<CsvFile.Row, String> text) {
     return new Pick(column, row -> Cell.text(text.apply(row)));
   }
 
@@ -94,7 +94,7 @@ public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
    * @param share makes the share of a row
    * @return the column
    */
-  public static Pick inHundred(Column column, Function<Sheet.Row, OptionalDouble> share) {
+  public static Pick inHundred(Column column, Function<CsvFile.Row, OptionalDouble> share) {
     Column shown =
         Column.decimal(column.name(), IN_HUNDRED, column.meaning())
             .headed(column.heading())
@@ -134,12 +134,12 @@ public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
   }
 
   /** What the ranges of these columns are; empty where none of the rows has one. */
-  static String ranges(Results results, List<Pick> picks, List<Sheet.Row> rows) {
+  static String ranges(Results results, List<Pick> picks, List<CsvFile.Row> rows) {
     boolean any = rows.stream().anyMatch(row -> picks.stream().anyMatch(pick -> pick.isRange(row)));
     return any ? Wording.ranges(results.confidence()) : "";
   }
 
-  private boolean isRange(Sheet.Row row) {
+  private boolean isRange(CsvFile.Row row) {
     return cell.apply(row) instanceof Cell.Interval;
   }
 
@@ -160,7 +160,7 @@ public record Pick(Column column, Function<Sheet.Row, Cell> cell) {
    * @return the table, to be added to
    */
   public static TableBuilder table(
-      String stem, String title, List<Pick> picks, List<Sheet.Row> rows) {
+      String stem, String title, List<Pick> picks, List<CsvFile.Row> rows) {
     TableBuilder table = Table.builder(stem, title);
     table.columns(picks.stream().map(Pick::column).toList());
     rows.forEach(row -> table.row(picks.stream().map(pick -> pick.cell().apply(row)).toList()));

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.RatingColumns;
 import org.tallywall.reports.schema.RatingDifferenceColumns;
 
@@ -81,6 +81,6 @@ public final class RatingNeighbors {
         .filter(row -> row.text(RatingDifferenceColumns.ARM).equals(upper))
         .filter(row -> row.text(RatingDifferenceColumns.OTHER).equals(lower))
         .findFirst()
-        .flatMap((Sheet.Row row) -> row.ranged(RatingDifferenceColumns.DIFFERENCE));
+        .flatMap((CsvFile.Row row) -> row.ranged(RatingDifferenceColumns.DIFFERENCE));
   }
 }

@@ -3,9 +3,9 @@ package org.tallywall.reports.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.RatingColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.CellText;
@@ -24,7 +24,7 @@ public final class RatingTable {
    * @return the table
    */
   public static Table of(Results results) {
-    List<Sheet.Row> rows = results.rows(RatingColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(RatingColumns.FILE);
     boolean never =
         rows.stream().anyMatch(row -> row.number(RatingColumns.RATING_BELOW).isPresent());
     List<Pick> picks = new ArrayList<>();
@@ -57,7 +57,7 @@ public final class RatingTable {
         .build();
   }
 
-  private static Cell strength(Sheet.Row row) {
+  private static Cell strength(CsvFile.Row row) {
     return row.ranged(RatingColumns.RATING)
         .map(Ranged::cell)
         .orElse(Cell.decimal(row.number(RatingColumns.RATING)));
@@ -68,7 +68,7 @@ public final class RatingTable {
    * (Clopper and Pearson, Biometrika 26, 1934, 404–413) is 1 less the n-th root of the chance
    * beyond it.
    */
-  private static String limit(Sheet.Row row, double confidence) {
+  private static String limit(CsvFile.Row row, double confidence) {
     long deals = row.count(RatingColumns.DEALS);
     double most = 1 - Math.pow((1 - confidence) / 2, 1.0 / deals);
     String number = CellText.grouped(Long.toString(deals));
@@ -78,7 +78,7 @@ public final class RatingTable {
   }
 
   /** Rounded up to a tenth, so that "below" stays true. */
-  private static Cell below(Sheet.Row row) {
+  private static Cell below(CsvFile.Row row) {
     OptionalDouble limit = row.number(RatingColumns.RATING_BELOW);
     return limit.isPresent()
         ? Cell.decimal(Math.ceil(10 * limit.getAsDouble()) / 10)

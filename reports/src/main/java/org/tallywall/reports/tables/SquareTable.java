@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -43,7 +43,7 @@ public final class SquareTable {
    */
   public static Optional<Table> brief(Results results) {
     String primary = results.study().text("primary");
-    List<Sheet.Row> rows =
+    List<CsvFile.Row> rows =
         results.rows(BranchColumns.FILE).stream()
             .filter(row -> primary.isEmpty() || row.text(BranchColumns.MEASURE).equals(primary))
             .filter(row -> row.number(BranchColumns.DIFFERENCE).isPresent())
@@ -66,14 +66,14 @@ public final class SquareTable {
             .build());
   }
 
-  private static String title(Sheet.Row row) {
+  private static String title(CsvFile.Row row) {
     String measure = row.text(BranchColumns.MEASURE);
     return BranchWords.sentence(
         MeasureWords.of(measure).map(MeasureWords::heading).orElse(measure));
   }
 
   private static List<Pick> situation(Results results) {
-    Sheet sheet = results.sheet(BranchColumns.FILE).orElseThrow();
+    CsvFile sheet = results.sheet(BranchColumns.FILE).orElseThrow();
     return SITUATION.stream().filter(sheet::has).map(Pick::count).toList();
   }
 
@@ -94,7 +94,7 @@ public final class SquareTable {
   }
 
   /** The file has the second choice less the first. */
-  private static Cell difference(Sheet.Row row) {
+  private static Cell difference(CsvFile.Row row) {
     return row.ranged(BranchColumns.DIFFERENCE)
         .map(ranged -> ranged.inHundred().negated().cell())
         .orElseGet(
@@ -104,11 +104,11 @@ public final class SquareTable {
             });
   }
 
-  private static String plain(Sheet.Row row, Column option) {
+  private static String plain(CsvFile.Row row, Column option) {
     return BranchWords.plain(row.text(option));
   }
 
-  private static String clear(Results results, Sheet.Row row) {
+  private static String clear(Results results, CsvFile.Row row) {
     if (row.ranged(BranchColumns.DIFFERENCE).isEmpty()) {
       return row.text(BranchColumns.METHOD).equals("too few")
           ? "too few to say"

@@ -2,8 +2,8 @@ package org.tallywall.reports.tables;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.DefenceColumns;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -31,7 +31,7 @@ final class StepTable {
             Pick.rangeInHundred(DefenceColumns.DIFFERENCE),
             Pick.words("told-apart", "Whether plus or minus is clear.", EffectTables::clear)
                 .headed("clear?"));
-    List<Sheet.Row> rows = results.rows(DefenceColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(DefenceColumns.FILE);
     String ranges = Pick.ranges(results, picks, rows);
     TableBuilder table =
         Pick.table(
@@ -50,7 +50,7 @@ final class StepTable {
     return table.build();
   }
 
-  private static OptionalDouble ofGames(Sheet.Row row, Column count) {
+  private static OptionalDouble ofGames(CsvFile.Row row, Column count) {
     return Pick.quotient(row.number(count), row.count(DefenceColumns.SEAT_GAMES));
   }
 }

@@ -2,8 +2,8 @@ package org.tallywall.reports.tables;
 
 import java.util.List;
 import java.util.Optional;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.WayColumns;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.words.Ways;
@@ -20,7 +20,7 @@ public final class WayTables {
    * @return the table; empty where no way differs
    */
   public static Optional<Table> of(Results results) {
-    List<Sheet.Row> rows = results.rows(WayColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(WayColumns.FILE);
     if (rows.isEmpty()) {
       return Optional.empty();
     }

@@ -3,8 +3,8 @@ package org.tallywall.reports.tables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -110,7 +110,7 @@ public final class WinTables {
     return picks;
   }
 
-  private static String player(Sheet.Row row) {
+  private static String player(CsvFile.Row row) {
     String player = row.text(WinRateColumns.PLAYER);
     return player.equals("all") ? "all four players" : player;
   }
@@ -124,7 +124,7 @@ public final class WinTables {
             WinRateColumns.ONE_AWAY_REACHED, row -> row.number(WinRateColumns.ONE_AWAY_REACHED)));
   }
 
-  private static OptionalDouble ofDecided(Sheet.Row row) {
+  private static OptionalDouble ofDecided(CsvFile.Row row) {
     long decided =
         row.count(WinRateColumns.GAMES)
             - row.count(WinRateColumns.WALL_GAME)
@@ -137,7 +137,7 @@ public final class WinTables {
         column, row -> Pick.quotient(row.number(column), row.count(WinRateColumns.GAMES)));
   }
 
-  private Table wins(String stem, List<Pick> picks, List<Sheet.Row> rows) {
+  private Table wins(String stem, List<Pick> picks, List<CsvFile.Row> rows) {
     String ranges = Pick.ranges(results, picks, rows);
     TableBuilder table = Pick.table(stem, title(), picks, rows);
     return (ranges.isEmpty() ? table : table.note(ranges)).build();

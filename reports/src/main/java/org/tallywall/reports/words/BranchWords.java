@@ -1,8 +1,8 @@
 package org.tallywall.reports.words;
 
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.BranchColumns;
 
 /**
@@ -28,7 +28,7 @@ public record BranchWords(String first, String second) {
    * @param row a row of the file
    * @return the words
    */
-  public static BranchWords of(Sheet.Row row) {
+  public static BranchWords of(CsvFile.Row row) {
     return new BranchWords(row.text(BranchColumns.COMPARED_WITH), row.text(BranchColumns.OPTION));
   }
 
@@ -103,7 +103,7 @@ public record BranchWords(String first, String second) {
    * @param confidence the level of ranges, between 0 and 1
    * @return 1, -1, or 0 where it cannot be told
    */
-  public static int clear(Sheet.Row row, double confidence) {
+  public static int clear(CsvFile.Row row, double confidence) {
     OptionalDouble holm = row.number(BranchColumns.P_HOLM);
     boolean clear = holm.isPresent() && holm.getAsDouble() < 1 - confidence;
     return clear

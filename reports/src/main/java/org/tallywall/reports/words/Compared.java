@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.DifferenceColumns;
 
 /**
@@ -27,7 +27,7 @@ public record Compared(
     String role,
     Optional<Ranged> difference,
     String verdict,
-    Sheet.Row row) {
+    CsvFile.Row row) {
 
   /**
    * All comparisons of the folder, in the order of the file.
@@ -38,7 +38,7 @@ public record Compared(
   public static List<Compared> all(Results results) {
     List<Compared> all = new ArrayList<>();
     Optional<Stops> stops = Stops.of(results);
-    for (Sheet.Row row : results.rows(DifferenceColumns.FILE)) {
+    for (CsvFile.Row row : results.rows(DifferenceColumns.FILE)) {
       String arm = Ways.name(results, row.text(DifferenceColumns.ARM));
       String verdict =
           stops
@@ -52,7 +52,7 @@ public record Compared(
     return all.stream().filter(one -> !one.measure().isEmpty()).toList();
   }
 
-  private static Compared of(Sheet.Row row, String arm, String baseline, String verdict) {
+  private static Compared of(CsvFile.Row row, String arm, String baseline, String verdict) {
     return new Compared(
         arm,
         baseline,

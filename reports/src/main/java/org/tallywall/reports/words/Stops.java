@@ -4,9 +4,9 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.schema.StoppingColumns;
 import org.tallywall.reports.table.CellText;
@@ -17,11 +17,11 @@ import org.tallywall.reports.table.Rounding;
 public final class Stops {
   private static final String VERDICT = "verdict";
 
-  private final Sheet.Row row;
-  private final List<Sheet.Row> rows;
+  private final CsvFile.Row row;
+  private final List<CsvFile.Row> rows;
   private final double confidence;
 
-  private Stops(List<Sheet.Row> rows, double confidence) {
+  private Stops(List<CsvFile.Row> rows, double confidence) {
     this.row = rows.get(0);
     this.rows = rows;
     this.confidence = confidence;
@@ -34,7 +34,7 @@ public final class Stops {
    * @return what there is, if there is any
    */
   public static Optional<Stops> of(Results results) {
-    List<Sheet.Row> rows = results.rows(StoppingColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(StoppingColumns.FILE);
     return rows.isEmpty() ? Optional.empty() : Optional.of(new Stops(rows, results.confidence()));
   }
 

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.AimColumns;
 import org.tallywall.reports.schema.FamilyColumns;
 import org.tallywall.reports.schema.HandChoiceColumns;
@@ -49,7 +49,7 @@ public final class TableHeadline {
 
   private String seats() {
     List<String> seats = new ArrayList<>();
-    for (Sheet.Row row : Ways.rows(results)) {
+    for (CsvFile.Row row : Ways.rows(results)) {
       String won = row.ranged(WinRateColumns.WIN_RATE).map(TableHeadline::inHundred).orElse("none");
       seats.add(Ways.seat(row) + " " + (seats.isEmpty() ? "won " : "") + won);
     }
@@ -58,17 +58,17 @@ public final class TableHeadline {
 
   /** The sections or lines that most wins came from. */
   private String wins(String file, Column name) {
-    List<Sheet.Row> most =
+    List<CsvFile.Row> most =
         results.rows(file).stream()
             .filter(row -> row.count(AimColumns.WINS) > 0)
-            .sorted(Comparator.comparingLong((Sheet.Row row) -> -row.count(AimColumns.WINS)))
+            .sorted(Comparator.comparingLong((CsvFile.Row row) -> -row.count(AimColumns.WINS)))
             .limit(NAMED)
             .toList();
     if (most.isEmpty()) {
       return somebody();
     }
     List<String> parts = new ArrayList<>();
-    for (Sheet.Row row : most) {
+    for (CsvFile.Row row : most) {
       String came = parts.isEmpty() ? " came with " : " with ";
       parts.add(
           row.ranged(AimColumns.SHARE_OF_WINS)
@@ -161,14 +161,14 @@ public final class TableHeadline {
    * @return the words
    */
   public static String plain(Ranged number) {
-    Estimate estimate = number.estimate();
+    PlotValue estimate = number.estimate();
     return "%s (%s)"
         .formatted(estimate.valueText(Sign.MINUS_ONLY), estimate.rangeText(Sign.MINUS_ONLY));
   }
 
   /** A number, words, and then its range in brackets. */
   private static String around(Ranged number, String words) {
-    Estimate estimate = number.estimate();
+    PlotValue estimate = number.estimate();
     return estimate.valueText(Sign.MINUS_ONLY)
         + words
         + (" (" + estimate.rangeText(Sign.MINUS_ONLY) + ")");

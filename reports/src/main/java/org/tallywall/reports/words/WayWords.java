@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.WayColumns;
 
 /** Who the ways of playing are: a sentence for each, made from {@code ways.csv}. */
@@ -15,7 +15,7 @@ public final class WayWords {
   private static final int SPELLED = 4;
 
   private final Results results;
-  private final List<Sheet.Row> rows;
+  private final List<CsvFile.Row> rows;
 
   private WayWords(Results results) {
     this.results = results;
@@ -38,7 +38,7 @@ public final class WayWords {
 
   /** The value of a swept setting in words; empty where the folder has none. */
   static Optional<String> label(Results results, String arm) {
-    List<Sheet.Row> rows = results.rows(WayColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(WayColumns.FILE);
     return rows.stream()
         .filter(row -> row.text(WayColumns.ARM).equals(arm))
         .map(row -> row.text(WayColumns.LABEL))
@@ -64,15 +64,15 @@ public final class WayWords {
   }
 
   private String setting() {
-    Sheet.Row row = rows.get(0);
+    CsvFile.Row row = rows.get(0);
     return "The ways of playing are %s with one setting (%s) at different values: a player that %s."
         .formatted(
             row.text(WayColumns.PLAYER), row.text(WayColumns.SETTING), row.text(WayColumns.SAYING));
   }
 
   private List<String> sentences() {
-    Map<String, List<Sheet.Row>> ways = new LinkedHashMap<>();
-    for (Sheet.Row row : rows) {
+    Map<String, List<CsvFile.Row>> ways = new LinkedHashMap<>();
+    for (CsvFile.Row row : rows) {
       ways.computeIfAbsent(row.text(WayColumns.ARM), arm -> new ArrayList<>()).add(row);
     }
     List<String> sentences = new ArrayList<>();
@@ -86,7 +86,7 @@ public final class WayWords {
   }
 
   /** Who the others are compared with, where that is a player of another kind. */
-  private String baseline(Sheet.Row row) {
+  private String baseline(CsvFile.Row row) {
     return player(
         row.text(WayColumns.BASELINE),
         row.text(WayColumns.BASELINE_VALUE),
@@ -97,8 +97,8 @@ public final class WayWords {
     return "%s is the player %s: %s.".formatted(Wording.quoted(way), player, description);
   }
 
-  private static String sentence(List<Sheet.Row> way) {
-    Sheet.Row first = way.get(0);
+  private static String sentence(List<CsvFile.Row> way) {
+    CsvFile.Row first = way.get(0);
     String arm = first.text(WayColumns.ARM);
     String unlike = "unlike " + Wording.quoted(first.text(WayColumns.BASELINE)) + ", ";
     long settings = first.count(WayColumns.SETTINGS);
@@ -117,7 +117,7 @@ public final class WayWords {
         : player + ", " + unlike + spelled(way) + ".";
   }
 
-  private static boolean isKind(Sheet.Row row) {
+  private static boolean isKind(CsvFile.Row row) {
     return row.text(WayColumns.SETTING).isEmpty();
   }
 
@@ -127,9 +127,9 @@ public final class WayWords {
         : ("aeiou".indexOf(player.charAt(0)) < 0 ? "a " : "an ") + player;
   }
 
-  private static String spelled(List<Sheet.Row> way) {
+  private static String spelled(List<CsvFile.Row> way) {
     List<String> parts = new ArrayList<>();
-    for (Sheet.Row row : way) {
+    for (CsvFile.Row row : way) {
       String words = row.text(WayColumns.WORDS);
       if (!isKind(row) && !words.isEmpty()) {
         parts.add(words + instead(row));
@@ -139,7 +139,7 @@ public final class WayWords {
   }
 
   /** The other's number, where it does something there. */
-  private static String instead(Sheet.Row row) {
+  private static String instead(CsvFile.Row row) {
     String there = row.text(WayColumns.BASELINE_VALUE);
     boolean number = there.matches("-?[0-9.]+");
     return number && !row.text(WayColumns.BASELINE_WORDS).isEmpty()

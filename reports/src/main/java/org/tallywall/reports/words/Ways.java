@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.schema.WinRateColumns;
 
 /** The ways of playing of a study: rows of {@code win-rates.csv} that stand beside each other. */
@@ -32,13 +32,13 @@ public final class Ways {
    * @param results what a results folder holds
    * @return the rows in their order
    */
-  public static List<Sheet.Row> rows(Results results) {
-    List<Sheet.Row> all = results.rows(WinRateColumns.FILE);
+  public static List<CsvFile.Row> rows(Results results) {
+    List<CsvFile.Row> all = results.rows(WinRateColumns.FILE);
     if (oneTable(results)) {
       return all.stream().filter(row -> !row.text(WinRateColumns.SEAT).equals(ALL)).toList();
     }
-    Map<String, Sheet.Row> one = new LinkedHashMap<>();
-    for (Sheet.Row row : all) {
+    Map<String, CsvFile.Row> one = new LinkedHashMap<>();
+    for (CsvFile.Row row : all) {
       if (row.text(WinRateColumns.SEAT).equals(ALL)
           || !one.containsKey(row.text(WinRateColumns.ARM))) {
         one.put(row.text(WinRateColumns.ARM), row);
@@ -54,7 +54,7 @@ public final class Ways {
    * @param row a row of the file
    * @return the words
    */
-  public static String label(Results results, Sheet.Row row) {
+  public static String label(Results results, CsvFile.Row row) {
     return oneTable(results)
         ? seat(row) + ", " + row.text(WinRateColumns.PLAYER)
         : name(results, row.text(WinRateColumns.ARM));
@@ -77,7 +77,7 @@ public final class Ways {
    * @param row a row of the file
    * @return the words
    */
-  public static String seat(Sheet.Row row) {
+  public static String seat(CsvFile.Row row) {
     String seat = row.text(WinRateColumns.SEAT);
     if (seat.equals(ALL)) {
       return "all four seats";
@@ -105,7 +105,7 @@ public final class Ways {
    * @param rows rows of one file
    * @return true if so
    */
-  public static boolean several(List<Sheet.Row> rows) {
+  public static boolean several(List<CsvFile.Row> rows) {
     return rows.stream().map(row -> row.text(WinRateColumns.ARM)).distinct().count() > 1;
   }
 }

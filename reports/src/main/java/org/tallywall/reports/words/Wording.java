@@ -4,7 +4,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.OptionalDouble;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.table.CellText;
@@ -111,7 +111,7 @@ public final class Wording {
 
   private static String clear(MeasureWords measure, String arm, String baseline, Ranged hundred) {
     boolean more = hundred.value() > 0;
-    Estimate size = (more ? hundred : hundred.negated()).estimate();
+    PlotValue size = (more ? hundred : hundred.negated()).estimate();
     String word = more ? "more" : "fewer";
     return "On the same deals, %s %s about %s %s %s than %s (%s %s)."
         .formatted(

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.SquareMap.Square;
 
 /**
@@ -83,12 +83,12 @@ class BorderTest {
 
   private static Square square(char letter) {
     return switch (letter) {
-      case 'P' -> Square.of(new Estimate(3, 1, 5));
-      case 'M' -> Square.of(new Estimate(-3, -5, -1));
-      case 'p' -> Square.of(new Estimate(1, -1, 3));
-      case 'm' -> Square.of(new Estimate(-1, -3, 1));
-      case 'S' -> Square.unclear(new Estimate(3, 1, 5));
-      case 'N' -> Square.unclear(new Estimate(-3, -5, -1));
+      case 'P' -> Square.of(new PlotValue(3, 1, 5));
+      case 'M' -> Square.of(new PlotValue(-3, -5, -1));
+      case 'p' -> Square.of(new PlotValue(1, -1, 3));
+      case 'm' -> Square.of(new PlotValue(-1, -3, 1));
+      case 'S' -> Square.unclear(new PlotValue(3, 1, 5));
+      case 'N' -> Square.unclear(new PlotValue(-3, -5, -1));
       default -> Square.tooFew();
     };
   }

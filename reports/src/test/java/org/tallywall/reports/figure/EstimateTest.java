@@ -22,7 +22,7 @@ class EstimateTest {
     "0, 0, 0, 0.0 (0.0 to 0.0)"
   })
   void level_forPeople_isRoundedByItsRange(double value, double low, double high, String text) {
-    assertThat(new Estimate(value, low, high).text(Sign.MINUS_ONLY)).isEqualTo(text);
+    assertThat(new PlotValue(value, low, high).text(Sign.MINUS_ONLY)).isEqualTo(text);
   }
 
   @ParameterizedTest
@@ -32,30 +32,30 @@ class EstimateTest {
     "-6.5, -7.2, -5.8, −6.50 (−7.20 to −5.80)"
   })
   void difference_forPeople_carriesItsSign(double value, double low, double high, String text) {
-    assertThat(new Estimate(value, low, high).text(Sign.PLUS_AND_MINUS)).isEqualTo(text);
+    assertThat(new PlotValue(value, low, high).text(Sign.PLUS_AND_MINUS)).isEqualTo(text);
   }
 
   @ParameterizedTest
   @CsvSource({"0.1, 2, 1", "0, 2, 0", "-1, 1, 0", "-2, 0, 0", "-2, -0.1, -1"})
   void sign_ofARange_isClearOnlyWithoutZero(double low, double high, int sign) {
-    assertThat(new Estimate(0.5, low, high).clearSign()).isEqualTo(sign);
+    assertThat(new PlotValue(0.5, low, high).clearSign()).isEqualTo(sign);
   }
 
   @Test
   void zero_withPlusAndMinus_hasNoSign() {
-    assertThat(Estimate.number(new BigDecimal("0.00"), Sign.PLUS_AND_MINUS)).isEqualTo("0.00");
+    assertThat(PlotValue.number(new BigDecimal("0.00"), Sign.PLUS_AND_MINUS)).isEqualTo("0.00");
   }
 
   @Test
   void limits_inTheWrongOrder_areRefused() {
-    assertThatThrownBy(() -> new Estimate(1, 2, 1))
+    assertThatThrownBy(() -> new PlotValue(1, 2, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("an estimate: the lower limit is above the upper limit");
   }
 
   @Test
   void number_withoutEnd_isRefused() {
-    assertThatThrownBy(() -> new Estimate(Double.NaN, 0, 1))
+    assertThatThrownBy(() -> new PlotValue(Double.NaN, 0, 1))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("an estimate: a figure shows finite numbers");
   }

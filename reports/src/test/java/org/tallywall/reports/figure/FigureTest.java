@@ -20,7 +20,7 @@ import org.tallywall.reports.figure.SquareMap.Square;
 class FigureTest {
   private static final Caption CAPTION = new Caption("wins", "Wins", "Who wins.", List.of());
   private static final Axis AXIS = new Axis("wins", "in 100 games");
-  private static final Estimate ESTIMATE = new Estimate(1, 0, 2);
+  private static final PlotValue ESTIMATE = new PlotValue(1, 0, 2);
 
   @Test
   void caption_withACapitalInItsFileName_isRefused() {
@@ -97,9 +97,9 @@ class FigureTest {
 
   @Test
   void square_whoseRangeHoldsNought_cannotBeCalledClear() {
-    Estimate open = new Estimate(1, -1, 3);
-    assertThat(Square.unclear(new Estimate(3, 1, 5)).sign()).isZero();
-    assertThat(Square.of(new Estimate(-3, -5, -1)).sign()).isEqualTo(-1);
+    PlotValue open = new PlotValue(1, -1, 3);
+    assertThat(Square.unclear(new PlotValue(3, 1, 5)).sign()).isZero();
+    assertThat(Square.of(new PlotValue(-3, -5, -1)).sign()).isEqualTo(-1);
     assertThatThrownBy(() -> new Square(Optional.of(open), 1))
         .isInstanceOf(IllegalArgumentException.class);
   }

@@ -43,7 +43,7 @@ class ResultsFolderTest {
     assertThat(results.question()).isEqualTo("Why?");
     assertThat(results.deals()).isEqualTo(20);
     assertThat(results.confidence()).isEqualTo(0.95);
-    Sheet.Row first = results.rows("some").get(0);
+    CsvFile.Row first = results.rows("some").get(0);
     assertThat(first.ranged("points")).contains(new Ranged(1.5, 0.25, 2.75));
     assertThat(results.rows("some").get(1).ranged("points")).isEmpty();
     assertThat(results.rows("some").get(1).number("points")).isEmpty();
@@ -68,7 +68,7 @@ class ResultsFolderTest {
             .build();
     CsvWriter.write(table, folder.resolve("back.csv"));
 
-    Sheet.Row row = ResultsFolder.read(folder, VERSION).rows("back").get(0);
+    CsvFile.Row row = ResultsFolder.read(folder, VERSION).rows("back").get(0);
     assertThat(row.text("arm")).isEqualTo(awkward);
     assertThat(row.ranged("points")).contains(new Ranged(number, -1e-9, 1e12));
   }
@@ -208,7 +208,7 @@ class ResultsFolderTest {
   @CsvSource({"NaN", "Infinity", "1e999", "half", "0x10", "1f"})
   void number_thatIsNone_isRefusedWhenAskedFor(String text) throws IOException {
     write("some.csv", "arm,points\nA," + text + "\n");
-    Sheet.Row row = ResultsFolder.read(folder, VERSION).rows("some").get(0);
+    CsvFile.Row row = ResultsFolder.read(folder, VERSION).rows("some").get(0);
     assertThatThrownBy(() -> row.number("points"))
         .isInstanceOf(WrongResultsException.class)
         .hasMessageContaining("line 2: column points: \"" + text + "\" is no number");
@@ -229,7 +229,7 @@ class ResultsFolderTest {
   @Test
   void range_withItsLimitsTheWrongWayRound_isRefused() throws IOException {
     write("some.csv", "x,x-low,x-high\n1,3,2\n");
-    Sheet.Row row = ResultsFolder.read(folder, VERSION).rows("some").get(0);
+    CsvFile.Row row = ResultsFolder.read(folder, VERSION).rows("some").get(0);
     assertThatThrownBy(() -> row.ranged("x")).hasMessageContaining("above x-high");
   }
 

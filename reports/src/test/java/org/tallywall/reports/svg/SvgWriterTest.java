@@ -18,8 +18,8 @@ import org.tallywall.reports.Golden;
 import org.tallywall.reports.RandomFigures;
 import org.tallywall.reports.SampleFigures;
 import org.tallywall.reports.figure.Axis;
-import org.tallywall.reports.figure.Estimate;
 import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.markup.Element;
 import org.w3c.dom.Document;
@@ -104,7 +104,7 @@ class SvgWriterTest {
     List<String> labels = new ArrayList<>();
     for (int away = 1; away <= 5; away++) {
       labels.add(away + " away");
-      squares.add(SquareMap.Square.of(new Estimate(-4200, -5700.5, -2600.5)));
+      squares.add(SquareMap.Square.of(new PlotValue(-4200, -5700.5, -2600.5)));
     }
     SquareMap map =
         new SquareMap(

@@ -6,7 +6,7 @@ import java.util.Locale;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.Caption;
-import org.tallywall.reports.figure.Estimate;
+import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
 import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.svg.SvgWriter;
@@ -23,7 +23,7 @@ final class GrowthChart {
               one.at(),
               String.format(Locale.ROOT, "%,d", one.at()),
               Standing.COMPARED,
-              new Estimate(one.value(), one.value() - one.error(), one.value() + one.error())));
+              new PlotValue(one.value(), one.value() - one.error(), one.value() + one.error())));
     }
     Caption caption =
         new Caption(

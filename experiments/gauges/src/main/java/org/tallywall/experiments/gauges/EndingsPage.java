@@ -11,9 +11,9 @@ import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.Moments;
 import org.tallywall.experiments.stats.Proportion;
 import org.tallywall.reports.markdown.MarkdownWriter;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.results.ThisProgram;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -77,7 +77,7 @@ public final class EndingsPage {
     long wins = 0;
     long sum = 0;
     long squares = 0;
-    for (Sheet.Row row : results.rows("endings")) {
+    for (CsvFile.Row row : results.rows("endings")) {
       long won = WINS.stream().mapToLong(row::count).sum();
       long wall = row.count("wall");
       wins += won;
@@ -93,7 +93,7 @@ public final class EndingsPage {
   static Cell wallGames(Results results) {
     long none = 0;
     long games = 0;
-    for (Sheet.Row row : results.rows("endings")) {
+    for (CsvFile.Row row : results.rows("endings")) {
       none += row.count("wall-games");
       games += row.count("games");
     }

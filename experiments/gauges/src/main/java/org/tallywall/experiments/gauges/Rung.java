@@ -3,9 +3,9 @@ package org.tallywall.experiments.gauges;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 import org.tallywall.reports.table.Cell;
 
 /**
@@ -30,9 +30,9 @@ record Rung(
     return results.rows("ratings").stream().map(row -> of(results, row)).toList();
   }
 
-  private static Rung of(Results results, Sheet.Row rating) {
+  private static Rung of(Results results, CsvFile.Row rating) {
     String name = rating.text("arm");
-    Sheet.Row rates =
+    CsvFile.Row rates =
         results.rows("win-rates").stream()
             .filter(row -> row.text("arm").equals(name) && row.text("seat").equals("all"))
             .findFirst()

@@ -1,8 +1,8 @@
 package org.tallywall.experiments.gauges;
 
 import java.util.List;
+import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.results.Sheet;
 
 /**
  * The strengths of some players on one card beside that of the first of them, with covariances:
@@ -22,7 +22,7 @@ final class Strengths {
     int players = names.size();
     beside = new double[players];
     double[][] squares = new double[players][players];
-    for (Sheet.Row row : results.rows("rating-differences")) {
+    for (CsvFile.Row row : results.rows("rating-differences")) {
       int one = names.indexOf(row.text("arm"));
       int other = names.indexOf(row.text("other"));
       if (one >= 0 && other >= 0) {

@@ -35,7 +35,7 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * @param seats where the studied player sits
  */
 public record BranchDesign(
-    Moment moment,
+    BranchMoment moment,
     Cells cells,
     Optional<String> line,
     List<BranchOption> options,

@@ -7,21 +7,21 @@ import java.util.Optional;
 /** What can be done at the decision that a study branches at. */
 public enum BranchOption {
   /** Throws what the own hand needs least, whatever the others show. */
-  OWN_NEED("own-need", Moment.DISCARD),
+  OWN_NEED("own-need", BranchMoment.DISCARD),
   /** Throws the safest tile that it holds. */
-  SAFEST("safest", Moment.DISCARD),
+  SAFEST("safest", BranchMoment.DISCARD),
   /** Lets the tile lie. */
-  NOTHING("nothing", Moment.CLAIM),
+  NOTHING("nothing", BranchMoment.CLAIM),
   /** Claims the tile so that the hand comes nearest, with as few jokers as it can. */
-  CLAIM("claim", Moment.CLAIM);
+  CLAIM("claim", BranchMoment.CLAIM);
 
   /** An older way to write {@link #CLAIM}. */
   private static final String CLAIM_ANY = "claim *";
 
   private final String text;
-  private final Moment moment;
+  private final BranchMoment moment;
 
-  BranchOption(String text, Moment moment) {
+  BranchOption(String text, BranchMoment moment) {
     this.text = text;
     this.moment = moment;
   }
@@ -40,7 +40,7 @@ public enum BranchOption {
    *
    * @return the kind of decision
    */
-  public Moment moment() {
+  public BranchMoment moment() {
     return moment;
   }
 
@@ -61,7 +61,7 @@ public enum BranchOption {
    * @param moment the kind of decision
    * @return the names of its options
    */
-  public static List<String> names(Moment moment) {
+  public static List<String> names(BranchMoment moment) {
     return Arrays.stream(values())
         .filter(option -> option.moment == moment)
         .map(BranchOption::text)

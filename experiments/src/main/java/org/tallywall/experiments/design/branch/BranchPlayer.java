@@ -19,7 +19,7 @@ final class BranchPlayer implements Player {
   private static final int NOT_NOW = -1;
 
   private final Player inner;
-  private final Moment moment;
+  private final BranchMoment moment;
   private final Cells cells;
   private final RackMeter meter = new RackMeter();
   private final NearestClaim claims = new NearestClaim();
@@ -42,7 +42,7 @@ final class BranchPlayer implements Player {
    * @param cells how positions are sorted
    * @param line a line's place on the card, at which the player must aim, or -1 for any
    */
-  BranchPlayer(Player inner, Moment moment, Cells cells, int line) {
+  BranchPlayer(Player inner, BranchMoment moment, Cells cells, int line) {
     this.line = line;
     this.inner = inner;
     this.moment = moment;
@@ -95,7 +95,7 @@ final class BranchPlayer implements Player {
 
   private void note(SeatView view, int now) {
     int square = square(view);
-    if (square != Cells.NONE && (moment == Moment.DISCARD || helps(view))) {
+    if (square != Cells.NONE && (moment == BranchMoment.DISCARD || helps(view))) {
       cell = square;
       branchAt = now;
       wall = view.wallLeft();
@@ -129,14 +129,14 @@ final class BranchPlayer implements Player {
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
     TurnChoice usual = inner.turn(view, random);
-    boolean asked = moment == Moment.DISCARD && usual instanceof TurnChoice.Discard;
+    boolean asked = moment == BranchMoment.DISCARD && usual instanceof TurnChoice.Discard;
     return asked && decides(view) ? option.turn(view, random) : usual;
   }
 
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
     ClaimChoice usual = inner.claim(view, random);
-    boolean asked = moment == Moment.CLAIM && !view.complete();
+    boolean asked = moment == BranchMoment.CLAIM && !view.complete();
     return asked && decides(view) ? option.claim(claims.find(view)) : usual;
   }
 

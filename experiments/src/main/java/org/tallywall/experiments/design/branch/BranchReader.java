@@ -45,7 +45,7 @@ final class BranchReader {
       return null;
     }
     PlayerSpec player = common.honest(fields.node("player"));
-    Moment moment = moment();
+    BranchMoment moment = moment();
     Cells cells = cells();
     List<BranchOption> options = options(moment);
     return faults.count() > before
@@ -58,18 +58,18 @@ final class BranchReader {
     return fields.has("line") ? Optional.of(fields.text("line", "")) : Optional.empty();
   }
 
-  private Moment moment() {
+  private BranchMoment moment() {
     String text = fields.text("at", "");
-    for (Moment moment : Moment.values()) {
+    for (BranchMoment moment : BranchMoment.values()) {
       if (moment.text().equals(text)) {
         return moment;
       }
     }
     fields.fault("at", "\"at\" is \"discard\" or \"claim\", not \"%s\"".formatted(text));
-    return Moment.DISCARD;
+    return BranchMoment.DISCARD;
   }
 
-  private List<BranchOption> options(Moment moment) {
+  private List<BranchOption> options(BranchMoment moment) {
     List<BranchOption> options = new ArrayList<>();
     List<String> known = BranchOption.names(moment);
     for (Node node : fields.list("options")) {
@@ -86,7 +86,7 @@ final class BranchReader {
     return options;
   }
 
-  private BranchOption option(Node node, Moment moment, List<String> known) {
+  private BranchOption option(Node node, BranchMoment moment, List<String> known) {
     String text = node.value() instanceof String word ? word : "";
     Optional<BranchOption> found =
         BranchOption.of(text).filter(option -> option.moment() == moment);

@@ -154,7 +154,7 @@ class BranchPositionsTest {
     TableSetup setup = new TableSetup(new ConcreteHands(card), TABLE);
     BranchDesign design =
         new BranchDesign(
-            Moment.DISCARD,
+            BranchMoment.DISCARD,
             new Cells(Map.of(Feature.WALL, List.of(wall))),
             Optional.empty(),
             List.of(BranchOption.OWN_NEED, BranchOption.SAFEST),

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import org.tallywall.reports.table.Column;
 
 /** A file of comma-separated values, read back. Columns are asked for by name. */
-public final class Sheet {
+public final class CsvFile {
   private final String file;
   private final List<String> columns;
   private final Map<String, Integer> places = new HashMap<>();
@@ -23,7 +23,7 @@ public final class Sheet {
    * @param lines the cells of the other lines
    * @throws WrongResultsException if a name stands twice, or a line has too many or too few cells
    */
-  Sheet(String file, List<String> columns, List<List<String>> lines) {
+  CsvFile(String file, List<String> columns, List<List<String>> lines) {
     this.file = file;
     this.columns = List.copyOf(columns);
     for (int at = 0; at < columns.size(); at++) {

@@ -1,7 +1,7 @@
 package org.tallywall.experiments.design.branch;
 
 /** Which kind of decision a study branches at. */
-public enum Moment {
+public enum BranchMoment {
   /** A discard of one's own. */
   DISCARD("discard"),
   /** A discard of another player that may be claimed for an exposure, and does not win. */
@@ -9,7 +9,7 @@ public enum Moment {
 
   private final String text;
 
-  Moment(String text) {
+  BranchMoment(String text) {
     this.text = text;
   }
 

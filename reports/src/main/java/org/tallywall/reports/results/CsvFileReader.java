@@ -9,11 +9,11 @@ import tools.jackson.dataformat.csv.CsvMapper;
 import tools.jackson.dataformat.csv.CsvReadFeature;
 
 /** Reads files of comma-separated values as the program writes them. */
-final class SheetReader {
+final class CsvFileReader {
   private static final CsvMapper MAPPER =
       CsvMapper.builder().enable(CsvReadFeature.WRAP_AS_ARRAY).build();
 
-  private SheetReader() {}
+  private CsvFileReader() {}
 
   /**
    * Reads a file.
@@ -22,14 +22,14 @@ final class SheetReader {
    * @return its columns and rows
    * @throws WrongResultsException if it is not such a file
    */
-  static Sheet read(Path file) {
+  static CsvFile read(Path file) {
     String name = file.toString();
     List<List<String>> lines = lines(name, WholeText.read(file));
     if (lines.isEmpty()) {
       throw new WrongResultsException(
           "\"" + name + "\" is empty; a line of column names is expected");
     }
-    return new Sheet(name, lines.get(0), lines.subList(1, lines.size()));
+    return new CsvFile(name, lines.get(0), lines.subList(1, lines.size()));
   }
 
   private static List<List<String>> lines(String name, String text) {

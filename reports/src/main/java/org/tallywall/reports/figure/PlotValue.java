@@ -12,7 +12,7 @@ import org.tallywall.reports.table.Rounding;
  * @param low the lower limit, finite, at most {@code high}
  * @param high the upper limit, finite
  */
-public record Estimate(double value, double low, double high) {
+public record PlotValue(double value, double low, double high) {
   /** Decimal places where the limits are equal and so tell none. */
   private static final int PLACES_WITHOUT_WIDTH = 1;
 
@@ -24,7 +24,7 @@ public record Estimate(double value, double low, double high) {
    * @param high the upper limit
    * @throws IllegalArgumentException if one is not finite, or the limits are in the wrong order
    */
-  public Estimate {
+  public PlotValue {
     Demand.finite("an estimate", value);
     Demand.finite("an estimate", low);
     Demand.finite("an estimate", high);
