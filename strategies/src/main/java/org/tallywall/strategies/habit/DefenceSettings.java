@@ -45,7 +45,7 @@ public final class DefenceSettings {
       Setting.onOff(NAME + "hold-back")
           .usual(false)
           .says(
-              "with exposures enough on one rack, keeps her tiles (\"work out the line, hold its "
+              "once an opponent shows enough exposures, keeps the tiles she can use (\"work out the line, hold its "
                   + "tiles\")");
 
   /** From how many exposures to hold back. */
@@ -116,7 +116,7 @@ public final class DefenceSettings {
           .from(2)
           .to(14)
           .usual(2)
-          .says("gives up against exposures enough only from so many tiles away");
+          .says("gives up only from so many tiles away once an opponent shows enough exposures");
 
   /** How few draws make a hand hopeless. */
   public static final Setting<Integer> DRAWS_PER_MISSING =

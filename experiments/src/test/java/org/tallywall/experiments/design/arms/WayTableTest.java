@@ -94,7 +94,8 @@ class WayTableTest {
 
     assertThat(cells(table, WayColumns.LABEL))
         .containsExactly(
-            "with exposures enough on one rack, keeps her tiles", "holds back from 4 tiles away");
+            "once an opponent shows enough exposures, keeps the tiles she can use",
+            "holds back from 4 tiles away");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0)).startsWith("does not do this (");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(1)).isEmpty();
     assertThat(cells(table, WayColumns.WORDS)).doesNotContain("");
