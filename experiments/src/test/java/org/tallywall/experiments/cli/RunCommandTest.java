@@ -44,9 +44,9 @@ class RunCommandTest {
     assertThat(typed.code()).isZero();
     assertThat(typed.err()).isEmpty();
     assertThat(typed.out())
-        .startsWith("harbour-look (1,100 deals, Little Harbour test card)")
-        .contains("right of East", "across from East", "left of East", "points per 100")
-        .contains("Nobody won", "95 % of such runs", "Wilson", "Everything is in " + out)
+        .startsWith("harbour-look\n\nOf 100 wins, 76.8 came with Ladders")
+        .contains("What you aim at, what wins", "Somebody won 53.3 of 100 games")
+        .contains("1,100 deals were played", "95 of 100 such runs", "Everything is in " + out)
         .doesNotContain("hypothes", "arm");
     assertThat(files(Path.of(out)).keySet().stream().filter(name -> !name.startsWith("games/")))
         .containsExactlyInAnyOrder(
@@ -57,6 +57,8 @@ class RunCommandTest {
             "families.csv",
             "endings.csv",
             "passes.csv",
+            "overall.csv",
+            "rules.csv",
             "columns.md",
             "records.jsonl.gz",
             "notes.md",
@@ -67,7 +69,11 @@ class RunCommandTest {
             "charts/aim-and-win.svg",
             "charts/aim-and-win.png",
             "charts/aim-and-win-lines.svg",
-            "charts/aim-and-win-lines.png");
+            "charts/aim-and-win-lines.png",
+            "charts/when-games-end.svg",
+            "charts/when-games-end.png",
+            "charts/what-the-passes-bring.svg",
+            "charts/what-the-passes-bring.png");
     assertThat(Path.of(out, "games"))
         .isDirectoryContaining("glob:**/game-0.html")
         .isDirectoryContaining("glob:**/game-19.html")
