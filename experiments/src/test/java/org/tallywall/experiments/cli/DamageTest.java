@@ -153,14 +153,14 @@ class DamageTest {
     assertThat(resumed.code()).isZero();
     assertThat(resumed.out())
         .startsWith("The run in " + whole + " is complete; nothing was played.\n")
-        .contains("across from East", "Everything is in " + whole);
+        .contains("came with Ladders", "Everything is in " + whole);
     assertThat(whole.resolve("manifest.json")).hasContent(manifest);
 
     Files.delete(block(3));
     Typed without = resume();
 
     assertThat(without.code()).isZero();
-    assertThat(without.out()).contains("Its blocks are gone or damaged");
+    assertThat(without.out()).isEqualTo(resumed.out());
     assertThat(block(3)).doesNotExist();
   }
 
