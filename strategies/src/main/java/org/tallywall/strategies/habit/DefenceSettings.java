@@ -45,8 +45,8 @@ public final class DefenceSettings {
       Setting.onOff(NAME + "hold-back")
           .usual(false)
           .says(
-              "once an opponent shows enough exposures, keeps the tiles she can use (\"work out the"
-                  + " line, hold its tiles\")");
+              "keeps the tiles that an opponent with enough exposures can use (\"work out the line,"
+                  + " hold its tiles\")");
 
   /** From how many exposures to hold back. */
   public static final Setting<Integer> HOLD_BACK_EXPOSURES =

@@ -94,7 +94,7 @@ class WayTableTest {
 
     assertThat(cells(table, WayColumns.LABEL))
         .containsExactly(
-            "once an opponent shows enough exposures, keeps the tiles she can use",
+            "keeps the tiles that an opponent with enough exposures can use",
             "holds back from 4 tiles away");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0)).startsWith("does not do this (");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(1)).isEmpty();
