@@ -1,5 +1,6 @@
 package org.tallywall.experiments.gauges.calibration;
 
+import org.tallywall.experiments.stats.Interval;
 import org.tallywall.experiments.stats.PairMoments;
 
 /**
@@ -78,12 +79,14 @@ final class Score {
 
   private static Mean mean(GameSums sums) {
     PairMoments moments = sums.moments();
-    var limits = moments.estimate(0.95).interval().orElseThrow();
-    return new Mean(moments.ratio() / UNIT, limits.low() / UNIT, limits.high() / UNIT);
+    double value = moments.ratio();
+    Interval limits = moments.estimate(0.95).interval().orElse(new Interval(value, value));
+    return new Mean(value / UNIT, limits.low() / UNIT, limits.high() / UNIT);
   }
 
   /**
-   * A mean over decisions with its limits at 95 %, games as clusters.
+   * A mean over decisions with its limits at 95 %, games as clusters; the limits are the mean
+   * itself where all decisions came to the same, as beside the same way of judging.
    *
    * @param value the mean
    * @param low lower limit
