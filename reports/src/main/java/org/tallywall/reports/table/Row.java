@@ -13,6 +13,9 @@ import java.util.TreeSet;
 public final class Row {
   private final Map<String, Cell> cells = new HashMap<>();
 
+  /** A row of which no cell is set. */
+  public Row() {}
+
   /**
    * Sets a cell.
    *
