@@ -1,9 +1,9 @@
 package org.tallywall.experiments.design.branch;
 
+import java.util.List;
 import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.play.ClaimChoice;
-import org.tallywall.core.play.PassChoice;
-import org.tallywall.core.play.PassStep;
+import org.tallywall.core.play.ForwardingPlayer;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
@@ -15,10 +15,9 @@ import org.tallywall.core.tile.Rack;
  * A player that plays as another does, but for one decision at most. While it looks, it notes the
  * first decision whose position fits a square; told to, it takes an option at that decision.
  */
-final class BranchPlayer implements Player {
+final class BranchPlayer extends ForwardingPlayer {
   private static final int NOT_NOW = -1;
 
-  private final Player inner;
   private final BranchMoment moment;
   private final Cells cells;
   private final RackMeter meter = new RackMeter();
@@ -43,11 +42,11 @@ final class BranchPlayer implements Player {
    * @param line a line's place on the card, at which the player must aim, or -1 for any
    */
   BranchPlayer(Player inner, BranchMoment moment, Cells cells, int line) {
+    super(inner);
     this.line = line;
-    this.inner = inner;
     this.moment = moment;
     this.cells = cells;
-    this.anyAway = cells.values().getOrDefault(Feature.AWAY, java.util.List.of(0)).get(0);
+    this.anyAway = cells.values().getOrDefault(Feature.AWAY, List.of(0)).get(0);
   }
 
   /** Begins a game in which the first decision that fits a square is looked for. */
@@ -117,7 +116,7 @@ final class BranchPlayer implements Player {
     position[Feature.EXPOSURES.ordinal()] = most;
     position[Feature.WALL.ordinal()] = view.wallLeft();
     position[Feature.AWAY.ordinal()] = anyAway;
-    if (cells.of(position) == Cells.NONE || (line >= 0 && inner.aim(view) != line)) {
+    if (cells.of(position) == Cells.NONE || (line >= 0 && behind().aim(view) != line)) {
       return Cells.NONE;
     }
     view.copyRack(rack);
@@ -128,45 +127,15 @@ final class BranchPlayer implements Player {
 
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
-    TurnChoice usual = inner.turn(view, random);
+    TurnChoice usual = behind().turn(view, random);
     boolean asked = moment == BranchMoment.DISCARD && usual instanceof TurnChoice.Discard;
     return asked && decides(view) ? option.turn(view, random) : usual;
   }
 
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
-    ClaimChoice usual = inner.claim(view, random);
+    ClaimChoice usual = behind().claim(view, random);
     boolean asked = moment == BranchMoment.CLAIM && !view.complete();
     return asked && decides(view) ? option.claim(claims.find(view)) : usual;
-  }
-
-  @Override
-  public boolean declares(SeatView view, RandomStream random) {
-    return inner.declares(view, random);
-  }
-
-  @Override
-  public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
-    return inner.pass(view, step, random);
-  }
-
-  @Override
-  public boolean stops(SeatView view, RandomStream random) {
-    return inner.stops(view, random);
-  }
-
-  @Override
-  public int courtesyNumber(SeatView view, RandomStream random) {
-    return inner.courtesyNumber(view, random);
-  }
-
-  @Override
-  public int[] courtesyTiles(SeatView view, int number, RandomStream random) {
-    return inner.courtesyTiles(view, number, random);
-  }
-
-  @Override
-  public int aim(SeatView view) {
-    return inner.aim(view);
   }
 }
