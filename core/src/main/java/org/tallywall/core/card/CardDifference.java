@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -94,8 +95,12 @@ public record CardDifference(String first, String second, List<String> what) {
   private static void only(String which, Set<ConcreteHand> hands, List<String> what) {
     if (!hands.isEmpty()) {
       what.add(
-          "hands: %d only in the %s, as %s"
-              .formatted(hands.size(), which, hands.iterator().next()));
+          String.format(
+              Locale.ROOT,
+              "hands: %d only in the %s, as %s",
+              hands.size(),
+              which,
+              hands.iterator().next()));
     }
   }
 }

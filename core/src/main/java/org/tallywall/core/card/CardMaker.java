@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.tallywall.core.text.Faults;
@@ -55,7 +56,7 @@ final class CardMaker {
           faults.warn(
               places.get(at),
               lines.get(at).id(),
-              "shares a hand with %s: %s".formatted(lines.get(other).id(), hand));
+              String.format(Locale.ROOT, "shares a hand with %s: %s", lines.get(other).id(), hand));
         }
       }
     }

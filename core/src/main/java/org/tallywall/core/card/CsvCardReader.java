@@ -82,8 +82,12 @@ final class CsvCardReader {
       if (!COLUMNS.contains(column)) {
         faults.fault(
             row.get(at).place(),
-            "unknown column \"%s\"; the nearest known one is \"%s\" (known: %s)"
-                .formatted(column, Nearest.of(column, COLUMNS), String.join(", ", COLUMNS)));
+            String.format(
+                Locale.ROOT,
+                "unknown column \"%s\"; the nearest known one is \"%s\" (known: %s)",
+                column,
+                Nearest.of(column, COLUMNS),
+                String.join(", ", COLUMNS)));
       } else if (columns.putIfAbsent(column, at) != null) {
         faults.fault(row.get(at).place(), "the column \"" + column + "\" stands twice");
       }
@@ -122,8 +126,10 @@ final class CsvCardReader {
         faults.fault(
             row.get(at).place(),
             draft.id,
-            "\"%s\" stands under no column; put a cell that holds a separator in quotes"
-                .formatted(row.get(at).text().strip()));
+            String.format(
+                Locale.ROOT,
+                "\"%s\" stands under no column; put a cell that holds a separator in quotes",
+                row.get(at).text().strip()));
       }
     }
     Typed say = cell(row, "say");
@@ -177,8 +183,11 @@ final class CsvCardReader {
       faults.fault(
           cell == null ? draft.place : cell.place(),
           draft.id,
-          "\"value\" is a whole number from 1 to %d, not \"%s\""
-              .formatted(JsonCardReader.MOST_VALUE, text));
+          String.format(
+              Locale.ROOT,
+              "\"value\" is a whole number from 1 to %d, not \"%s\"",
+              JsonCardReader.MOST_VALUE,
+              text));
       return 1;
     }
     return value;
@@ -198,9 +207,12 @@ final class CsvCardReader {
       faults.fault(
           cell.place(),
           draft.id,
-          "\"%s\" is TRUE or FALSE, yes or no%s; not \"%s\""
-              .formatted(
-                  column, column.equals("concealed") ? ", C or X" : "", cell.text().strip()));
+          String.format(
+              Locale.ROOT,
+              "\"%s\" is TRUE or FALSE, yes or no%s; not \"%s\"",
+              column,
+              column.equals("concealed") ? ", C or X" : "",
+              cell.text().strip()));
       return otherwise;
     }
     return flag;

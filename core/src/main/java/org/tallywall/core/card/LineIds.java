@@ -30,8 +30,11 @@ final class LineIds {
           faults.fault(
               line.idPlace,
               line.id,
-              "the id \"%s\" stands already in line %d; write another"
-                  .formatted(line.id, other.line()));
+              String.format(
+                  Locale.ROOT,
+                  "the id \"%s\" stands already in line %d; write another",
+                  line.id,
+                  other.line()));
         }
       }
     }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
@@ -92,20 +93,25 @@ final class LineMaker {
 
   private static String fault(HandPattern pattern, Slide slide, SuitChoice suits, Where where) {
     if (pattern.tiles() != 14) {
-      return "these are %d tiles; a hand has 14".formatted(pattern.tiles());
+      return String.format(Locale.ROOT, "these are %d tiles; a hand has 14", pattern.tiles());
     }
     int left = 3 - pattern.writtenSuits().length();
     if (pattern.openSuits().length() > left) {
-      return "suit letters: %d (%s), suits left for them: %d; letters stand for different suits"
-          .formatted(
-              pattern.openSuits().length(), String.join(" ", pattern.openSuits().split("")), left);
+      return String.format(
+          Locale.ROOT,
+          "suit letters: %d (%s), suits left for them: %d; letters stand for different suits",
+          pattern.openSuits().length(),
+          String.join(" ", pattern.openSuits().split("")),
+          left);
     }
     if (slide != Slide.NONE && pattern.digits().length == 0) {
-      return "slide \"%s\" has no digit to move; leave the field out".formatted(slide.text());
+      return String.format(
+          Locale.ROOT, "slide \"%s\" has no digit to move; leave the field out", slide.text());
     }
     long bound = bound(pattern, slide, suits, where);
     if (bound > MOST_HANDS) {
-      return "more than %d ways to make it; use where or split the line".formatted(MOST_HANDS);
+      return String.format(
+          Locale.ROOT, "more than %d ways to make it; use where or split the line", MOST_HANDS);
     }
     return null;
   }
@@ -127,8 +133,10 @@ final class LineMaker {
         faults.fault(
             draft.where.place(),
             draft.id,
-            "where names the letter %s, which the hand does not have; take it out or write it in"
-                    .formatted(letter)
+            String.format(
+                    Locale.ROOT,
+                    "where names the letter %s, which the hand does not have; take it out or write it in",
+                    letter)
                 + " the tiles");
       }
     }
@@ -140,8 +148,10 @@ final class LineMaker {
       faults.warn(
           draft.slide.place(),
           draft.id,
-          "slide \"%s\" changes nothing: the digits can only stay where they are"
-              .formatted(slide.text()));
+          String.format(
+              Locale.ROOT,
+              "slide \"%s\" changes nothing: the digits can only stay where they are",
+              slide.text()));
     }
   }
 
@@ -159,15 +169,21 @@ final class LineMaker {
     for (int kind = 0; kind < org.tallywall.core.tile.Tile.NATURALS; kind++) {
       int copies = TileSet.USUAL.copies(kind);
       if (hand.loose(kind) > copies) {
-        return "no hand of this line can be made: %s needs %d of %s in singles and pairs, there are %d"
-            .formatted(hand, hand.loose(kind), org.tallywall.core.tile.Tile.symbol(kind), copies);
+        return String.format(
+            Locale.ROOT,
+            "no hand of this line can be made: %s needs %d of %s in singles and pairs, there are %d",
+            hand,
+            hand.loose(kind),
+            org.tallywall.core.tile.Tile.symbol(kind),
+            copies);
       }
     }
-    return "no hand of this line can be made: jokers needed for %s: %d, %s"
-        .formatted(
-            hand,
-            hand.jokersNeeded(TileSet.USUAL),
-            draft.jokers ? "there are 8" : "but the line forbids them");
+    return String.format(
+        Locale.ROOT,
+        "no hand of this line can be made: jokers needed for %s: %d, %s",
+        hand,
+        hand.jokersNeeded(TileSet.USUAL),
+        draft.jokers ? "there are 8" : "but the line forbids them");
   }
 
   private Slide slide() {
@@ -195,9 +211,13 @@ final class LineMaker {
     faults.fault(
         typed.place(),
         draft.id,
-        "%s \"%s\" is unknown; write one of %s (nearest: \"%s\")"
-            .formatted(
-                field, typed.text(), String.join(", ", known), Nearest.of(typed.text(), known)));
+        String.format(
+            Locale.ROOT,
+            "%s \"%s\" is unknown; write one of %s (nearest: \"%s\")",
+            field,
+            typed.text(),
+            String.join(", ", known),
+            Nearest.of(typed.text(), known)));
   }
 
   private Where where() {

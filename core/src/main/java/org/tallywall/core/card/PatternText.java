@@ -2,6 +2,7 @@ package org.tallywall.core.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.tile.NotationException;
 import org.tallywall.core.tile.Tile;
 
@@ -155,8 +156,10 @@ final class PatternText {
           throw new NotationException(
               position,
               word,
-              "a group has at most six tiles, this one has %d; put a space between groups"
-                  .formatted(at - start));
+              String.format(
+                  Locale.ROOT,
+                  "a group has at most six tiles, this one has %d; put a space between groups",
+                  at - start));
         }
         groups.add(new Group(terms.get(start), at - start));
         start = at;
@@ -228,8 +231,10 @@ final class PatternText {
       if (wind < 0 && kind < 0) {
         throw fault(
             at,
-            "there is no \"%s\" on a card; known are 1-9 n m k with b c d x y z, D with a suit,"
-                    .formatted(Character.toString(word.codePointAt(at)))
+            String.format(
+                    Locale.ROOT,
+                    "there is no \"%s\" on a card; known are 1-9 n m k with b c d x y z, D with a suit,",
+                    Character.toString(word.codePointAt(at)))
                 + " R G 0 N E W S F u v");
       }
       if (kind != Tile.SOAP && !waiting.isEmpty()) {

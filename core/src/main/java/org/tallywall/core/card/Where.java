@@ -2,6 +2,7 @@ package org.tallywall.core.card;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.tile.NotationException;
 
 /**
@@ -68,8 +69,12 @@ public record Where(String letters, List<List<Integer>> figures) {
       throw new NotationException(
           position,
           word,
-          "\"%s\" needs %d figures in each choice, not %d"
-              .formatted(letters, letters.length(), row.size()));
+          String.format(
+              Locale.ROOT,
+              "\"%s\" needs %d figures in each choice, not %d",
+              letters,
+              letters.length(),
+              row.size()));
     }
     return row;
   }

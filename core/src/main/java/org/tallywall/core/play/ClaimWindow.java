@@ -1,5 +1,6 @@
 package org.tallywall.core.play;
 
+import java.util.Locale;
 import org.tallywall.core.rules.ClaimRules;
 import org.tallywall.core.rules.Settlement;
 import org.tallywall.core.rules.TableRules;
@@ -101,8 +102,12 @@ final class ClaimWindow {
       if (!expose || !LegalMoves.mayExpose(view, kind(laid), laid.size(), laid.jokers())) {
         throw new IllegalMoveException(
             seat,
-            "%s may not be claimed for %d tiles with %d jokers (3.3)"
-                .formatted(Tile.symbol(state.offered), laid.size(), laid.jokers()));
+            String.format(
+                Locale.ROOT,
+                "%s may not be claimed for %d tiles with %d jokers (3.3)",
+                Tile.symbol(state.offered),
+                laid.size(),
+                laid.jokers()));
       }
       answers[seat] = answer;
     }

@@ -2,6 +2,7 @@ package org.tallywall.core.play;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.rules.Settlement;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
@@ -210,8 +211,11 @@ public final class Game {
     if (!LegalMoves.mayExchange(view, exchange.owner(), exchange.exposure())) {
       throw new IllegalMoveException(
           seat,
-          "no joker may be redeemed from exposure %d of seat %d now (4.4)"
-              .formatted(exchange.exposure(), exchange.owner()));
+          String.format(
+              Locale.ROOT,
+              "no joker may be redeemed from exposure %d of seat %d now (4.4)",
+              exchange.exposure(),
+              exchange.owner()));
     }
     int tile = state.exposures(exchange.owner()).get(exchange.exposure()).kind();
     state.exchange(seat, exchange.owner(), exchange.exposure());

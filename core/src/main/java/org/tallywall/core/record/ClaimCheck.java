@@ -4,6 +4,7 @@ import static org.tallywall.core.record.BreachException.require;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.rules.ClaimRules;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.rules.WallRules;
@@ -41,8 +42,13 @@ final class ClaimCheck {
     require(exposeAllowed(claim.seat()), "no exposure may be claimed now (7.2, 7.4)");
     require(
         legal(claim.seat(), claim.kind(), claim.size(), claim.jokers()),
-        "seat %d may not lay %d tiles of %s with %d jokers (3.3)"
-            .formatted(claim.seat(), claim.size(), Tile.symbol(claim.kind()), claim.jokers()));
+        String.format(
+            Locale.ROOT,
+            "seat %d may not lay %d tiles of %s with %d jokers (3.3)",
+            claim.seat(),
+            claim.size(),
+            Tile.symbol(claim.kind()),
+            claim.jokers()));
     losers(claim.losers(), claim.seat());
     boolean ranksAsMahjong = rules.claims().mahjongViaExchange() && viaExchange.wins(claim, tile);
     require(

@@ -2,6 +2,7 @@ package org.tallywall.core.record;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
@@ -81,8 +82,11 @@ final class EventReader {
       default -> {
         fields.fault(
             "event",
-            "unknown event \"%s\"; the nearest known one is \"%s\""
-                .formatted(name, Nearest.of(name, NAMES)));
+            String.format(
+                Locale.ROOT,
+                "unknown event \"%s\"; the nearest known one is \"%s\"",
+                name,
+                Nearest.of(name, NAMES)));
         yield new GameEvent.VoidGame();
       }
     };

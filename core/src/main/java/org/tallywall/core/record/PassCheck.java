@@ -4,6 +4,7 @@ import static org.tallywall.core.record.BreachException.require;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.rules.PassRules;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -135,7 +136,11 @@ final class PassCheck {
     for (int tile : own.forwarded()) {
       require(
           incoming.held(tile) > 0,
-          "seat %d passes on %s, which did not come in (2.3.2)".formatted(seat, Tile.symbol(tile)));
+          String.format(
+              Locale.ROOT,
+              "seat %d passes on %s, which did not come in (2.3.2)",
+              seat,
+              Tile.symbol(tile)));
       incoming.remove(tile);
     }
     for (int tile : incoming.tiles()) {

@@ -4,6 +4,7 @@ import static org.tallywall.core.record.BreachException.require;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -25,8 +26,12 @@ final class ReplayTable {
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       require(
           all.held(kind) == set.copies(kind),
-          "the wall holds %d of %s, not %d (1.1)"
-              .formatted(all.held(kind), Tile.symbol(kind), set.copies(kind)));
+          String.format(
+              Locale.ROOT,
+              "the wall holds %d of %s, not %d (1.1)",
+              all.held(kind),
+              Tile.symbol(kind),
+              set.copies(kind)));
     }
     for (int die : game.dice()) {
       require(die >= 1 && die <= 6, "a die shows 1 to 6 (1.2.2)");
@@ -62,7 +67,7 @@ final class ReplayTable {
     for (int tile : tiles) {
       require(
           racks.get(from).held(tile) > 0,
-          "seat %d holds no %s (%s)".formatted(from, Tile.symbol(tile), rule));
+          String.format(Locale.ROOT, "seat %d holds no %s (%s)", from, Tile.symbol(tile), rule));
       racks.get(from).remove(tile);
     }
   }
@@ -71,8 +76,11 @@ final class ReplayTable {
     require(left() > 0, "the wall is empty (7.2)");
     require(
         wall.get(taken) == tile,
-        "the next tile of the wall is %s, not %s"
-            .formatted(Tile.symbol(wall.get(taken)), Tile.symbol(tile)));
+        String.format(
+            Locale.ROOT,
+            "the next tile of the wall is %s, not %s",
+            Tile.symbol(wall.get(taken)),
+            Tile.symbol(tile)));
     taken++;
     racks.get(seat).add(tile);
   }
@@ -140,7 +148,8 @@ final class ReplayTable {
       int expected = seat == onTurn ? 14 : 13;
       require(
           dead[seat] || tiles == expected,
-          "seat %d has %d tiles, not %d (3.1.1)".formatted(seat, tiles, expected));
+          String.format(
+              Locale.ROOT, "seat %d has %d tiles, not %d (3.1.1)", seat, tiles, expected));
     }
   }
 }

@@ -3,6 +3,7 @@ package org.tallywall.core.rules;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * One switch of a rules file: its key, its default, and what it may be. Values are words, whole
@@ -123,11 +124,17 @@ public record RuleSwitch(
    */
   String fault(Object value, String written) {
     if (!allows(value)) {
-      return "the switch \"%s\" may be %s; not %s".formatted(key, choices(), written);
+      return String.format(
+          Locale.ROOT, "the switch \"%s\" may be %s; not %s", key, choices(), written);
     }
     return isLater(value)
-        ? "not yet: \"%s\": %s is known but not played yet; leave it at %s (it may be %s)"
-            .formatted(key, value, standard, choices())
+        ? String.format(
+            Locale.ROOT,
+            "not yet: \"%s\": %s is known but not played yet; leave it at %s (it may be %s)",
+            key,
+            value,
+            standard,
+            choices())
         : null;
   }
 

@@ -5,6 +5,7 @@ import static org.tallywall.core.rules.RuleSwitch.number;
 import static org.tallywall.core.rules.RuleSwitch.words;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.tallywall.core.text.Nearest;
 
@@ -97,7 +98,11 @@ public final class RuleSwitches {
    */
   static String unknown(String key) {
     List<String> keys = ALL.stream().map(RuleSwitch::key).toList();
-    return "unknown switch \"%s\"; the nearest known one is \"%s\" (known: %s)"
-        .formatted(key, Nearest.of(key, keys), String.join(", ", keys));
+    return String.format(
+        Locale.ROOT,
+        "unknown switch \"%s\"; the nearest known one is \"%s\" (known: %s)",
+        key,
+        Nearest.of(key, keys),
+        String.join(", ", keys));
   }
 }

@@ -1,6 +1,7 @@
 package org.tallywall.core.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.rules.TableRules;
@@ -36,7 +37,7 @@ final class ChoiceCheck {
       int blindMost =
           draft.moment instanceof Moment.Pass asked ? LegalMoves.blindMost(rules, asked.step()) : 0;
       if (pass.blind() > blindMost) {
-        fault(written, "at most %d may go on blind here".formatted(blindMost));
+        fault(written, String.format(Locale.ROOT, "at most %d may go on blind here", blindMost));
       } else if (pass.own().contains(Tile.JOKER) && !rules.charleston().jokersMayPass()) {
         fault(written, "a joker may not be passed");
       }
@@ -44,7 +45,9 @@ final class ChoiceCheck {
   }
 
   private void fault(ChoiceReader.Written written, String why) {
-    faults.fault(written.line().place(), "\"%s\": %s".formatted(written.choice().text(), why));
+    faults.fault(
+        written.line().place(),
+        String.format(Locale.ROOT, "\"%s\": %s", written.choice().text(), why));
   }
 
   private void check(ChoiceReader.Written written) {
@@ -128,12 +131,14 @@ final class ChoiceCheck {
     int tiles = pass.own().size() + pass.blind();
     int wanted = draft.moment instanceof Moment.CourtesyGive give ? give.number() : PASSED;
     if (tiles != wanted) {
-      return "these are %d tiles; %d go over, blind ones among them".formatted(tiles, wanted);
+      return String.format(
+          Locale.ROOT, "these are %d tiles; %d go over, blind ones among them", tiles, wanted);
     }
     for (int kind : pass.own()) {
       long times = pass.own().stream().filter(other -> other == kind).count();
       if (rack.held(kind) < times) {
-        return "the rack holds %d of %s".formatted(rack.held(kind), Tile.symbol(kind));
+        return String.format(
+            Locale.ROOT, "the rack holds %d of %s", rack.held(kind), Tile.symbol(kind));
       }
     }
     return null;
@@ -161,6 +166,7 @@ final class ChoiceCheck {
     boolean own = draft.moment instanceof Moment.Offer offer && offer.tile() == tile;
     return own
         ? null
-        : "no joker stands for %s in that seat's exposures".formatted(Tile.symbol(tile));
+        : String.format(
+            Locale.ROOT, "no joker stands for %s in that seat's exposures", Tile.symbol(tile));
   }
 }

@@ -2,6 +2,7 @@ package org.tallywall.core.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.sheet.WordReader.Seen;
@@ -43,7 +44,9 @@ final class SheetCheck {
 
   private boolean said(String line, String what) {
     if (!draft.says(line)) {
-      faults.fault(Place.FILE, "the line \"%s\" is missing: it says %s".formatted(line, what));
+      faults.fault(
+          Place.FILE,
+          String.format(Locale.ROOT, "the line \"%s\" is missing: it says %s", line, what));
     }
     return draft.says(line);
   }
@@ -56,8 +59,12 @@ final class SheetCheck {
       if (++count[seen.kind()] == copies + 1) {
         faults.fault(
             seen.place(),
-            "this is one %s too many: there are only %d, and the sheet shows them in %s"
-                .formatted(Tile.symbol(seen.kind()), copies, lines(seen.kind())));
+            String.format(
+                Locale.ROOT,
+                "this is one %s too many: there are only %d, and the sheet shows them in %s",
+                Tile.symbol(seen.kind()),
+                copies,
+                lines(seen.kind())));
       }
     }
   }
@@ -83,7 +90,11 @@ final class SheetCheck {
               last == 0 ? "" : " together with " + SheetWords.exposures(laid.subList(0, last));
           faults.fault(
               draft.exposurePlaces.get(seat).get(last),
-              "no line of the card allows the exposure %s%s".formatted(laid.get(last), others));
+              String.format(
+                  Locale.ROOT,
+                  "no line of the card allows the exposure %s%s",
+                  laid.get(last),
+                  others));
           break;
         }
       }
@@ -98,7 +109,8 @@ final class SheetCheck {
     } else if (draft.wall > most) {
       faults.fault(
           draft.place("wall"),
-          "after the deal the wall has %d tiles, not %d".formatted(most, draft.wall));
+          String.format(
+              Locale.ROOT, "after the deal the wall has %d tiles, not %d", most, draft.wall));
     }
   }
 
@@ -107,11 +119,16 @@ final class SheetCheck {
     int exposed = draft.exposed(draft.seat);
     int held = draft.rack.total();
     if (held + exposed != whole) {
-      String open = exposed == 0 ? "" : " and %d laid open".formatted(exposed);
+      String open = exposed == 0 ? "" : String.format(Locale.ROOT, " and %d laid open", exposed);
       faults.fault(
           draft.place("rack"),
-          "%d tiles on the rack%s; at this moment seat %d holds %d in all"
-              .formatted(held, open, draft.seat, whole));
+          String.format(
+              Locale.ROOT,
+              "%d tiles on the rack%s; at this moment seat %d holds %d in all",
+              held,
+              open,
+              draft.seat,
+              whole));
     }
   }
 
@@ -123,7 +140,10 @@ final class SheetCheck {
         && draft.rack.held(turn.drawn()) == 0) {
       faults.fault(
           draft.place("moment"),
-          "the tile drawn, %s, belongs on the rack too".formatted(Tile.symbol(turn.drawn())));
+          String.format(
+              Locale.ROOT,
+              "the tile drawn, %s, belongs on the rack too",
+              Tile.symbol(turn.drawn())));
     }
     for (int seat = 0; seat < Seats.COUNT && !draft.moment.inPlay(); seat++) {
       if (!draft.exposures.get(seat).isEmpty()) {
@@ -140,7 +160,8 @@ final class SheetCheck {
     if (offer.from() == draft.seat) {
       faults.fault(
           draft.place("moment"),
-          "seat %d cannot claim its own discard; name another seat".formatted(draft.seat));
+          String.format(
+              Locale.ROOT, "seat %d cannot claim its own discard; name another seat", draft.seat));
     }
     if (offer.tile() == Tile.JOKER && !setup.rules().jokers().discardClaimable()) {
       faults.fault(draft.place("moment"), "a discarded joker cannot be claimed");
@@ -158,17 +179,19 @@ final class SheetCheck {
       if (unseen != hidden || SheetCounts.wall(draft, setup) < 0) {
         faults.fault(
             draft.place("unseen"),
-            "%d tiles unseen; wall and other racks have %d".formatted(unseen, hidden));
+            String.format(
+                Locale.ROOT, "%d tiles unseen; wall and other racks have %d", unseen, hidden));
       }
     } else if (draft.discards.size() > SheetCounts.discards(draft, setup)) {
       faults.fault(
           draft.place("discards"),
-          "%d discards; with %d tiles in the wall there are %d%s"
-              .formatted(
-                  draft.discards.size(),
-                  SheetCounts.wall(draft, setup),
-                  Math.max(0, SheetCounts.discards(draft, setup)),
-                  draft.moment instanceof Moment.Offer ? " without the tile on offer" : ""));
+          String.format(
+              Locale.ROOT,
+              "%d discards; with %d tiles in the wall there are %d%s",
+              draft.discards.size(),
+              SheetCounts.wall(draft, setup),
+              Math.max(0, SheetCounts.discards(draft, setup)),
+              draft.moment instanceof Moment.Offer ? " without the tile on offer" : ""));
     }
   }
 }

@@ -1,6 +1,7 @@
 package org.tallywall.core.sheet;
 
 import java.util.List;
+import java.util.Locale;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.sheet.SheetDraft.Thrown;
@@ -57,7 +58,11 @@ final class SheetReader {
     if (first != null && !SEVERAL.contains(name)) {
       faults.fault(
           line.name().place(),
-          "\"%s\" stands in line %d already; write it once".formatted(name, first.place().line()));
+          String.format(
+              Locale.ROOT,
+              "\"%s\" stands in line %d already; write it once",
+              name,
+              first.place().line()));
       return;
     }
     take(name, line, words);
@@ -138,7 +143,10 @@ final class SheetReader {
     if (colon < 1) {
       faults.fault(
           word.place(),
-          "\"%s\": write who threw it, a colon and the tile, as in 0:9d".formatted(word.text()));
+          String.format(
+              Locale.ROOT,
+              "\"%s\": write who threw it, a colon and the tile, as in 0:9d",
+              word.text()));
       return;
     }
     WordReader parts =

@@ -68,14 +68,18 @@ final class WordReader {
   /** Notes what stands behind the end. */
   void finish(String what) {
     if (more()) {
-      fault("\"%s\" is too much here; write %s".formatted(SheetLine.text(rest()), what));
+      fault(
+          String.format(
+              Locale.ROOT, "\"%s\" is too much here; write %s", SheetLine.text(rest()), what));
     }
   }
 
   /** One of a few words, or null. */
   String oneOf(List<String> known, String what) {
     if (!more()) {
-      fault("%s is missing; write one of %s".formatted(what, String.join(", ", known)));
+      fault(
+          String.format(
+              Locale.ROOT, "%s is missing; write one of %s", what, String.join(", ", known)));
       return null;
     }
     Place place = place();
@@ -87,14 +91,21 @@ final class WordReader {
     }
     faults.fault(
         place,
-        "%s \"%s\" is unknown; the nearest known word is \"%s\" (known: %s)"
-            .formatted(what, word, Nearest.of(word, known), String.join(", ", known)));
+        String.format(
+            Locale.ROOT,
+            "%s \"%s\" is unknown; the nearest known word is \"%s\" (known: %s)",
+            what,
+            word,
+            Nearest.of(word, known),
+            String.join(", ", known)));
     return null;
   }
 
   int number(int from, int to, String what) {
     if (!more()) {
-      fault("%s is missing; write a number from %d to %d".formatted(what, from, to));
+      fault(
+          String.format(
+              Locale.ROOT, "%s is missing; write a number from %d to %d", what, from, to));
       return NONE;
     }
     Place place = place();
@@ -105,7 +116,10 @@ final class WordReader {
         return number;
       }
     }
-    faults.fault(place, "%s is a number from %d to %d, not \"%s\"".formatted(what, from, to, word));
+    faults.fault(
+        place,
+        String.format(
+            Locale.ROOT, "%s is a number from %d to %d, not \"%s\"", what, from, to, word));
     return NONE;
   }
 
@@ -137,8 +151,10 @@ final class WordReader {
     }
     faults.fault(
         place,
-        "there is no seat \"%s\"; write 0 (East), 1 (right of East), 2 (across) or 3 (left)"
-            .formatted(word));
+        String.format(
+            Locale.ROOT,
+            "there is no seat \"%s\"; write 0 (East), 1 (right of East), 2 (across) or 3 (left)",
+            word));
     return NONE;
   }
 

@@ -3,6 +3,7 @@ package org.tallywall.core.text;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Takes the fields of one JSON object by name and notes a fault for each that is missing, of the
@@ -46,8 +47,13 @@ public final class FieldReader {
           faults.fault(
               object.places().get(name),
               id,
-              "unknown field \"%s\" in %s; the nearest known one is \"%s\" (known: %s)"
-                  .formatted(name, what, Nearest.of(name, known), String.join(", ", known)));
+              String.format(
+                  Locale.ROOT,
+                  "unknown field \"%s\" in %s; the nearest known one is \"%s\" (known: %s)",
+                  name,
+                  what,
+                  Nearest.of(name, known),
+                  String.join(", ", known)));
         }
       }
     } else {
@@ -116,7 +122,9 @@ public final class FieldReader {
   public boolean require(String name, String example) {
     if (!has(name)) {
       faults.fault(
-          node.place(), id, "the field \"%s\" is missing; write %s".formatted(name, example));
+          node.place(),
+          id,
+          String.format(Locale.ROOT, "the field \"%s\" is missing; write %s", name, example));
     }
     return has(name);
   }
@@ -169,7 +177,7 @@ public final class FieldReader {
         number.compareTo(BigDecimal.valueOf(least)) < 0
             || number.compareTo(BigDecimal.valueOf(most)) > 0;
     if (outside || number.stripTrailingZeros().scale() > 0) {
-      fault(name, "\"%s\" is %s, not %s".formatted(name, wanted, shown(number)));
+      fault(name, String.format(Locale.ROOT, "\"%s\" is %s, not %s", name, wanted, shown(number)));
       return otherwise;
     }
     return number.longValueExact();
@@ -193,7 +201,12 @@ public final class FieldReader {
     if (number <= above || number >= below) {
       fault(
           name,
-          "\"%s\" is %s, not %s".formatted(name, wanted, shown((BigDecimal) node(name).value())));
+          String.format(
+              Locale.ROOT,
+              "\"%s\" is %s, not %s",
+              name,
+              wanted,
+              shown((BigDecimal) node(name).value())));
       return otherwise;
     }
     return number;
@@ -215,7 +228,8 @@ public final class FieldReader {
     if (type.isInstance(node(name).value())) {
       return true;
     }
-    fault(name, "\"%s\" is %s, not %s".formatted(name, wanted, node(name).kind()));
+    fault(
+        name, String.format(Locale.ROOT, "\"%s\" is %s, not %s", name, wanted, node(name).kind()));
     return false;
   }
 

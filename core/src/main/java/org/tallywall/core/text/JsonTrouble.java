@@ -1,5 +1,6 @@
 package org.tallywall.core.text;
 
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,8 +29,10 @@ final class JsonTrouble {
     }
     Matcher token = TOKEN.matcher(message);
     if (token.find()) {
-      return "\"%s\" is no value; write a text in double quotes, a number, true or false"
-          .formatted(cut(token.group(1)));
+      return String.format(
+          Locale.ROOT,
+          "\"%s\" is no value; write a text in double quotes, a number, true or false",
+          cut(token.group(1)));
     }
     Matcher character = CHARACTER.matcher(message);
     if (character.find()) {

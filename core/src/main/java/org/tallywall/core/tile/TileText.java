@@ -2,6 +2,7 @@ package org.tallywall.core.tile;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /**
  * Reads and prints tiles in the notation: words separated by spaces or commas, digits before the
@@ -65,13 +66,20 @@ public final class TileText {
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       if (all.held(kind) > TileSet.USUAL.copies(kind)) {
         throw new NotationException(
-            "rack and exposures hold %d of %s; there are only %d"
-                .formatted(all.held(kind), Tile.symbol(kind), TileSet.USUAL.copies(kind)));
+            String.format(
+                Locale.ROOT,
+                "rack and exposures hold %d of %s; there are only %d",
+                all.held(kind),
+                Tile.symbol(kind),
+                TileSet.USUAL.copies(kind)));
       }
     }
     if (all.total() != 13 && all.total() != 14) {
       throw new NotationException(
-          "rack and exposures are %d tiles together; write 13 or 14".formatted(all.total()));
+          String.format(
+              Locale.ROOT,
+              "rack and exposures are %d tiles together; write 13 or 14",
+              all.total()));
     }
   }
 
@@ -177,7 +185,8 @@ public final class TileText {
     return new NotationException(
         word.position,
         word.text,
-        "there are only %d of %s; take one out".formatted(copies, Tile.symbol(kind)));
+        String.format(
+            Locale.ROOT, "there are only %d of %s; take one out", copies, Tile.symbol(kind)));
   }
 
   private record Word(int position, String text) {}
@@ -223,8 +232,11 @@ public final class TileText {
           throw new NotationException(
               word.position + at,
               word.text,
-              "there is no tile \"%s\"; %s"
-                  .formatted(Character.toString(word.text.codePointAt(at)), SYMBOLS));
+              String.format(
+                  Locale.ROOT,
+                  "there is no tile \"%s\"; %s",
+                  Character.toString(word.text.codePointAt(at)),
+                  SYMBOLS));
         }
         if (honour != Tile.SOAP && !numbers.isEmpty()) {
           throw noSuit(word);
