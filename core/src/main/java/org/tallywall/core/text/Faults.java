@@ -1,12 +1,17 @@
 package org.tallywall.core.text;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 
-/** The faults and warnings of one file, collected while it is read. */
+/**
+ * The faults and warnings of one file, collected while it is read. However many there are, {@link
+ * FileLimits#MOST_FAULTS} of each are kept, the topmost.
+ */
 public final class Faults {
-  private final List<Fault> faults = new ArrayList<>();
-  private final List<Fault> warnings = new ArrayList<>();
+  private final TopFaults faults = new TopFaults("faults");
+  private final TopFaults warnings = new TopFaults("warnings");
+  private final Set<Place> unreadable = new LinkedHashSet<>();
 
   /** No fault yet. */
   public Faults() {}
@@ -19,6 +24,9 @@ public final class Faults {
    * @param message what is wrong and what to write instead
    */
   public void fault(Place at, String id, String message) {
+    if (unreadable.contains(at)) {
+      return;
+    }
     faults.add(new Fault(at.line(), at.column(), id, message));
   }
 
@@ -30,6 +38,18 @@ public final class Faults {
    */
   public void fault(Place at, String message) {
     fault(at, "", message);
+  }
+
+  /**
+   * Notes a value that could not be read. Something stands in for it from then on; whatever is said
+   * of that at the same place is not noted.
+   *
+   * @param at the place
+   * @param message what is wrong and what to write instead
+   */
+  void unreadable(Place at, String message) {
+    fault(at, message);
+    unreadable.add(at);
   }
 
   /**
@@ -49,33 +69,43 @@ public final class Faults {
    * @return true with one fault or more; warnings do not count
    */
   public boolean any() {
-    return !faults.isEmpty();
+    return faults.count() > 0;
   }
 
   /**
    * How many faults there are.
    *
-   * @return 0 or more; warnings do not count
+   * @return 0 or more, also those that are not kept; warnings do not count
    */
   public int count() {
-    return faults.size();
+    return faults.count();
   }
 
   /**
-   * The faults from top to bottom.
+   * Whether so many faults were noted that further ones need no advice that takes time.
+   *
+   * @return true with ten times as many as are told
+   */
+  public boolean enough() {
+    return count() >= 10 * FileLimits.MOST_FAULTS;
+  }
+
+  /**
+   * The faults from top to bottom; where there are too many, the last says how many were left out.
    *
    * @return an unmodifiable list
    */
   public List<Fault> faults() {
-    return faults.stream().sorted(Fault.ORDER).toList();
+    return faults.list();
   }
 
   /**
-   * The warnings from top to bottom.
+   * The warnings from top to bottom; where there are too many, the last says how many were left
+   * out.
    *
    * @return an unmodifiable list
    */
   public List<Fault> warnings() {
-    return warnings.stream().sorted(Fault.ORDER).toList();
+    return warnings.list();
   }
 }

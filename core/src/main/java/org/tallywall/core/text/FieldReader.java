@@ -44,22 +44,25 @@ public final class FieldReader {
       this.fields = object;
       for (String name : object.values().keySet()) {
         if (!known.contains(name)) {
-          faults.fault(
-              object.places().get(name),
-              id,
-              String.format(
-                  Locale.ROOT,
-                  "unknown field \"%s\" in %s; the nearest known one is \"%s\" (known: %s)",
-                  name,
-                  what,
-                  Nearest.of(name, known),
-                  String.join(", ", known)));
+          faults.fault(object.places().get(name), id, unknown(name, what, known));
         }
       }
     } else {
       this.fields = new Node.Fields(new java.util.LinkedHashMap<>(), java.util.Map.of());
       faults.fault(node.place(), id, what + " is an object in braces, not " + node.kind());
     }
+  }
+
+  private String unknown(String name, String what, List<String> known) {
+    String unknown = "unknown field \"" + Shown.word(name) + "\" in " + what;
+    return faults.enough()
+        ? unknown
+        : String.format(
+            Locale.ROOT,
+            "%s; the nearest known one is \"%s\" (known: %s)",
+            unknown,
+            Nearest.of(name, known),
+            String.join(", ", known));
   }
 
   /**

@@ -32,7 +32,7 @@ final class JsonTrouble {
       return String.format(
           Locale.ROOT,
           "\"%s\" is no value; write a text in double quotes, a number, true or false",
-          cut(token.group(1)));
+          Shown.word(token.group(1)));
     }
     Matcher character = CHARACTER.matcher(message);
     if (character.find()) {
@@ -63,13 +63,15 @@ final class JsonTrouble {
       return "a backslash in a text begins no known sign; write two for a backslash";
     } else if (message.startsWith("Invalid numeric value")) {
       return "a number is written wrongly; write it as in 25";
+    } else if (message.contains("nesting depth")) {
+      return "it is nested too deeply; this program reads "
+          + FileLimits.DEEPEST
+          + " objects and lists in one another";
+    } else if (message.contains("Number value length")) {
+      return "a number in it is too long; write at most " + FileLimits.LONGEST_NUMBER + " digits";
     } else if (message.contains("exceeds the maximum")) {
-      return "it is nested too deeply, or a text or number in it is too long";
+      return "a text in it is too long; this program reads " + FileLimits.LARGEST_FILE;
     }
     return "the text is garbled here; take out what does not belong";
-  }
-
-  private static String cut(String word) {
-    return word.length() > 20 ? word.substring(0, 20) + "…" : word;
   }
 }

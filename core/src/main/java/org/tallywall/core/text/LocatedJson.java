@@ -1,5 +1,6 @@
 package org.tallywall.core.text;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -9,6 +10,7 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
+import tools.jackson.core.StreamReadConstraints;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.core.json.JsonFactory;
 import tools.jackson.core.json.JsonReadFeature;
@@ -23,36 +25,58 @@ public final class LocatedJson {
       JsonFactory.builder()
           .enable(JsonReadFeature.ALLOW_JAVA_COMMENTS)
           .enable(JsonReadFeature.ALLOW_TRAILING_COMMA)
+          .streamReadConstraints(
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(FileLimits.DEEPEST)
+                  .maxNumberLength(FileLimits.LONGEST_NUMBER)
+                  .maxNameLength(FileLimits.LARGEST_FILE)
+                  .maxStringLength(FileLimits.LARGEST_FILE)
+                  .build())
           .build();
 
-  private LocatedJson() {}
+  private final JsonParser parser;
+  private final Faults faults;
+  private int values;
+
+  private LocatedJson(JsonParser parser, Faults faults) {
+    this.parser = parser;
+    this.faults = faults;
+  }
 
   /**
-   * Reads one JSON value.
+   * Reads one JSON value. What it may hold is bounded by {@link FileLimits}; a text with half a
+   * character in it, which no file of results could hold, is a fault.
    *
    * @param text the whole file
-   * @param faults takes the fault where the text is not JSON
-   * @return the value, or null where the text is not JSON
+   * @param faults takes the fault where the text is not JSON, or goes beyond a bound
+   * @return the value, or null where the text cannot be used
    */
   public static Node read(String text, Faults faults) {
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
-      return read(parser, faults);
+      return new LocatedJson(parser, faults).whole();
     }
   }
 
-  private static Node read(JsonParser parser, Faults faults) {
+  private Node whole() {
     try {
       JsonToken first = parser.nextToken();
       if (first == null) {
         faults.fault(new Place(1, 1), "the file is empty; an object in braces is expected");
         return null;
       }
-      Node node = value(parser, first, faults);
+      Node node = value(first);
       if (parser.nextToken() != null) {
-        faults.fault(place(parser), "something follows after the end of the object; take it out");
+        faults.fault(place(), "something follows after the end of the object; take it out");
         return null;
       }
       return node;
+    } catch (TooManyException many) {
+      faults.fault(
+          place(),
+          "the file holds more values than this program reads ("
+              + FileLimits.MOST_VALUES
+              + "); is it the right one?");
+      return null;
     } catch (JacksonException broken) {
       TokenStreamLocation at = broken.getLocation();
       at = at == null ? parser.currentLocation() : at;
@@ -63,47 +87,90 @@ public final class LocatedJson {
     }
   }
 
-  private static Place place(JsonParser parser) {
+  private Place place() {
     TokenStreamLocation at = parser.currentTokenLocation();
     return new Place(at.getLineNr(), at.getColumnNr());
   }
 
-  private static Node value(JsonParser parser, JsonToken token, Faults faults) {
-    Place place = place(parser);
+  private Node value(JsonToken token) {
+    if (++values > FileLimits.MOST_VALUES) {
+      throw new TooManyException();
+    }
+    Place place = place();
     return switch (token) {
-      case START_OBJECT -> new Node(place, fields(parser, faults));
-      case START_ARRAY -> new Node(place, items(parser, faults));
-      case VALUE_STRING -> new Node(place, parser.getString());
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node(place, parser.getDecimalValue());
+      case START_OBJECT -> new Node(place, fields());
+      case START_ARRAY -> new Node(place, items());
+      case VALUE_STRING -> new Node(place, text(parser.getString(), place));
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Node(place, number(place));
       case VALUE_TRUE -> new Node(place, Boolean.TRUE);
       case VALUE_FALSE -> new Node(place, Boolean.FALSE);
       default -> new Node(place, null);
     };
   }
 
-  private static Node.Fields fields(JsonParser parser, Faults faults) {
+  private String text(String text, Place place) {
+    if (Shown.broken(text)) {
+      faults.fault(
+          place,
+          "\"" + Shown.word(text) + "\" holds half a character; take it out or write it whole");
+    }
+    return text;
+  }
+
+  /** Within the bounds a number can be turned into any other kind without harm. */
+  private BigDecimal number(Place place) {
+    String typed = parser.getString();
+    int most = FileLimits.LARGEST_EXPONENT;
+    long exponent;
+    try {
+      BigDecimal number = new BigDecimal(typed);
+      exponent = number.signum() == 0 ? number.scale() : number.precision() - 1L - number.scale();
+      if (Math.abs(exponent) <= most) {
+        return number;
+      }
+    } catch (NumberFormatException beyondAll) {
+      exponent = typed.lastIndexOf('-') > 0 ? -1 : 1;
+    }
+    faults.unreadable(
+        place,
+        exponent < 0
+            ? "the number is too close to 0 to be read; write 0, or one from 1e-" + most + " on"
+            : "the number is too large to be read; numbers go up to 1e" + most);
+    return BigDecimal.ZERO;
+  }
+
+  private Node.Fields fields() {
     LinkedHashMap<String, Node> values = new LinkedHashMap<>();
     Map<String, Place> places = new HashMap<>();
     while (parser.nextToken() != JsonToken.END_OBJECT) {
-      String name = parser.currentName();
-      Place place = place(parser);
-      Node value = value(parser, parser.nextToken(), faults);
+      Place place = place();
+      String name = text(parser.currentName(), place);
+      Node value = value(parser.nextToken());
       if (values.putIfAbsent(name, value) == null) {
         places.put(name, place);
       } else {
-        faults.fault(place, "the field \"" + name + "\" stands twice; take one out");
+        faults.fault(place, "the field \"" + Shown.word(name) + "\" stands twice; take one out");
       }
     }
     return new Node.Fields(values, places);
   }
 
-  private static Node.Items items(JsonParser parser, Faults faults) {
+  private Node.Items items() {
     List<Node> values = new ArrayList<>();
     for (JsonToken next = parser.nextToken();
         next != JsonToken.END_ARRAY;
         next = parser.nextToken()) {
-      values.add(value(parser, next, faults));
+      values.add(value(next));
     }
     return new Node.Items(values);
+  }
+
+  /** Ends the reading of a file that holds too much. */
+  private static final class TooManyException extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    TooManyException() {
+      super(null, null, false, false);
+    }
   }
 }

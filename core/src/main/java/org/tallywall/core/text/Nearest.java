@@ -6,6 +6,9 @@ import java.util.Locale;
 
 /** Finds the known word that a mistyped one most likely means. */
 public final class Nearest {
+  /** Letters that are compared; what is longer is no known word, but has a nearest one too. */
+  private static final int LONGEST = 100;
+
   private Nearest() {}
 
   /**
@@ -16,13 +19,15 @@ public final class Nearest {
    * @return one of them
    */
   public static String of(String word, Collection<String> known) {
+    String typed = fold(word);
     return known.stream()
-        .min(Comparator.comparingInt(other -> distance(fold(word), fold(other))))
+        .min(Comparator.comparingInt(other -> distance(typed, fold(other))))
         .orElseThrow();
   }
 
   private static String fold(String word) {
-    return word.toLowerCase(Locale.ROOT);
+    int end = Math.min(word.length(), LONGEST);
+    return word.substring(0, end).toLowerCase(Locale.ROOT);
   }
 
   private static int distance(String a, String b) {

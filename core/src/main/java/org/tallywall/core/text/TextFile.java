@@ -1,6 +1,7 @@
 package org.tallywall.core.text;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CodingErrorAction;
@@ -8,12 +9,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.List;
+import java.nio.file.attribute.BasicFileAttributes;
 
 /** Reads whole text files in UTF-8 and says in plain words why one cannot be read. */
 public final class TextFile {
-  private static final long LARGEST = 64L << 20;
-
   private TextFile() {}
 
   /**
@@ -21,34 +20,78 @@ public final class TextFile {
    *
    * @param file the file
    * @return its text
-   * @throws FaultyFileException if it is missing, a folder, unreadable, too large or not UTF-8
+   * @throws FaultyFileException if it is missing, no regular file, unreadable, larger than {@link
+   *     FileLimits#LARGEST_FILE} or not UTF-8
    */
   public static String read(Path file) {
     try {
-      if (Files.isDirectory(file)) {
-        throw unusable(file, "this is a folder; name a file in it");
-      }
-      if (Files.size(file) > LARGEST) {
-        throw unusable(file, "the file is larger than 64 MiB; is this the right one?");
-      }
       String text =
           StandardCharsets.UTF_8
               .newDecoder()
               .onMalformedInput(CodingErrorAction.REPORT)
               .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
+              .decode(ByteBuffer.wrap(bytes(file, FileLimits.LARGEST_FILE)))
               .toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
-    } catch (NoSuchFileException missing) {
-      throw unusable(file, "there is no such file; check its name and folder");
     } catch (CharacterCodingException binary) {
       throw unusable(file, "this is not a text in UTF-8; save it as UTF-8");
+    }
+  }
+
+  /**
+   * The bytes of a file.
+   *
+   * @param file the file
+   * @param most how many it may have
+   * @return all of them
+   * @throws FaultyFileException if it is missing, no regular file, unreadable or larger
+   */
+  public static byte[] bytes(Path file, int most) {
+    try {
+      if (regular(file).size() <= most) {
+        try (InputStream in = Files.newInputStream(file)) {
+          byte[] bytes = in.readNBytes(most);
+          if (in.read() < 0) {
+            return bytes;
+          }
+        }
+      }
+      throw unusable(
+          file, "the file is larger than this program reads (" + size(most) + "); is it this one?");
+    } catch (NoSuchFileException missing) {
+      throw unusable(file, "there is no such file; check its name and folder");
     } catch (IOException unreadable) {
       throw unusable(file, "the file cannot be read; check its permissions");
     }
   }
 
+  /**
+   * Makes sure that a file can be read to its end: a device may have none, a pipe may wait for
+   * ever. Nothing is opened.
+   *
+   * @param file the file
+   * @throws FaultyFileException if it is a folder, a device or a pipe
+   * @throws IOException if it is missing or may not be looked at
+   */
+  public static void requireRegular(Path file) throws IOException {
+    regular(file);
+  }
+
+  private static BasicFileAttributes regular(Path file) throws IOException {
+    BasicFileAttributes found = Files.readAttributes(file, BasicFileAttributes.class);
+    if (found.isDirectory()) {
+      throw unusable(file, "this is a folder; name a file in it");
+    } else if (!found.isRegularFile()) {
+      throw unusable(file, "this is a device or a pipe; name a file on a disk");
+    }
+    return found;
+  }
+
+  private static String size(int bytes) {
+    return bytes >= 1 << 20 ? (bytes >> 20) + " MiB" : bytes + " bytes";
+  }
+
   private static FaultyFileException unusable(Path file, String why) {
-    return new FaultyFileException(file.toString(), List.of(new Fault(0, 0, "", why)));
+    return new FaultyFileException(file.toString(), why);
   }
 }

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** JSON with places; what is no JSON is explained to the person who typed it. */
@@ -70,8 +71,12 @@ class LocatedJsonTest {
         Arguments.of("{\"a\": \"\\q\"}", 1, 9, "a backslash in a text begins no known sign"),
         Arguments.of("{} {}", 1, 4, "something follows after the end of the object; take it out"),
         Arguments.of("\u0000", 1, 1, "the text is garbled here"),
-        Arguments.of("[".repeat(2_000), 1, 502, "it is nested too deeply"),
-        Arguments.of("[" + "7".repeat(2_000), 1, 2_002, "a text or number in it is too long"));
+        Arguments.of("[".repeat(2_000), 1, 102, "it is nested too deeply; this program reads 100 "),
+        Arguments.of(
+            "[" + "7".repeat(2_000),
+            1,
+            2_002,
+            "a number in it is too long; write at most 1000 digits"));
   }
 
   @ParameterizedTest
@@ -83,6 +88,57 @@ class LocatedJsonTest {
     assertThat(fault.message()).contains(why).doesNotContain("Source", "Stream", "code 3", "CTRL");
     assertThat(fault.line()).isEqualTo(line);
     assertThat(fault.column()).isEqualTo(column);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "1e9999999999, large",
+    "-1e9999999999, large",
+    "1e999999999, large",
+    "1e301, large",
+    "1E+301, large",
+    "1e-9999999999, close to 0",
+    "-3.5E-9999999999, close to 0",
+    "1e-301, close to 0",
+    "0e9999999999, large",
+    "0e999999999, close to 0",
+  })
+  void number_beyondAllBounds_isAFaultWhereItStands(String number, String why) {
+    Node list = LocatedJson.read("[1,\n  " + number + ", 7]", faults);
+    assertThat(faults.faults()).hasSize(1);
+    assertThat(faults.faults().get(0).message()).contains("number is too " + why);
+    assertThat(faults.faults().get(0).line()).isEqualTo(2);
+    assertThat(faults.faults().get(0).column()).isEqualTo(3);
+    assertThat(((Node.Items) list.value()).values()).hasSize(3);
+  }
+
+  /** Whoever takes a number for a whole one, or writes it out, has little work with it. */
+  @ParameterizedTest
+  @CsvSource({"1e300", "-1e300", "1e-300", "0.00", "25"})
+  void number_withinTheBounds_isReadAsWritten(String number) {
+    Node node = LocatedJson.read(number, faults);
+    assertThat(faults.any()).isFalse();
+    assertThat(node.value()).isEqualTo(new BigDecimal(number));
+    assertThat(new BigDecimal(number).toPlainString()).hasSizeLessThan(400);
+  }
+
+  @Test
+  void text_withHalfACharacter_isAFaultWhereItStands() {
+    LocatedJson.read("{\"a\": \"x\\ud800y\",\n \"\\udc00\": \"\\ud83d\\ude00\"}", faults);
+    assertThat(faults.faults())
+        .containsExactly(
+            new Fault(
+                1, 7, "", "\"x\\u{d800}y\" holds half a character; take it out or write it whole"),
+            new Fault(
+                2, 2, "", "\"\\u{dc00}\" holds half a character; take it out or write it whole"));
+  }
+
+  @Test
+  void file_ofMoreValuesThanAreRead_isRefusedWithTheBound() {
+    assertThat(LocatedJson.read("[" + "0,".repeat(FileLimits.MOST_VALUES) + "]", faults)).isNull();
+    assertThat(faults.faults()).hasSize(1);
+    assertThat(faults.faults().get(0).message())
+        .contains("more values than this program reads (1000000)");
   }
 
   @Test

@@ -9,6 +9,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Files that cannot be read say why, in words. */
@@ -40,12 +42,39 @@ class TextFileTest {
   }
 
   @Test
-  void hugeFile_read_isRefusedBeforeItIsLoaded() throws IOException {
+  void hugeFile_read_isRefusedWithTheBound() throws IOException {
     Path file = folder.resolve("huge.json");
     try (RandomAccessFile huge = new RandomAccessFile(file.toFile(), "rw")) {
-      huge.setLength((64L << 20) + 1);
+      huge.setLength(FileLimits.LARGEST_FILE + 1L);
     }
-    refused(file, "the file is larger than 64 MiB");
+    refused(file, "the file is larger than this program reads (16 MiB)");
+  }
+
+  @Test
+  void largestFile_read_isRead() throws IOException {
+    Path file = folder.resolve("large.json");
+    Files.write(file, new byte[FileLimits.LARGEST_FILE]);
+    assertThat(TextFile.read(file)).hasSize(FileLimits.LARGEST_FILE);
+  }
+
+  @Test
+  void bytes_beyondTheirBound_areRefusedWithIt() throws IOException {
+    Path file = Files.write(folder.resolve("few"), new byte[10]);
+    assertThat(TextFile.bytes(file, 10)).hasSize(10);
+    assertThatThrownBy(() -> TextFile.bytes(file, 9)).hasMessageContaining("reads (9 bytes)");
+  }
+
+  /** A device has no end, and a pipe waits for whoever writes into it. */
+  @Test
+  @EnabledOnOs({OS.LINUX, OS.MAC})
+  void device_read_isRefusedUnopened() {
+    refused(Path.of("/dev/zero"), "this is a device or a pipe; name a file on a disk");
+  }
+
+  @Test
+  @EnabledOnOs(OS.LINUX)
+  void fileThatHidesItsSize_read_isReadToItsEnd() {
+    assertThat(TextFile.read(Path.of("/proc/self/status"))).startsWith("Name:");
   }
 
   private static void refused(Path file, String why) {
