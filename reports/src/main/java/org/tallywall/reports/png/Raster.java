@@ -17,6 +17,8 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import javax.imageio.ImageIO;
+import javax.imageio.stream.ImageOutputStream;
+import javax.imageio.stream.MemoryCacheImageOutputStream;
 import org.tallywall.reports.svg.SvgWriter;
 
 /** All that touches the drawing classes of the JDK, so that the rest loads without them. */
@@ -60,10 +62,14 @@ final class Raster {
     graphics.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
   }
 
+  /**
+   * In memory: given a plain stream, the library would go by a file in the folder for temporary
+   * files, which may be missing, full or shut down already.
+   */
   private static byte[] encoded(BufferedImage image) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    try {
-      if (!ImageIO.write(image, "png", out)) {
+    try (ImageOutputStream memory = new MemoryCacheImageOutputStream(out)) {
+      if (!ImageIO.write(image, "png", memory)) {
         throw new IllegalStateException("this Java runtime cannot write PNG");
       }
     } catch (IOException e) {

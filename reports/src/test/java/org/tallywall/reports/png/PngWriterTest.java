@@ -6,10 +6,14 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +23,10 @@ import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.svg.SvgWriter;
 
 class PngWriterTest {
+  private static final Pattern WRITING = Pattern.compile("ImageIO\\.write\\([^;]*, (\\w+)\\)");
+  private static final String WITHOUT_FONTS =
+      "This Java runtime cannot draw PNG pictures, because its libraries for drawing or its fonts are"
+          + " missing; the same pictures are there as SVG.";
 
   static List<Figure> figures() {
     return SampleFigures.all();
@@ -48,21 +56,47 @@ class PngWriterTest {
   /** A runtime of the modules that the rest of the program needs, without the one that draws. */
   @Test
   void runtime_withoutDrawing_saysSoAndGoesOn() throws Exception {
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "--limit-modules",
-            "java.base,java.xml,java.logging",
-            "-cp",
-            System.getProperty("java.class.path"),
-            DrawOnce.class.getName());
-    Process process = builder.redirectErrorStream(true).start();
-    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertThat(process.waitFor()).as(said).isZero();
-    assertThat(said.strip())
+    assertThat(drawnWith("--limit-modules", "java.base,java.xml,java.logging"))
         .isEqualTo(
             "This Java runtime cannot draw PNG pictures, because it lacks the module java.desktop;"
                 + " the same pictures are there as SVG.");
+  }
+
+  /** A folder for temporary files that is missing, full or locked is nothing to a picture. */
+  @Test
+  void picture_drawn_needsNoTemporaryFile() throws Exception {
+    assertThat(drawnWith("-Djava.io.tmpdir=/no/such/folder")).isIn("drawn", WITHOUT_FONTS);
+  }
+
+  /**
+   * Written to a plain stream, a picture goes by a temporary file, unless all the process forgoes
+   * it.
+   */
+  @Test
+  void source_hasNoPictureWrittenToAPlainStream() throws IOException {
+    try (Stream<Path> files = Files.walk(Path.of("src/main/java"))) {
+      List<Path> sources = files.filter(file -> file.toString().endsWith(".java")).toList();
+      assertThat(sources).isNotEmpty();
+      for (Path source : sources) {
+        String text = Files.readString(source);
+        assertThat(text).as(source.toString()).doesNotContain("setUseCache");
+        WRITING
+            .matcher(text)
+            .results()
+            .forEach(hit -> assertThat(hit.group(1)).as(source.toString()).isEqualTo("memory"));
+      }
+    }
+  }
+
+  private static String drawnWith(String... options) throws Exception {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of(options));
+    command.addAll(List.of("-cp", System.getProperty("java.class.path"), DrawOnce.class.getName()));
+    Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
+    String said = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(said).isZero();
+    return said.strip();
   }
 
   private static Set<Integer> colours(BufferedImage image) {
