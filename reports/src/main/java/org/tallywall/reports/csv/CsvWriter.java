@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.reports.table.Cell;
@@ -23,8 +24,7 @@ import tools.jackson.dataformat.csv.CsvWriteFeature;
  * value. An estimate with its interval takes three columns (see {@link Table#spread()}). Title and
  * notes are left out, because a comma-separated file has no place for them.
  *
- * <p>A text is written as it is. One that starts with {@code =} stays a text here, although some
- * spreadsheets would take it for a formula.
+ * <p>Texts are written as {@link CsvCell} says: harmless in a spreadsheet, a row in one line.
  */
 public final class CsvWriter {
   private CsvWriter() {}
@@ -57,7 +57,7 @@ public final class CsvWriter {
 
   /**
    * Writes the file, whole or not at all: it grows under the name {@code NAME.part} and takes its
-   * own when complete, in place of an older one.
+   * own when complete, in place of an older one. A link of that name is not followed.
    *
    * @param table the table
    * @param file the file; its folder exists
@@ -66,7 +66,9 @@ public final class CsvWriter {
   public static void write(Table table, Path file) throws IOException {
     Path part = file.resolveSibling(file.getFileName() + ".part");
     try {
-      Files.write(part, text(table).getBytes(StandardCharsets.UTF_8));
+      Files.deleteIfExists(part);
+      byte[] bytes = text(table).getBytes(StandardCharsets.UTF_8);
+      Files.write(part, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
       Files.move(part, file, StandardCopyOption.REPLACE_EXISTING);
     } finally {
       Files.deleteIfExists(part);
@@ -75,7 +77,7 @@ public final class CsvWriter {
 
   private static String field(Cell cell) {
     if (cell instanceof Cell.Text text) {
-      return text.value();
+      return CsvCell.written(text.value());
     }
     if (cell instanceof Cell.Whole number) {
       return Long.toString(number.value());

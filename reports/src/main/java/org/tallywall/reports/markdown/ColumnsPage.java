@@ -16,6 +16,8 @@ public final class ColumnsPage {
 
       Every file begins with a line of column names. Numbers keep all their digits and have a point
       before the decimals; a share of 0.25 is 25 in 100. An empty field means that there is no value.
+      A text that a spreadsheet would take for a formula has an apostrophe in front, and a letter that
+      nobody sees, a line break among them, is written as its number, as in \\\\u{a}.
       """;
 
   private ColumnsPage() {}

@@ -10,6 +10,7 @@ import org.tallywall.reports.document.Link;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.document.Pictures;
 import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.table.Visible;
 
 /**
  * Writes a document as Markdown. Footnotes are written as GitHub reads them; pictures lie beside
@@ -165,14 +166,15 @@ public final class DocumentWriter {
 
   private void listing(Part.Listing listing) {
     int longest = SHORTEST_FENCE - 1;
-    Matcher ticks = TICKS.matcher(listing.text());
+    String text = Visible.text(listing.text());
+    Matcher ticks = TICKS.matcher(text);
     while (ticks.find()) {
       longest = Math.max(longest, ticks.group().length());
     }
     String fence = "`".repeat(longest + 1);
-    String end = listing.text().endsWith("\n") ? "" : "\n";
+    String end = text.endsWith("\n") ? "" : "\n";
     block(MarkdownText.paragraph(listing.title()) + "\n");
-    block(fence + "\n" + listing.text() + end + fence + "\n");
+    block(fence + "\n" + text + end + fence + "\n");
   }
 
   /** The description stands in place of the picture; the notes are part of the picture itself. */

@@ -1,6 +1,7 @@
 package org.tallywall.reports.markdown;
 
 import java.util.regex.Pattern;
+import org.tallywall.reports.table.Visible;
 
 /** Makes any text stand in Markdown as itself (CommonMark 0.31, section 2.4: backslash escapes). */
 final class MarkdownText {
@@ -10,13 +11,15 @@ final class MarkdownText {
   /** What would begin a list or underline a heading at the start of a paragraph. */
   private static final Pattern OPENING = Pattern.compile("^(\\d*)([-+=.)])");
 
-  private static final Pattern CONTROLS = Pattern.compile("\\s*[\\p{Cc}\\u2028\\u2029]+\\s*");
+  private static final Pattern BREAKS = Pattern.compile("\\s*[\t\n\r]+\\s*");
 
   private MarkdownText() {}
 
-  /** Text within a line: marks escaped, line breaks and control characters become spaces. */
+  /**
+   * Text within a line: marks escaped, line breaks become spaces, unseen letters are made visible.
+   */
   static String inLine(String text) {
-    String oneLine = CONTROLS.matcher(text).replaceAll(" ").strip();
+    String oneLine = BREAKS.matcher(Visible.text(text)).replaceAll(" ").strip();
     return MARKS.matcher(oneLine).replaceAll("\\\\$0");
   }
 

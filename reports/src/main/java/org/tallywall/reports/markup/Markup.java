@@ -2,14 +2,15 @@ package org.tallywall.reports.markup;
 
 import java.util.Set;
 import java.util.function.Predicate;
+import org.tallywall.reports.table.Visible;
 
 /**
  * Writes elements. Those that hold only blocks and shapes put each on a line of its own; those that
  * hold text or phrases stay on one line, so that no blank is added to what is read.
  *
  * <p>Escaped are {@code &}, {@code <}, {@code >} and, in attributes, the quotation mark and line
- * breaks. Characters that XML 1.0 (fifth edition, section 2.2) forbids, and the control characters
- * that it advises against, become U+FFFD.
+ * breaks. Characters that XML 1.0 (fifth edition, section 2.2) forbids, and whatever else nobody
+ * sees, are written as {@link Visible} says.
  */
 public final class Markup {
   /** Elements of HTML that have no end tag (HTML Living Standard, 13.1.2: void elements). */
@@ -18,8 +19,6 @@ public final class Markup {
 
   /** Elements that stand in a line of text. */
   private static final Set<String> PHRASES = Set.of("a", "b", "img", "sup", "span");
-
-  private static final int REPLACEMENT = 0xFFFD;
 
   private final boolean html;
   private final StringBuilder out = new StringBuilder();
@@ -94,7 +93,7 @@ public final class Markup {
   }
 
   private void escape(String text, Predicate<Integer> also) {
-    text.codePoints().map(c -> allowed(c) ? c : REPLACEMENT).forEach(c -> one(c, also.test(c)));
+    Visible.text(text).codePoints().forEach(c -> one(c, also.test(c)));
   }
 
   private void one(int letter, boolean escape) {
@@ -110,14 +109,5 @@ public final class Markup {
         }
       }
     }
-  }
-
-  private static boolean allowed(int letter) {
-    return letter == '\t'
-        || letter == '\n'
-        || letter == '\r'
-        || letter >= 0x20 && letter <= 0xD7FF && !(letter >= 0x7F && letter <= 0x9F)
-        || letter >= 0xE000 && letter < 0xFFFE
-        || letter >= 0x10000;
   }
 }

@@ -2,7 +2,9 @@ package org.tallywall.reports.results;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.tallywall.reports.csv.CsvCell;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.MappingIterator;
 import tools.jackson.dataformat.csv.CsvMapper;
@@ -36,7 +38,7 @@ final class CsvFileReader {
     List<List<String>> lines = new ArrayList<>();
     try (MappingIterator<String[]> all = MAPPER.readerFor(String[].class).readValues(text)) {
       while (all.hasNext()) {
-        lines.add(List.of(all.next()));
+        lines.add(Arrays.stream(all.next()).map(CsvCell::read).toList());
       }
     } catch (JacksonException broken) {
       throw new WrongResultsException(

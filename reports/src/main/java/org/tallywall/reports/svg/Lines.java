@@ -3,10 +3,13 @@ package org.tallywall.reports.svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.tallywall.reports.table.Visible;
 
 /** Text cut into lines that fit a width. */
 final class Lines {
-  private static final Pattern BLANKS = Pattern.compile("[\\p{Z}\\p{Cc}]+");
+  private static final Pattern BLANKS = Pattern.compile("[\\p{Z}\\t\\n\\r]+");
+
+  private static final int MOST_LETTERS = 2_000;
 
   private Lines() {}
 
@@ -14,7 +17,8 @@ final class Lines {
   static List<String> wrap(String text, double width, Face face) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : BLANKS.matcher(text).replaceAll(" ").strip().split(" ")) {
+    String seen = BLANKS.matcher(Visible.text(shortened(text))).replaceAll(" ").strip();
+    for (String word : seen.split(" ")) {
       String longer = line.isEmpty() ? word : line + " " + word;
       if (TextWidth.of(longer, face) <= width) {
         line = longer;
@@ -32,6 +36,13 @@ final class Lines {
     }
     lines.add(line);
     return lines;
+  }
+
+  /** A picture has no room for a text without end. */
+  private static String shortened(String text) {
+    return text.length() <= MOST_LETTERS
+        ? text
+        : text.substring(0, text.offsetByCodePoints(0, MOST_LETTERS / 2)) + "\u2026";
   }
 
   /** How many letters from the start fit; at least one. */

@@ -2,6 +2,7 @@ package org.tallywall.reports.text;
 
 import java.text.Normalizer;
 import java.util.regex.Pattern;
+import org.tallywall.reports.table.Visible;
 
 /** Which letters a console can show. */
 public enum Lettering {
@@ -28,18 +29,19 @@ public enum Lettering {
   };
 
   private static final Pattern ACCENTS = Pattern.compile("\\p{Mn}+");
-  private static final Pattern BLANKS = Pattern.compile("[\\p{Z}\\p{Cc}]+");
+  private static final Pattern BLANKS = Pattern.compile("[\\p{Z}\\t\\n\\r]+");
   private static final Pattern UNSEEN = Pattern.compile("[\\p{Cf}\\p{Cs}]+");
 
   /**
-   * Makes a text safe for one line of a console: tabs, line breaks and control characters become
-   * one space, invisible marks go.
+   * Makes a text safe for one line of a console: tabs and line breaks become one space, letters
+   * that nobody sees become visible as {@link Visible} says.
    *
    * @param text any text
    * @return one line without blanks at its ends
    */
   public String line(String text) {
-    return spell(UNSEEN.matcher(BLANKS.matcher(text).replaceAll(" ")).replaceAll("")).strip();
+    String seen = Visible.text(text);
+    return spell(UNSEEN.matcher(BLANKS.matcher(seen).replaceAll(" ")).replaceAll("")).strip();
   }
 
   abstract String spell(String text);

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -55,6 +56,16 @@ class CsvWriterTest {
     assertThat(Files.readString(file)).isEqualTo(CsvWriter.text(SampleTables.awkward()));
     assertThat(folder).isDirectoryContaining(f -> f.equals(file));
     assertThat(folder.toFile().list()).containsExactly("awkward.csv");
+  }
+
+  @Test
+  void link_inTheWay_isNotFollowed(@TempDir Path folder) throws IOException {
+    Path other = Files.writeString(folder.resolve("other"), "mine");
+    Files.createSymbolicLink(folder.resolve("ways.csv.part"), other);
+    CsvWriter.write(SampleTables.ways(), folder.resolve("ways.csv"));
+    assertThat(other).hasContent("mine");
+    assertThat(folder.resolve("ways.csv")).hasContent(CsvWriter.text(SampleTables.ways()));
+    assertThat(folder.resolve("ways.csv")).isRegularFile(LinkOption.NOFOLLOW_LINKS);
   }
 
   @Test
