@@ -23,6 +23,12 @@ final class JarFiles {
 
   private static final int MAJOR_VERSION = 6;
 
+  /** Most bytes that a jar may hold, unpacked: a player needs a few thousand. */
+  static final long MOST_BYTES = 64L << 20;
+
+  /** Most files that a jar may hold. */
+  static final int MOST_FILES = 20_000;
+
   private JarFiles() {}
 
   /** Reads a jar; the files are in the order of their names. */
@@ -34,14 +40,22 @@ final class JarFiles {
               : "there is no jar \"" + file + "\"; check its name and folder");
     }
     Map<String, byte[]> files = new TreeMap<>();
+    long room = MOST_BYTES;
     try (ZipFile zip = new ZipFile(file.toFile())) {
       Enumeration<? extends ZipEntry> entries = zip.entries();
       while (entries.hasMoreElements()) {
         ZipEntry entry = entries.nextElement();
         if (!entry.isDirectory()) {
           try (InputStream content = zip.getInputStream(entry)) {
-            files.put(entry.getName(), content.readAllBytes());
+            byte[] bytes = content.readNBytes((int) Math.min(room + 1, Integer.MAX_VALUE));
+            room -= bytes.length;
+            files.put(entry.getName(), bytes);
           }
+        }
+        if (room < 0 || files.size() > MOST_FILES) {
+          throw new WrongPlayerException(
+              "\"%s\" holds more than a jar with players may: %s files or %s MiB when unpacked"
+                  .formatted(file, MOST_FILES, MOST_BYTES >> 20));
         }
       }
     } catch (ZipException damaged) {
@@ -67,7 +81,7 @@ final class JarFiles {
     int here = Runtime.version().feature();
     if (newest > here) {
       throw new WrongPlayerException(
-          "\"%s\" was built for Java %d and this is Java %d; build it with --release %d, or start tallywall with Java %d"
+          "\"%s\" was built for Java %s and this is Java %s; build it with --release %s, or start tallywall with Java %s"
               .formatted(file, newest, here, Math.min(here, 17), newest));
     }
   }

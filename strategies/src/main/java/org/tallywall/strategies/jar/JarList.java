@@ -43,14 +43,10 @@ final class JarList {
   }
 
   private List<PlayerType> given() {
-    List<PlayerType> given = new ArrayList<>();
     try {
-      for (ServiceLoader.Provider<PlayerSource> found :
-          ServiceLoader.load(PlayerSource.class, loader).stream().toList()) {
-        if (found.type().getClassLoader() == loader) {
-          given.addAll(found.get().players());
-        }
-      }
+      return Patience.wait("the list of players in \"" + jar.file() + "\"", this::found);
+    } catch (WrongPlayerException told) {
+      throw told;
     } catch (ServiceConfigurationError broken) {
       Throwable cause = broken.getCause();
       throw new WrongPlayerException(
@@ -62,8 +58,18 @@ final class JarList {
           broken);
     } catch (LinkageError broken) {
       throw new WrongPlayerException(message("it broke down" + PlayerJar.lacking(broken)), broken);
-    } catch (RuntimeException | AssertionError | StackOverflowError broken) {
+    } catch (Throwable broken) {
       throw new WrongPlayerException(message("it broke down" + PlayerJar.said(broken)), broken);
+    }
+  }
+
+  private List<PlayerType> found() {
+    List<PlayerType> given = new ArrayList<>();
+    for (ServiceLoader.Provider<PlayerSource> found :
+        ServiceLoader.load(PlayerSource.class, loader).stream().toList()) {
+      if (found.type().getClassLoader() == loader) {
+        given.addAll(found.get().players());
+      }
     }
     return given;
   }

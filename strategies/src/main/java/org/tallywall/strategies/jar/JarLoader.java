@@ -12,10 +12,12 @@ import java.util.Collections;
 import java.util.Enumeration;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.tallywall.strategies.catalog.WrongPlayerException;
 
 /**
  * Loads classes of a jar from memory. So what plays is what was digested, even if the jar is built
- * again while a run goes on, and no file stays open.
+ * again while a run goes on, and no file stays open. A class that would end the program is refused.
  *
  * <p>Left out: other jars named in the manifest, classes for certain versions of Java under {@code
  * META-INF/versions}, and signatures.
@@ -36,6 +38,15 @@ final class JarLoader extends ClassLoader {
     byte[] bytes = files.get(name.replace('.', '/') + CLASS);
     if (bytes == null) {
       throw new ClassNotFoundException(name);
+    }
+    Optional<String> ending = EndingCalls.in(bytes);
+    if (ending.isPresent()) {
+      throw new WrongPlayerException(
+          "the class \""
+              + name
+              + "\" calls "
+              + ending.get()
+              + ", which would end the whole program; take that call out");
     }
     return defineClass(name, bytes, 0, bytes.length);
   }

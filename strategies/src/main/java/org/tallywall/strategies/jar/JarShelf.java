@@ -18,9 +18,22 @@ import org.tallywall.strategies.catalog.WrongPlayerException;
 /** Finds players in jars; each jar is read once. */
 public final class JarShelf implements PlayerFinder {
   private final Map<Path, PlayerJar> jars = new LinkedHashMap<>();
+  private final JarTrust named;
 
-  /** A shelf without jars yet. */
-  public JarShelf() {}
+  /** A shelf without jars yet; every jar that is named may run. */
+  public JarShelf() {
+    this(JarTrust.ALL);
+  }
+
+  /**
+   * A shelf without jars yet.
+   *
+   * @param named says of the jars that a player's word names whether they may run; those of a
+   *     folder that somebody names whole may
+   */
+  public JarShelf(JarTrust named) {
+    this.named = named;
+  }
 
   @Override
   public boolean knows(String word) {
@@ -41,7 +54,7 @@ public final class JarShelf implements PlayerFinder {
           "\"" + word + "\" does not name a player in a jar; write jar:my.jar!my.pkg.MyPlayer");
     }
     try {
-      return jar(folder.resolve(word.substring(start, mark))).type(word.substring(mark + 1));
+      return jar(folder.resolve(word.substring(start, mark)), named).type(word.substring(mark + 1));
     } catch (InvalidPathException impossible) {
       throw new WrongPlayerException(
           "\"" + word.substring(start, mark) + "\" cannot be the name of a jar", impossible);
@@ -58,7 +71,7 @@ public final class JarShelf implements PlayerFinder {
     }
     List<PlayerType> types = new ArrayList<>();
     for (Path file : jarsIn(folder)) {
-      PlayerJar jar = jar(file);
+      PlayerJar jar = jar(file, JarTrust.ALL);
       if (jar.listed().isEmpty()) {
         throw new WrongPlayerException(
             "\"%s\" lists no players: it has no %s; a single class can be named as jar:%s!my.pkg.MyPlayer"
@@ -83,13 +96,13 @@ public final class JarShelf implements PlayerFinder {
     return files;
   }
 
-  private PlayerJar jar(Path file) {
+  private PlayerJar jar(Path file, JarTrust trust) {
     Path whole = file.toAbsolutePath().normalize();
     PlayerJar known = jars.get(whole);
     if (known != null) {
       return known;
     }
-    PlayerJar jar = new PlayerJar(file);
+    PlayerJar jar = new PlayerJar(file, trust);
     for (PlayerJar other : jars.values()) {
       check(jar, other);
     }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.text.Nearest;
@@ -29,10 +30,17 @@ final class PlayerJar {
   private final Map<String, PlayerType> classes = new LinkedHashMap<>();
   private final List<PlayerType> listed;
 
-  PlayerJar(Path file) {
+  /**
+   * Reads a jar, and runs what lists its players.
+   *
+   * @param file the jar
+   * @param trust says before anything runs whether it may
+   */
+  PlayerJar(Path file, JarTrust trust) {
     this.file = file;
     this.files = JarFiles.read(file);
     this.digest = JarFiles.digest(files);
+    trust.permit(file, digest);
     this.loader = new JarLoader(files);
     this.listed = new JarList(this, loader).players();
   }
@@ -85,7 +93,7 @@ final class PlayerJar {
             "a player from " + origin.fileName(),
             List.of(),
             SeesOpenTable.class.isAssignableFrom(found),
-            values -> made(found),
+            values -> made(origin, () -> instance(found)),
             Optional.of(origin));
     tryOut(type);
     return type;
@@ -102,11 +110,21 @@ final class PlayerJar {
                   .formatted(file, name, Nearest.of(name, names)));
     }
     try {
-      return Class.forName(name, true, loader);
-    } catch (ClassNotFoundException | LinkageError broken) {
+      return Patience.wait("the class \"" + name + "\" in \"" + file + "\"", () -> loaded(name));
+    } catch (WrongPlayerException told) {
+      throw told;
+    } catch (Throwable broken) {
       throw new WrongPlayerException(
           "the class \"%s\" in \"%s\" cannot be loaded%s".formatted(name, file, lacking(broken)),
           broken);
+    }
+  }
+
+  private Class<?> loaded(String name) {
+    try {
+      return Class.forName(name, true, loader);
+    } catch (ClassNotFoundException missing) {
+      throw new NoClassDefFoundError(missing.getMessage());
     }
   }
 
@@ -130,18 +148,32 @@ final class PlayerJar {
     return new WrongPlayerException("the class \"%s\" in \"%s\" %s".formatted(name, file, what));
   }
 
-  private static Player made(Class<?> type) {
+  /** A player that its class makes; whatever its constructor throws comes out as it is. */
+  private static Player instance(Class<?> type) {
     try {
       return (Player) type.getConstructor().newInstance();
     } catch (InvocationTargetException broken) {
-      if (broken.getCause() instanceof RuntimeException cause) {
-        throw cause;
-      } else if (broken.getCause() instanceof Error cause) {
-        throw cause;
-      }
-      throw new IllegalStateException(broken.getCause());
+      throw PlayerJar.<RuntimeException>asItIs(broken.getCause());
     } catch (ReflectiveOperationException impossible) {
       throw new IllegalStateException("the class was looked at before", impossible);
+    }
+  }
+
+  @SuppressWarnings("unchecked")
+  private static <T extends Throwable> T asItIs(Throwable thrown) throws T {
+    throw (T) thrown;
+  }
+
+  /** Has a player made by code of the jar, which may break down or take for ever. */
+  private static Player made(JarOrigin origin, Supplier<Player> maker) {
+    String who = "the player \"" + origin.name() + "\" in \"" + origin.file() + "\"";
+    try {
+      return Patience.wait("making " + who, maker);
+    } catch (WrongPlayerException told) {
+      throw told;
+    } catch (Throwable broken) {
+      String why = broken instanceof LinkageError ? lacking(broken) : said(broken);
+      throw new WrongPlayerException(who + " broke down while it was made" + why, broken);
     }
   }
 
@@ -155,13 +187,9 @@ final class PlayerJar {
     try {
       spec.make();
     } catch (WrongPlayerException told) {
-      throw new WrongPlayerException("\"" + origin.file() + "\": " + told.getMessage(), told);
-    } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError broken) {
-      String why = broken instanceof LinkageError ? lacking(broken) : said(broken);
-      throw new WrongPlayerException(
-          "the player \"%s\" in \"%s\" broke down while it was made%s"
-              .formatted(origin.name(), origin.file(), why),
-          broken);
+      throw told.getMessage().contains("\"" + origin.file() + "\"")
+          ? told
+          : new WrongPlayerException("\"" + origin.file() + "\": " + told.getMessage(), told);
     }
   }
 
@@ -174,12 +202,13 @@ final class PlayerJar {
   /** What makes a listed player. */
   PlayerType listed(PlayerType given) {
     Function<SettingValues, Player> factory = given.factory();
+    JarOrigin origin = new JarOrigin(file, digest, given.id());
     return new PlayerType(
         given.id(),
         given.description(),
         given.settings(),
         given.seesEverything(),
-        factory,
-        Optional.of(new JarOrigin(file, digest, given.id())));
+        values -> made(origin, () -> factory.apply(values)),
+        Optional.of(origin));
   }
 }

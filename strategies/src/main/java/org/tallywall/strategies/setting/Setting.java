@@ -22,6 +22,8 @@ import java.util.Objects;
  * @param <T> what players read: a Boolean, an Integer, a Double or an enum of words
  */
 public final class Setting<T> {
+  private static final int MOST_ZEROS = 30;
+
   private final String name;
   private final Kind<T> kind;
   private final T usual;
@@ -158,11 +160,11 @@ public final class Setting<T> {
    * A number without needless zeros, so that 1, 1.0 and 10e-1 are one value.
    *
    * @param number any number
-   * @return the same number, its scale 0 or more
+   * @return the same number, its scale 0 or more unless it has very many digits
    */
   public static BigDecimal plain(BigDecimal number) {
     BigDecimal few = number.stripTrailingZeros();
-    return few.scale() < 0 ? few.setScale(0) : few;
+    return few.scale() < 0 && few.scale() > -MOST_ZEROS ? few.setScale(0) : few;
   }
 
   /** The same setting with another usual value. */
