@@ -4,6 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.run.GamePlace;
+import org.tallywall.experiments.run.GreedyPlayerException;
+import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.study.Study;
@@ -13,6 +15,7 @@ import org.tallywall.reports.schema.FaultColumns;
 import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
+import org.tallywall.strategies.catalog.PlayerType;
 
 /** Says which player spoilt or held up which game, and how to see it again. */
 final class FaultWords {
@@ -24,7 +27,7 @@ final class FaultWords {
 
   /** A sentence about a fault, with the command that shows it from where the user is. */
   String fault(SpoiltDeal fault, Path studyFile) {
-    return "the player \"%s\" at seat %d %s in deal %d%s; see it again with: %s"
+    return "the player \"%s\" at seat %s %s in deal %s%s; see it again with: %s"
         .formatted(
             player(fault),
             fault.seat(),
@@ -34,17 +37,31 @@ final class FaultWords {
             command(place(fault), studyFile));
   }
 
-  /** A sentence about a player that does not answer in time. */
-  String slow(SlowPlayerException slow, Path studyFile) {
-    GamePlace place = slow.game();
-    long limit = study.extent().patience().decisionSeconds();
-    return "the player \"%s\" at seat %d took longer than %s for an answer in deal %d; see it again with: %s"
+  /** A sentence about a player after which the run could not go on. */
+  String ended(RunEndingPlayerException end, Path studyFile) {
+    GamePlace place = end.game();
+    return "the player \"%s\" at seat %s %s in deal %s; see it again with: %s"
         .formatted(
-            player(place, slow.seat()),
-            slow.seat(),
-            Words.count(limit, "second", "seconds"),
+            player(place, end.seat()),
+            end.seat(),
+            did(end),
             place.deal(),
             command(place, studyFile));
+  }
+
+  private String did(RunEndingPlayerException end) {
+    if (end instanceof SlowPlayerException) {
+      long limit = study.extent().patience().decisionSeconds();
+      return "took longer than " + Words.count(limit, "second", "seconds") + " for an answer";
+    } else if (end instanceof GreedyPlayerException) {
+      return "was being asked when the memory was used up";
+    }
+    return "ended the whole program";
+  }
+
+  /** Whether a player of the game comes from a jar of the user's own. */
+  boolean ownPlayer(RunEndingPlayerException end) {
+    return type(end.game(), end.seat()).origin().isPresent();
   }
 
   /** The deals set aside, with commands that hold in the results folder. */
@@ -78,12 +95,16 @@ final class FaultWords {
   }
 
   private String player(GamePlace place, int seat) {
-    String arm = place.arm().isEmpty() ? null : place.arm();
-    Integer studied = place.seat() == GamePlace.ALL ? null : place.seat();
-    return PlayedDesign.of(study).game(place.deal(), arm, studied).players().get(seat).type().id();
+    return type(place, seat).id();
   }
 
-  private static String command(GamePlace place, Path studyFile) {
+  private PlayerType type(GamePlace place, int seat) {
+    String arm = place.arm().isEmpty() ? null : place.arm();
+    Integer studied = place.seat() == GamePlace.ALL ? null : place.seat();
+    return PlayedDesign.of(study).game(place.deal(), arm, studied).players().get(seat).type();
+  }
+
+  private String command(GamePlace place, Path studyFile) {
     String arm = place.arm().isEmpty() ? "" : " --arm " + Words.typed(place.arm());
     String seat = place.seat() == GamePlace.ALL ? "" : " --seat " + place.seat();
     return "tallywall game --study "
@@ -91,6 +112,7 @@ final class FaultWords {
         + " --deal "
         + place.deal()
         + arm
-        + seat;
+        + seat
+        + (study.jars().isEmpty() ? "" : " --trust-jars");
   }
 }

@@ -15,6 +15,13 @@ public interface RunListener {
   default void opened(Path folder) {}
 
   /**
+   * Something was found or done in the results folder that the user should know.
+   *
+   * @param sentence what it was
+   */
+  default void remark(String sentence) {}
+
+  /**
    * Blocks are played from now on.
    *
    * @param state says how far the run is

@@ -10,8 +10,10 @@ import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.Ending;
+import org.tallywall.experiments.run.GreedyPlayerException;
 import org.tallywall.experiments.run.LocalRun;
 import org.tallywall.experiments.run.PlayerFaultException;
+import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.run.RunState;
 import org.tallywall.experiments.run.SlowPlayerException;
@@ -103,13 +105,18 @@ public final class StudyRunner {
    */
   public RunOutcome run(Path target, OnExisting onExisting) {
     Manifest wanted = Manifest.begin(study, version, command, limits.threads(), Instant.now());
+    FreeDisk disk = FreeDisk.of(target);
     try (RunFolder folder =
-        RunFolder.open(target, onExisting, wanted, StudyJson.text(study, target))) {
+        RunFolder.open(
+            target,
+            onExisting,
+            wanted,
+            StudyJson.text(study, target),
+            () -> disk.check(DiskNeed.of(ready)))) {
+      folder.remarks().forEach(listener::remark);
       if (folder.complete()) {
         return completeAlready(folder);
       }
-      FreeDisk disk = FreeDisk.of(target);
-      disk.check(DiskNeed.of(ready));
       listener.opened(target);
       Ending ending = play(folder, disk);
       if (ending == Ending.STOPPED) {
@@ -133,8 +140,8 @@ public final class StudyRunner {
       return trial.measure(limits, target);
     } catch (PlayerFaultException fault) {
       throw new FailedException(faults.fault(fault.fault(), study.source().study()), fault);
-    } catch (SlowPlayerException slow) {
-      throw new FailedException(faults.slow(slow, study.source().study()), slow);
+    } catch (RunEndingPlayerException end) {
+      throw new FailedException(faults.ended(end, study.source().study()) + allowed(end), end);
     }
   }
 
@@ -150,16 +157,23 @@ public final class StudyRunner {
       return ending;
     } catch (PlayerFaultException fault) {
       throw failed(folder, faults.fault(fault.fault(), folder.study()) + borne(), fault);
-    } catch (SlowPlayerException slow) {
-      throw failed(
-          folder,
-          faults.slow(slow, folder.study()) + "; \"decision-seconds\" in the study allows more",
-          slow);
+    } catch (RunEndingPlayerException end) {
+      throw failed(folder, faults.ended(end, folder.study()) + allowed(end), end);
     } catch (FailedException failure) {
       throw failed(folder, failure.getMessage(), failure);
     } finally {
       listener.ends();
     }
+  }
+
+  /** What the user may do about a player that ended the run, beside changing it. */
+  private String allowed(RunEndingPlayerException end) {
+    if (end instanceof SlowPlayerException) {
+      return "; \"decision-seconds\" in the study allows more";
+    } else if (end instanceof GreedyPlayerException && !faults.ownPlayer(end)) {
+      return "; give more memory, as in TALLYWALL_JAVA_OPTS=-Xmx1g, or take fewer --threads";
+    }
+    return "";
   }
 
   private Ending blocks(RunFolder folder) {
@@ -210,7 +224,16 @@ public final class StudyRunner {
     } catch (FailedException alsoUnwritten) {
       // The manifest that stands there says that the run is not complete, which is true.
     }
-    return new FailedException(message + ". Everything played so far is kept; " + goOn(), cause);
+    return new FailedException(message + ". " + whatIsKept(folder.target()), cause);
+  }
+
+  private String whatIsKept(Path target) {
+    return Files.isRegularFile(target.resolve(ResultNames.MANIFEST))
+        ? "Everything played so far is kept; " + goOn()
+        : "The results folder \""
+            + target
+            + "\" is not there any more; if it was moved, move it back and "
+            + goOn();
   }
 
   /**
@@ -239,6 +262,13 @@ public final class StudyRunner {
   }
 
   private void complete(RunFolder folder) {
+    if (merged.done().deals() == 0) {
+      throw failed(
+          folder,
+          "nothing is left to count: players spoilt every deal that was to be counted; see "
+              + "\"faults-borne\" in the study",
+          null);
+    }
     Path records = study.extent().recorded() == 0 ? null : folder.growing(ResultNames.RECORDS);
     try {
       folder.complete(ResultFiles.of(merged, faults, records), merged.done());

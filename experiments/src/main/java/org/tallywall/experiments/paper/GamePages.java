@@ -5,7 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.record.GameRecord;
@@ -14,17 +16,20 @@ import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
+import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.reports.document.Link;
+import org.tallywall.reports.results.ResultNames;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.words.Wording;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.jar.JarShelf;
+import org.tallywall.strategies.jar.JarTrust;
 
 /** Pages of the first games that a run kept. */
 final class GamePages {
@@ -35,8 +40,10 @@ final class GamePages {
 
   private final Results results;
   private final StudyCard card;
+  private final boolean trustsJars;
 
-  GamePages(Results results, StudyCard card) {
+  GamePages(Results results, StudyCard card, boolean trustsJars) {
+    this.trustsJars = trustsJars;
     this.results = results;
     this.card = card;
   }
@@ -55,16 +62,17 @@ final class GamePages {
   /**
    * Writes the pages.
    *
+   * @param writer writes each by its name in the results folder
    * @return ways to them from the report
    */
-  List<Link> write() {
+  List<Link> write(BiConsumer<String, String> writer) {
     List<Link> links = new ArrayList<>();
     if (records().isEmpty() || card.card().isEmpty()) {
       return links;
     }
     ConcreteHands hands = new ConcreteHands(card.card().get());
     Catalog players = players();
-    Path folder = WholeFile.folder(results.folder().resolve(FOLDER));
+    WholeFile.folder(results.folder().resolve(FOLDER));
     for (GameRecord game : games(records().get())) {
       String name = "game-" + game.header().game() + ".html";
       String page =
@@ -73,28 +81,42 @@ final class GamePages {
               hands,
               SeatNames.FROM_EAST,
               Rehearsal.of(game, hands, SeatNames.FROM_EAST, players));
-      WholeFile.write(folder.resolve(name), page);
+      writer.accept(FOLDER + "/" + name, page);
       links.add(new Link(words(game, hands.card()), FOLDER + "/" + name));
     }
     return links;
   }
 
-  /** The players that there are, with those that the study took from jars, if they are there. */
+  /** Why some players say nothing on the pages, if that is so. */
+  Optional<String> silent() {
+    boolean hears = trustsJars || jars().isEmpty() || records().isEmpty();
+    return hears
+        ? Optional.empty()
+        : Optional.of(
+            "the pages of games say nothing of why players from jars chose as they did: a jar is a"
+                + " program, and runs only with --trust-jars");
+  }
+
+  private Map<String, String> jars() {
+    return Manifest.read(results.folder()).map(Manifest::jars).orElse(Map.of());
+  }
+
+  /** The players that there are, with those that the study took from jars, if they may run. */
   private Catalog players() {
-    Catalog standard = Catalog.standard().with(new JarShelf());
-    Path file = results.folder().resolve("study.json");
-    if (!results.manifest().has("jars")) {
-      return standard;
+    if (jars().isEmpty() || !trustsJars) {
+      return Catalog.standard();
     }
+    Catalog withJars = Catalog.standard().with(new JarShelf(JarTrust.only(jars())));
+    Path file = results.folder().resolve(ResultNames.STUDY);
     try {
-      Design design = StudyFile.read(file, Changes.NONE, standard).design();
-      return standard.with(
+      Design design = StudyFile.read(file, Changes.NONE, withJars).design();
+      return withJars.with(
           design.seated().stream()
               .map(PlayerSpec::type)
               .filter(type -> type.origin().isPresent())
               .toList());
     } catch (FaultyFileException gone) {
-      return standard;
+      return Catalog.standard();
     }
   }
 

@@ -6,8 +6,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.tallywall.experiments.error.StoppedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.store.PaperShelf;
 import org.tallywall.experiments.store.WholeFile;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.charts.Charts;
 import org.tallywall.reports.console.ConsoleWriter;
 import org.tallywall.reports.document.Document;
@@ -33,24 +36,33 @@ public final class Papers {
   private final Results results;
   private final PaperOptions options;
   private final List<String> remarks = new ArrayList<>();
+  private final PaperShelf shelf;
 
   private Papers(Results results, PaperOptions options) {
+    this.shelf = PaperShelf.in(results.folder());
     this.results = results;
     this.options = options;
   }
 
   /**
-   * Writes papers into a results folder, in place of older ones.
+   * Writes papers into a results folder, in place of older ones. A paper that somebody has changed
+   * since it was made is kept under another name.
    *
    * @param folder the results folder
    * @param options what is to be made
    * @return what could not be made, a sentence each; empty if all is there
    * @throws WrongInputException if there are no results, or they are damaged, or the card is asked
    *     for and cannot be had
+   * @throws StoppedException if the user wants no more of them
    */
   public static List<String> write(Path folder, PaperOptions options) {
     Papers papers = new Papers(ResultsFolder.read(folder, options.program()), options);
-    papers.write();
+    try {
+      papers.write();
+    } finally {
+      papers.shelf.close();
+    }
+    papers.remarks.addAll(papers.shelf.kept());
     return papers.remarks;
   }
 
@@ -82,11 +94,12 @@ public final class Papers {
     if (options.wants(PaperFormat.NOTES)) {
       notes(pictures);
     }
-    GamePages games = new GamePages(results, card);
-    List<Link> links = options.wants(PaperFormat.GAMES) ? games.write() : games.links();
+    GamePages games = new GamePages(results, card, options.trustJars());
+    List<Link> links = options.wants(PaperFormat.GAMES) ? games.write(this::write) : games.links();
     if (options.wants(PaperFormat.GAMES) && games.records().isPresent() && card.card().isEmpty()) {
       remarks.add("no pages of games: " + card.trouble());
     }
+    games.silent().filter(why -> options.wants(PaperFormat.GAMES)).ifPresent(remarks::add);
     if (options.wants(PaperFormat.PAGE)) {
       Map<String, String> lines = options.withCard() ? card.lines() : Map.of();
       Document page = new ReportPage(results, lines, links).document();
@@ -105,15 +118,15 @@ public final class Papers {
 
   /** Draws the charts; false where this machine cannot draw PNG pictures. */
   private boolean charts(List<Figure> figures) {
-    Path folder = WholeFile.folder(results.folder().resolve(CHARTS));
+    WholeFile.folder(results.folder().resolve(CHARTS));
     boolean drawn = true;
     for (Figure figure : figures) {
       String stem = figure.caption().stem();
       String svg = SvgWriter.text(figure);
-      WholeFile.write(folder.resolve(stem + ".svg"), svg);
+      write(CHARTS + "/" + stem + ".svg", svg);
       PngResult picture = drawn ? PngWriter.draw(svg) : null;
       if (picture instanceof PngResult.Drawn dots) {
-        WholeFile.grow(folder.resolve(stem + ".png"), part -> Files.write(part, dots.bytes()));
+        shelf.write(CHARTS + "/" + stem + ".png", dots.bytes());
       } else if (picture instanceof PngResult.NotDrawn why) {
         remarks.add(why.reason());
         drawn = false;
@@ -123,7 +136,16 @@ public final class Papers {
   }
 
   private void write(String name, String text) {
-    Path file = results.folder().resolve(name);
-    WholeFile.write(file, text);
+    goOn();
+    shelf.write(name, text);
+  }
+
+  private void goOn() {
+    if (options.stop().getAsBoolean()) {
+      throw new StoppedException(
+          "stopped while papers were made; all numbers are there, and the papers are made by:"
+              + " tallywall report "
+              + Words.typed(results.folder().toString()));
+    }
   }
 }

@@ -25,6 +25,10 @@ public final class Checkpoint {
 
   private static final byte[] MARK = "tallyblk".getBytes(StandardCharsets.US_ASCII);
   private static final int DIGEST = 32;
+
+  /** Most bytes of a block, unpacked; a block with all its records has some millions. */
+  private static final int MOST_CONTENT = 1 << 30;
+
   private static final int HEAD = MARK.length + 4 + DIGEST + 8 + 8 + 4 + 4;
 
   private Checkpoint() {}
@@ -114,6 +118,23 @@ public final class Checkpoint {
     return content == null ? Reading.of(State.DAMAGED) : new Reading(State.GOOD, content);
   }
 
+  /**
+   * The run that a file says it belongs to.
+   *
+   * @param file the bytes of the file
+   * @return the digest of the run, 32 bytes; none where the file is not whole or of another format
+   */
+  static byte[] run(byte[] file) {
+    int end = file.length - DIGEST;
+    boolean whole =
+        end >= HEAD
+            && Arrays.equals(file, 0, MARK.length, MARK, 0, MARK.length)
+            && ByteBuffer.wrap(file).getInt(MARK.length) == FORMAT
+            && Arrays.equals(digest(file, end), Arrays.copyOfRange(file, end, file.length));
+    int from = MARK.length + 4;
+    return whole ? Arrays.copyOfRange(file, from, from + DIGEST) : new byte[0];
+  }
+
   private static byte[] pack(byte[] content) {
     Deflater deflater = new Deflater(Deflater.BEST_SPEED);
     try {
@@ -136,6 +157,10 @@ public final class Checkpoint {
   /** The content; null where it cannot be unpacked to just its length. */
   private static byte[] unpack(byte[] file, int end, int length) {
     Inflater inflater = new Inflater();
+    if (length < 0 || length > MOST_CONTENT) {
+      inflater.end();
+      return null;
+    }
     try {
       byte[] content = new byte[length];
       inflater.setInput(file, HEAD, end - HEAD);

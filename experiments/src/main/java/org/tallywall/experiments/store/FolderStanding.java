@@ -23,6 +23,10 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
       throw new WrongInputException("\"" + target + "\" cannot be a results folder; name another");
     }
     if (!Files.exists(target)) {
+      if (Files.isSymbolicLink(target)) {
+        throw new WrongInputException(
+            "\"" + target + "\" is a link that leads nowhere; name a folder with --out");
+      }
       return new FolderStanding(target, false, Optional.empty());
     }
     if (!Files.isDirectory(target)) {
@@ -50,6 +54,11 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
     }
   }
 
+  /** Whether the folder holds all results of a run. */
+  boolean complete() {
+    return manifest.isPresent() && manifest.get().state() == Manifest.State.COMPLETE;
+  }
+
   /**
    * Refuses what may not be done.
    *
@@ -60,6 +69,9 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
    */
   void check(OnExisting onExisting, Manifest wanted, String study) {
     if (!used) {
+      return;
+    }
+    if (onExisting == OnExisting.RESUME && manifestDamaged(wanted)) {
       return;
     }
     if (manifest.isEmpty() && !Files.exists(target.resolve(ResultNames.MANIFEST))) {
@@ -88,8 +100,8 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
   private void checkSame(Manifest wanted, String study) {
     if (manifest.isEmpty()) {
       throw refused(
-          " has a manifest.json that cannot be read, so its run cannot go on; write --on-existing"
-              + " overwrite to begin anew");
+          " has a manifest.json that cannot be read, and no stored block of this study; name another"
+              + " folder with --out, or write --on-existing overwrite to begin anew");
     }
     List<String> differences =
         ManifestDifferences.between(
@@ -100,6 +112,18 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
               + String.join("; ", differences)
               + ". Name another folder with --out, or write --on-existing overwrite to begin anew");
     }
+  }
+
+  /**
+   * Whether the manifest is not that of a run whose blocks lie in the folder all the same: it was
+   * damaged, and what it said follows from the study.
+   *
+   * @param wanted the run
+   * @return true if the manifest is to be made anew
+   */
+  boolean manifestDamaged(Manifest wanted) {
+    boolean other = manifest.isEmpty() || !manifest.get().differing(wanted).isEmpty();
+    return used && other && StoredRun.holds(target, wanted.digest());
   }
 
   private WrongInputException refused(String why) {

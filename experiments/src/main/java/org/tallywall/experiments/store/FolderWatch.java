@@ -43,7 +43,7 @@ public final class FolderWatch implements AutoCloseable {
   }
 
   private void look() {
-    if (Files.exists(stopFile)) {
+    if (Files.isRegularFile(stopFile)) {
       stop.run();
       try {
         Files.deleteIfExists(stopFile);

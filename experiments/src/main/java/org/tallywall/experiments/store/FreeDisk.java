@@ -76,7 +76,7 @@ public final class FreeDisk {
     long there = free();
     if (there - RESERVE < needed) {
       throw new FailedException(
-          "the disk of \"%s\" has %d MiB free and the run needs about %d MiB; make room, or name another folder with --out"
+          "the disk of \"%s\" has %s MiB free and the run needs about %s MiB; make room, or name another folder with --out"
               .formatted(folder, there / MIB, (needed + RESERVE) / MIB + 1));
     }
   }

@@ -36,6 +36,7 @@ final class FreshFolder {
     for (Path at = blocks; at != null && !Files.exists(at); at = at.getParent()) {
       made.add(at);
     }
+    Inside.refuseLink(target.resolve(ResultNames.BLOCKS));
     boolean fresh = !Files.exists(target.resolve(ResultNames.MANIFEST));
     try {
       Files.createDirectories(blocks);

@@ -3,16 +3,14 @@ package org.tallywall.experiments.store;
 import java.io.IOException;
 import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import org.tallywall.reports.results.ResultNames;
 
 /** Takes away what earlier runs left in a folder; whatever else lies there stays. */
 final class Leftovers {
-  /** Made of the results, so they go with them. */
-  private static final List<String> PAPERS =
-      List.of(ResultNames.REPORT, ResultNames.NOTES, ResultNames.NOTES_PAGE);
-
   private Leftovers() {}
 
   /**
@@ -21,34 +19,36 @@ final class Leftovers {
    * @param target the results folder
    * @param files the results that an earlier run had announced
    * @param blocksToo whether the blocks go, too
+   * @return papers that somebody had worked on and that were kept, a sentence each
    * @throws IOException if something cannot be deleted
    */
-  static void clear(Path target, List<String> files, boolean blocksToo) throws IOException {
-    Path home = target.toAbsolutePath().normalize();
+  static List<String> clear(Path target, List<String> files, boolean blocksToo) throws IOException {
     for (String name : files) {
-      Path file = home.resolve(name).normalize();
-      if (file.startsWith(home) && !file.equals(home)) {
-        Files.deleteIfExists(file);
-        Files.deleteIfExists(file.resolveSibling(file.getFileName() + WholeFile.PART));
-      }
+      delete(target, name);
+      delete(target, name + WholeFile.PART);
     }
-    for (String paper : PAPERS) {
-      Files.deleteIfExists(target.resolve(paper));
+    PaperShelf papers = PaperShelf.in(target);
+    papers.clear();
+    for (String ending : List.of(".svg", ".png", WholeFile.PART)) {
+      Inside.deleteFiles(target.resolve(ResultNames.CHARTS), "*" + ending);
     }
-    Files.deleteIfExists(target.resolve(ResultNames.STOP));
+    Inside.deleteFiles(target.resolve(ResultNames.GAMES), "game-*.html*");
+    if (Files.isRegularFile(target.resolve(ResultNames.STOP))) {
+      Files.delete(target.resolve(ResultNames.STOP));
+    }
     Files.deleteIfExists(target.resolve(ResultNames.STUDY + WholeFile.PART));
     Path blocks = target.resolve(ResultNames.BLOCKS);
-    deleteEnding(blocks, WholeFile.PART);
+    Inside.deleteFiles(blocks, "*" + WholeFile.PART);
     if (blocksToo) {
-      deleteEnding(blocks, BlockStore.ENDING);
+      Inside.deleteFiles(blocks, "*" + BlockStore.ENDING);
     }
+    return papers.kept();
   }
 
-  private static void deleteEnding(Path folder, String ending) throws IOException {
-    try (DirectoryStream<Path> files = Files.newDirectoryStream(folder, "*" + ending)) {
-      for (Path file : files) {
-        Files.delete(file);
-      }
+  private static void delete(Path target, String name) throws IOException {
+    Optional<Path> file = Inside.file(target, name);
+    if (file.isPresent() && !Files.isDirectory(file.get(), LinkOption.NOFOLLOW_LINKS)) {
+      Files.deleteIfExists(file.get());
     }
   }
 

@@ -13,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.text.Sha256;
 import org.tallywall.experiments.study.Source;
@@ -29,6 +30,11 @@ import tools.jackson.databind.json.JsonMapper;
 public final class Manifest {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
   private static final String STATE = "state";
+  private static final String PAPERS = "papers";
+
+  /** A manifest has some thousand bytes. */
+  private static final long MOST_BYTES = 16L << 20;
+
   private static final String VERSION = "tallywall";
   private static final List<String> IDENTITY =
       List.of(VERSION, "stream-version", "study-digest", "card-digest", "rules-digest", "seed");
@@ -145,12 +151,18 @@ public final class Manifest {
    */
   public static Optional<Manifest> read(Path folder) {
     try {
-      String text = Files.readString(folder.resolve(ResultNames.MANIFEST), StandardCharsets.UTF_8);
-      Map<?, ?> read = MAPPER.readValue(text, Map.class);
+      Path file = folder.resolve(ResultNames.MANIFEST);
+      if (!Files.isRegularFile(file) || Files.size(file) > MOST_BYTES) {
+        return Optional.empty();
+      }
+      String text = Files.readString(file, StandardCharsets.UTF_8);
+      if (!(MAPPER.readValue(text, Object.class) instanceof Map<?, ?> read)) {
+        return Optional.empty();
+      }
       Map<String, Object> fields = new LinkedHashMap<>();
       read.forEach((name, value) -> fields.put((String) name, value));
       return Optional.of(new Manifest(fields)).filter(manifest -> manifest.state() != null);
-    } catch (IOException | JacksonException unreadable) {
+    } catch (IOException | JacksonException | NumberFormatException unreadable) {
       return Optional.empty();
     }
   }
@@ -217,8 +229,33 @@ public final class Manifest {
    */
   public List<String> files() {
     return fields.get("files") instanceof List<?> names
-        ? names.stream().map(Object::toString).toList()
+        ? names.stream().map(String::valueOf).toList()
         : List.of();
+  }
+
+  /**
+   * The digests of the papers that were made of the results.
+   *
+   * @return by their names in the folder
+   */
+  Map<String, String> papers() {
+    Map<String, String> papers = new TreeMap<>();
+    if (fields.get(PAPERS) instanceof Map<?, ?> written) {
+      written.forEach((name, digest) -> papers.put(String.valueOf(name), String.valueOf(digest)));
+    }
+    return papers;
+  }
+
+  /**
+   * The same run with other papers.
+   *
+   * @param papers their digests by their names
+   * @return a changed manifest
+   */
+  Manifest withPapers(Map<String, String> papers) {
+    Map<String, Object> changed = new LinkedHashMap<>(fields);
+    changed.put(PAPERS, new TreeMap<>(papers));
+    return new Manifest(changed);
   }
 
   /**
@@ -247,8 +284,12 @@ public final class Manifest {
    *
    * @return the digest of each by its file's name
    */
-  Map<?, ?> jars() {
-    return fields.get("jars") instanceof Map<?, ?> jars ? jars : Map.of();
+  public Map<String, String> jars() {
+    Map<String, String> jars = new TreeMap<>();
+    if (fields.get("jars") instanceof Map<?, ?> played) {
+      played.forEach((name, digest) -> jars.put(String.valueOf(name), String.valueOf(digest)));
+    }
+    return jars;
   }
 
   /**

@@ -57,17 +57,18 @@ final class ManifestDifferences {
     return !names.isEmpty() && phrases.isEmpty() ? List.of("the study") : phrases;
   }
 
-  private static List<String> ofJars(Map<?, ?> there, Map<?, ?> now) {
+  private static List<String> ofJars(Map<String, String> there, Map<String, String> now) {
     return now.keySet().stream()
-        .filter(name -> there.containsKey(name) && !there.get(name).equals(now.get(name)))
+        .filter(name -> there.containsKey(name) && !now.get(name).equals(there.get(name)))
         .map(name -> "the jar \"" + name + "\" holds other players than when it was played")
         .toList();
   }
 
   private static Map<?, ?> read(Path file) {
     try {
-      return MAPPER.readValue(Files.readString(file, StandardCharsets.UTF_8), Map.class);
-    } catch (IOException | JacksonException unreadable) {
+      Object read = MAPPER.readValue(Files.readString(file, StandardCharsets.UTF_8), Object.class);
+      return read instanceof Map<?, ?> fields ? fields : Map.of();
+    } catch (IOException | JacksonException | NumberFormatException unreadable) {
       return Map.of();
     }
   }

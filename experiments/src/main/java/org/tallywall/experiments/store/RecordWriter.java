@@ -5,7 +5,9 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.List;
 import java.util.zip.GZIPOutputStream;
 import org.tallywall.experiments.error.FailedException;
@@ -16,7 +18,7 @@ public final class RecordWriter implements AutoCloseable {
   private final OutputStream out;
 
   /**
-   * Begins a file.
+   * Begins a file; a link in its place is not followed.
    *
    * @param file the file
    * @param packed whether it is packed with gzip
@@ -25,7 +27,13 @@ public final class RecordWriter implements AutoCloseable {
   public RecordWriter(Path file, boolean packed) {
     this.file = file;
     try {
-      OutputStream raw = Files.newOutputStream(file);
+      OutputStream raw =
+          Files.newOutputStream(
+              file,
+              StandardOpenOption.CREATE,
+              StandardOpenOption.TRUNCATE_EXISTING,
+              StandardOpenOption.WRITE,
+              LinkOption.NOFOLLOW_LINKS);
       this.out = new BufferedOutputStream(packed ? new GZIPOutputStream(raw) : raw, 1 << 16);
     } catch (IOException e) {
       throw WholeFile.unwritten(file, e);

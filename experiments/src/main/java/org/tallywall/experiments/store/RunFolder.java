@@ -25,6 +25,7 @@ public final class RunFolder implements AutoCloseable {
   private final boolean resumed;
   private Manifest manifest;
   private boolean keeps;
+  private final List<String> remarks = new ArrayList<>();
 
   private RunFolder(
       Path target, RunLock lock, FreshFolder fresh, boolean resumed, Manifest manifest) {
@@ -42,13 +43,18 @@ public final class RunFolder implements AutoCloseable {
    * @param onExisting what to do when results are there already
    * @param wanted the run that is to take place
    * @param study its study as a file
+   * @param before refuses the run where it lacks something; nothing was changed before
    * @return the folder, to be closed
    * @throws WrongInputException if the folder may not be used so
    * @throws FailedException if nothing can be written there
    */
-  public static RunFolder open(Path target, OnExisting onExisting, Manifest wanted, String study) {
+  public static RunFolder open(
+      Path target, OnExisting onExisting, Manifest wanted, String study, Runnable before) {
     FolderStanding standing = FolderStanding.of(target);
     standing.check(onExisting, wanted, study);
+    if (onExisting != OnExisting.RESUME || !standing.complete()) {
+      before.run();
+    }
     FreshFolder fresh = FreshFolder.make(target);
     RunLock lock = null;
     try {
@@ -81,17 +87,26 @@ public final class RunFolder implements AutoCloseable {
       throws IOException {
     Path target = standing.target();
     Optional<Manifest> there = standing.manifest();
-    boolean resumed = onExisting == OnExisting.RESUME && there.isPresent();
-    if (resumed && there.get().state() == Manifest.State.COMPLETE) {
+    boolean resumes = onExisting == OnExisting.RESUME;
+    boolean damaged = resumes && standing.manifestDamaged(wanted);
+    boolean resumed = resumes && (damaged || there.isPresent());
+    if (resumed && !damaged && standing.complete()) {
       return new RunFolder(target, lock, fresh, true, there.get());
     }
-    Manifest manifest = resumed ? wanted.after(there.get()) : wanted;
+    Manifest manifest = resumed && !damaged ? wanted.after(there.get()) : wanted;
     List<String> old = there.map(Manifest::files).orElse(List.of());
-    WholeFile.write(target.resolve(ResultNames.MANIFEST), manifest.with(old).json());
-    Leftovers.clear(target, old, !resumed);
+    Manifest clearing = manifest.with(old).withPapers(there.map(Manifest::papers).orElse(Map.of()));
+    WholeFile.write(target.resolve(ResultNames.MANIFEST), clearing.json());
+    List<String> remarks = new ArrayList<>(Leftovers.clear(target, old, !resumed));
+    if (damaged) {
+      remarks.add(
+          "manifest.json was damaged and is made anew from the study; the stored blocks are whole");
+    }
     WholeFile.write(target.resolve(ResultNames.MANIFEST), manifest.json());
     WholeFile.write(target.resolve(ResultNames.STUDY), study);
-    return new RunFolder(target, lock, fresh, resumed, manifest);
+    RunFolder folder = new RunFolder(target, lock, fresh, resumed, manifest);
+    folder.remarks.addAll(remarks);
+    return folder;
   }
 
   /**
@@ -153,6 +168,15 @@ public final class RunFolder implements AutoCloseable {
    */
   public boolean complete() {
     return manifest.state() == Manifest.State.COMPLETE;
+  }
+
+  /**
+   * What was found and done when the folder was opened that the user should know.
+   *
+   * @return a sentence each
+   */
+  public List<String> remarks() {
+    return List.copyOf(remarks);
   }
 
   /**

@@ -64,6 +64,9 @@ public final class WholeFile {
   public static void grow(Path file, Filler filler) {
     Path part = file.resolveSibling(file.getFileName() + PART);
     try {
+      // Whatever lies there, be it a link that somebody planted, is not written through.
+      Files.deleteIfExists(part);
+      Files.createFile(part);
       try {
         filler.fill(part);
         force(part);
@@ -88,9 +91,10 @@ public final class WholeFile {
    *
    * @param folder the folder
    * @return the same
-   * @throws FailedException if it cannot be made
+   * @throws FailedException if it cannot be made, or is a link to another place
    */
   public static Path folder(Path folder) {
+    Inside.refuseLink(folder);
     try {
       return Files.createDirectories(folder);
     } catch (IOException e) {

@@ -225,7 +225,7 @@ class JarFaultsTest {
         .contains("the player \"jar:own.jar!own.Weak\" at seat 0 broke down in deal ")
         .contains("tallywall game --study " + out + "/study.json --deal ");
     String deal = stopped.err().replaceAll("(?s).* in deal (\\d+).*", "$1");
-    Typed game = Typed.run("game", "--study", out + "/study.json", "--deal", deal);
+    Typed game = Typed.run("game", "--study", out + "/study.json", "--deal", deal, "--trust-jars");
     assertThat(game.code()).isEqualTo(Program.FAILED);
     assertThat(game.err()).contains("broke down; --debug shows where");
     String patient = Cards.write(folder, "patient.json", study.formatted(" \"faults-borne\": 59,"));

@@ -57,7 +57,7 @@ class RunFolderTest {
       Study study = StudyFile.read(file, Changes.NONE, Catalog.standard());
       Manifest wanted =
           Manifest.begin(study, version, List.of("tallywall", "run"), 1, Instant.EPOCH);
-      return RunFolder.open(target, onExisting, wanted, StudyJson.text(study, target));
+      return RunFolder.open(target, onExisting, wanted, StudyJson.text(study, target), () -> {});
     } catch (IOException e) {
       throw new IllegalStateException(e);
     }
