@@ -3,6 +3,7 @@ package org.tallywall.experiments.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.function.Function;
 import org.tallywall.core.card.CardFile;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.IllegalMoveException;
@@ -15,12 +16,19 @@ import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.ask.SceneAnswers;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.run.Patient;
+import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.RunLimits;
+import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
+import org.tallywall.experiments.study.Patience;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.catalog.WrongPlayerException;
+import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -88,7 +96,7 @@ final class AskCommand implements Callable<Integer> {
     }
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
-    PlayerSpec spec = PlayerWord.read(player, roster.catalog());
+    PlayerSpec spec = PlayerWord.read(player, roster.catalog(JarTrust.ALL));
     if (spec.make() instanceof SeesOpenTable) {
       throw new WrongInputException(
           "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"
@@ -112,14 +120,8 @@ final class AskCommand implements Callable<Integer> {
   }
 
   private boolean ask(Path file, PositionSheet sheet, PlayerSpec spec) {
-    SceneAnswers answers;
-    try {
-      answers = SceneAnswers.of(sheet, spec::make, seeds);
-    } catch (IllegalMoveException illegal) {
-      throw new FailedException(
-          "the player \"%s\" answered with %s".formatted(spec.type().id(), illegal.getMessage()),
-          illegal);
-    }
+    SceneAnswers answers =
+        asked(spec, pulse -> SceneAnswers.of(sheet, () -> pulse.watched(spec.make(), 0), seeds));
     console.say(sheet.scene().isEmpty() ? file.toString() : sheet.scene());
     if (sheet.discardsLeftOut() > 0) {
       wrap(
@@ -132,7 +134,10 @@ final class AskCommand implements Callable<Integer> {
         .forEach(
             (answer, count) ->
                 wrap(spec.type().id() + ": " + SceneAnswers.text(answer) + of(count)));
-    for (ReasonedMove move : ReasonedMove.of(sheet, spec.make(), 0)) {
+    for (ReasonedMove move :
+        asked(
+            spec,
+            pulse -> ReasonedMove.of(sheet, spec.make(), player -> pulse.watched(player, 0), 0))) {
       if (!move.reasons().isEmpty()) {
         wrap("    " + move.move().text() + ": " + words.text(move.reasons()));
       }
@@ -154,6 +159,28 @@ final class AskCommand implements Callable<Integer> {
       wrap("  because " + sheet.because());
     }
     return expected && answers.ruledOut() == 0;
+  }
+
+  /** Has the player asked, which may break down or take for ever. */
+  private static <T> T asked(PlayerSpec spec, Function<Pulse, T> work) {
+    Pulse pulse = new Pulse();
+    long seconds = Patience.USUAL.decisionSeconds();
+    String who = "the player \"" + spec.type().id() + "\"";
+    try {
+      return Patient.wait(pulse, RunLimits.of(1, seconds), () -> work.apply(pulse));
+    } catch (IllegalMoveException illegal) {
+      throw new FailedException(who + " answered with " + illegal.getMessage(), illegal);
+    } catch (WrongPlayerException told) {
+      throw told;
+    } catch (SlowPlayerException slow) {
+      throw new FailedException(
+          who + " took longer than " + Words.count(seconds, "second", "seconds") + " for an answer",
+          slow);
+    } catch (OutOfMemoryError full) {
+      throw new FailedException(who + " was being asked when the memory was used up", full);
+    } catch (Throwable broken) {
+      throw new FailedException(who + " broke down; --debug shows where", broken);
+    }
   }
 
   /** With how many seeds something came out, where not with all. */

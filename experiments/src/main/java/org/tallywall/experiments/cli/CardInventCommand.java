@@ -60,7 +60,7 @@ final class CardInventCommand implements Callable<Integer> {
   public Integer call() {
     if (lines < CardInventor.LEAST_LINES || lines > CardInventor.MOST_LINES) {
       throw new WrongInputException(
-          "a card can be drawn with %d to %d lines, not %d"
+          "a card can be drawn with %s to %s lines, not %s"
               .formatted(CardInventor.LEAST_LINES, CardInventor.MOST_LINES, lines));
     }
     if (name != null && name.isBlank()) {
@@ -75,7 +75,7 @@ final class CardInventCommand implements Callable<Integer> {
     } else {
       WholeFile.write(out, card.text());
       console.say(
-          "wrote %s: %s, %s to make them, seed %d"
+          "wrote %s: %s, %s to make them, seed %s"
               .formatted(
                   out,
                   Words.count(card.card().lines().size(), "line", "lines"),

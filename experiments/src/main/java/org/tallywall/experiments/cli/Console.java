@@ -13,11 +13,13 @@ final class Console {
   private static final int MOST_WIDTH = 160;
 
   private final PlainWriter results;
+  private final PlainWriter messages;
   private final PrintWriter out;
   private final PrintWriter err;
   private final int width;
   private final boolean terminal;
   private final boolean progress;
+  private final Interrupts interrupts;
 
   /**
    * A console.
@@ -28,14 +30,21 @@ final class Console {
    * @param terminal whether a person watches, so that a line may be written over
    */
   Console(OutputStream out, OutputStream err, int width, boolean terminal) {
-    this(out, err, width, terminal, true);
+    this(out, err, width, terminal, true, new Interrupts(() -> {}));
   }
 
   private Console(
-      OutputStream out, OutputStream err, int width, boolean terminal, boolean progress) {
+      OutputStream out,
+      OutputStream err,
+      int width,
+      boolean terminal,
+      boolean progress,
+      Interrupts interrupts) {
+    this.interrupts = interrupts;
     this.results = new PlainWriter(out);
     this.out = new PrintWriter(results);
-    this.err = new PrintWriter(new PlainWriter(err));
+    this.messages = new PlainWriter(err);
+    this.err = new PrintWriter(messages);
     this.width = width;
     this.terminal = terminal;
     this.progress = progress;
@@ -45,12 +54,18 @@ final class Console {
    * A console on which nothing depends on how long a run takes: it says only what is to be said.
    */
   static Console withoutProgress(OutputStream out, OutputStream err, int width) {
-    return new Console(out, err, width, false, false);
+    return new Console(out, err, width, false, false, new Interrupts(() -> {}));
   }
 
   /** The console of this process. */
   static Console ofProcess(OutputStream out, OutputStream err, Map<String, String> environment) {
-    return new Console(out, err, width(environment.get("COLUMNS")), isTerminal());
+    return new Console(
+        out,
+        err,
+        width(environment.get("COLUMNS")),
+        isTerminal(),
+        true,
+        new Interrupts(() -> Runtime.getRuntime().halt(Program.STOPPED)));
   }
 
   private static int width(String columns) {
@@ -94,10 +109,22 @@ final class Console {
     return progress;
   }
 
+  /** What happens when the user wants the program to stop. */
+  Interrupts interrupts() {
+    return interrupts;
+  }
+
   /** Prints a line of results. */
   void say(String line) {
     out.print(line);
     out.print('\n');
+  }
+
+  /** Begins the line of a terminal anew and writes over it. */
+  void overwrite(String line) {
+    messages.raw("\r");
+    err.print(line);
+    err.flush();
   }
 
   /** Prints a message. */

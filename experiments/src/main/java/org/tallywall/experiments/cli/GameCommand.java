@@ -23,6 +23,7 @@ import org.tallywall.experiments.story.TileWords;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -69,6 +70,8 @@ final class GameCommand implements Callable<Integer> {
 
   @Mixin private Roster roster;
 
+  @Mixin private Trust trust;
+
   GameCommand(Console console) {
     this.console = console;
   }
@@ -78,7 +81,7 @@ final class GameCommand implements Callable<Integer> {
     SeatNames seats = names == null ? SeatNames.FROM_EAST : seats(names);
     refuseExisting(record);
     refuseExisting(html);
-    Catalog catalog = roster.catalog();
+    Catalog catalog = roster.catalog(words.ofStudy() ? trust.named() : JarTrust.ALL);
     OneGame game = OneGame.of(words, catalog);
     List<Note> notes = new ArrayList<>();
     GameRecord played = reasons ? game.playAndNote(notes) : game.play();
@@ -91,7 +94,7 @@ final class GameCommand implements Callable<Integer> {
       WholeFile.write(html, GamePage.text(played, hands, seats, aims));
     }
     console.say(
-        "Deal %d, seed %d, %s"
+        "Deal %s, seed %s, %s"
             .formatted(
                 played.header().deal(), played.header().seed(), played.header().card().card()));
     for (int seat = 0; seat < seats.names().size(); seat++) {

@@ -2,6 +2,7 @@ package org.tallywall.experiments.cli;
 
 import java.io.FileDescriptor;
 import java.io.FileOutputStream;
+import java.io.PrintStream;
 
 /** Where the program starts. */
 public final class Main {
@@ -10,7 +11,8 @@ public final class Main {
 
   /**
    * Runs one command and ends the process with its exit code: 0 done, 1 ran but failed, 2 wrong
-   * input or usage, 130 stopped by Ctrl-C.
+   * input or usage, 130 stopped by Ctrl-C or asked to terminate. What players of a user's own print
+   * goes to the standard error, so that it is never among results.
    *
    * @param args what was typed after the name of the program
    */
@@ -20,6 +22,11 @@ public final class Main {
             new FileOutputStream(FileDescriptor.out),
             new FileOutputStream(FileDescriptor.err),
             System.getenv());
-    System.exit(new Program(console).run(args));
+    System.setOut(new PrintStream(new FileOutputStream(FileDescriptor.err), true));
+    Signals.listen(console.interrupts()::stop);
+    EarlyEnd end = EarlyEnd.watch(console.interrupts(), console);
+    int code = new Program(console).run(args);
+    end.done(code);
+    System.exit(code);
   }
 }

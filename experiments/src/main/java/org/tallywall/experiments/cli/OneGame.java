@@ -20,12 +20,16 @@ import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.design.StudyGame;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.run.Patient;
+import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.RunLimits;
+import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Patience;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.study.Study;
-import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.reason.ExplainedPlayer;
@@ -41,6 +45,7 @@ import picocli.CommandLine.Option;
  * @param seed the seed
  * @param deal the deal
  * @param luck which sample of the luck of decisions
+ * @param seconds how long a player may take for an answer
  */
 record OneGame(
     String study,
@@ -49,7 +54,8 @@ record OneGame(
     List<PlayerSpec> players,
     long seed,
     long deal,
-    int luck) {
+    int luck,
+    long seconds) {
 
   /** The words that name a deal. */
   static final class Words {
@@ -86,6 +92,11 @@ record OneGame(
 
     @Option(names = "--seat", paramLabel = "NUMBER", description = "Where the studied player sits.")
     private Integer seat;
+
+    /** Whether a study says who plays. */
+    boolean ofStudy() {
+      return study != null;
+    }
   }
 
   static OneGame of(Words words, Catalog catalog) {
@@ -110,7 +121,8 @@ record OneGame(
         game.players(),
         study.extent().seed(),
         words.deal,
-        game.luck());
+        game.luck(),
+        study.extent().patience().decisionSeconds());
   }
 
   private static OneGame ofWords(Words words, Catalog catalog) {
@@ -139,7 +151,8 @@ record OneGame(
         players(words.players, catalog),
         words.seed,
         words.deal,
-        0);
+        0,
+        Patience.USUAL.decisionSeconds());
   }
 
   private static List<PlayerSpec> players(String text, Catalog catalog) {
@@ -171,23 +184,38 @@ record OneGame(
   private GameRecord playWith(List<Player> seated) {
     TableSetup setup = new TableSetup(new ConcreteHands(card), rules);
     GameRecorder recorder = new GameRecorder();
-    Game game = new Game(setup, seated, recorder);
+    Pulse pulse = new Pulse();
+    Game game = new Game(setup, pulse.watched(seated), recorder);
     try {
-      game.play(Deal.of(seed, deal, rules.tiles()).withLuck(luck));
+      Patient.wait(
+          pulse,
+          RunLimits.of(1, seconds),
+          () -> {
+            game.play(Deal.of(seed, deal, rules.tiles()).withLuck(luck));
+            return recorder;
+          });
     } catch (IllegalMoveException illegal) {
       throw new FailedException(
-          "the player \"%s\" at seat %d answered illegally: %s"
-              .formatted(
-                  players.get(illegal.seat()).type().id(), illegal.seat(), illegal.getMessage()),
-          illegal);
-    } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError broken) {
+          who(illegal.seat()) + " answered illegally: " + illegal.getMessage(), illegal);
+    } catch (SlowPlayerException slow) {
       throw new FailedException(
-          "the player \"%s\" at seat %d broke down; --debug shows where"
-              .formatted(players.get(game.lastAsked()).type().id(), game.lastAsked()),
-          broken);
+          who(slow.seat())
+              + " took longer than "
+              + org.tallywall.experiments.words.Words.count(seconds, "second", "seconds")
+              + " for an answer",
+          slow);
+    } catch (OutOfMemoryError full) {
+      throw new FailedException(
+          who(game.lastAsked()) + " was being asked when the memory was used up", full);
+    } catch (Throwable broken) {
+      throw new FailedException(who(game.lastAsked()) + " broke down; --debug shows where", broken);
     }
     return recorder.record(
         RecordHeaders.of(
             setup, study, seed, deal, players.stream().map(PlayerSpec::written).toList()));
+  }
+
+  private String who(int seat) {
+    return "the player \"" + players.get(seat).type().id() + "\" at seat " + seat;
   }
 }

@@ -6,14 +6,14 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
+import org.tallywall.core.text.Shown;
 
 /**
  * Writes UTF-8 with {@code \n} at the end of lines, whatever the machine usually does, and
- * remembers the first error instead of throwing it.
+ * remembers the first error instead of throwing it. Whatever else a terminal would obey becomes
+ * visible: names, questions and words typed wrongly come from outside.
  */
 final class PlainWriter extends Writer {
-  private static final char[] RETURN = {'\r'};
-
   private final Writer out;
   private IOException trouble;
   private boolean heldReturn;
@@ -27,29 +27,41 @@ final class PlainWriter extends Writer {
     return trouble;
   }
 
-  @Override
-  public void write(char[] letters, int from, int length) {
-    int start = from;
-    for (int at = from; at < from + length; at++) {
-      if (heldReturn) {
-        heldReturn = false;
-        if (letters[at] != '\n') {
-          part(RETURN, 0, 1);
-        }
-      }
-      if (letters[at] == '\r') {
-        part(letters, start, at - start);
-        start = at + 1;
-        heldReturn = true;
-      }
-    }
-    part(letters, start, from + length - start);
+  /** Writes text of the program's own as it is, control characters and all. */
+  void raw(String text) {
+    flushReturn();
+    put(text);
   }
 
-  private void part(char[] letters, int from, int length) {
-    if (length > 0 && trouble == null) {
+  @Override
+  public void write(char[] letters, int from, int length) {
+    String text = new String(letters, from, length);
+    if (heldReturn && !text.startsWith("\n")) {
+      flushReturn();
+    }
+    heldReturn = false;
+    int start = 0;
+    for (int end = text.indexOf('\n'); end >= 0; end = text.indexOf('\n', start)) {
+      boolean returns = end > start && text.charAt(end - 1) == '\r';
+      put(Shown.text(text.substring(start, returns ? end - 1 : end)));
+      put("\n");
+      start = end + 1;
+    }
+    heldReturn = text.length() > start && text.endsWith("\r");
+    put(Shown.text(text.substring(start, text.length() - (heldReturn ? 1 : 0))));
+  }
+
+  private void flushReturn() {
+    if (heldReturn) {
+      heldReturn = false;
+      put(Shown.text("\r"));
+    }
+  }
+
+  private void put(String text) {
+    if (!text.isEmpty() && trouble == null) {
       try {
-        out.write(letters, from, length);
+        out.write(text);
       } catch (IOException e) {
         trouble = e;
       }
@@ -58,10 +70,7 @@ final class PlainWriter extends Writer {
 
   @Override
   public void flush() {
-    if (heldReturn) {
-      heldReturn = false;
-      part(RETURN, 0, 1);
-    }
+    flushReturn();
     if (trouble == null) {
       try {
         out.flush();

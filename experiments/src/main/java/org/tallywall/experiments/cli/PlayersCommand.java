@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.concurrent.Callable;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerType;
+import org.tallywall.strategies.jar.JarTrust;
 import org.tallywall.strategies.setting.Setting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,9 +32,9 @@ final class PlayersCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     if (name == null) {
-      roster.catalog().types().forEach(this::print);
+      roster.catalog(JarTrust.ALL).types().forEach(this::print);
     } else {
-      print(roster.catalog().find(name));
+      print(roster.catalog(JarTrust.ALL).find(name));
     }
     return Program.DONE;
   }

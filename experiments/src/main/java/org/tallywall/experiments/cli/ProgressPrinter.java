@@ -50,8 +50,7 @@ final class ProgressPrinter {
 
   private void overwrite(String line) {
     String blank = " ".repeat(Math.max(0, written - line.length()));
-    console.err().print("\r" + line + blank);
-    console.err().flush();
+    console.overwrite(line + blank);
     written = line.length();
   }
 
@@ -111,8 +110,7 @@ final class ProgressPrinter {
   private synchronized void clear() {
     if (written > 0) {
       overwrite("");
-      console.err().print("\r");
-      console.err().flush();
+      console.overwrite("");
     }
   }
 }

@@ -41,7 +41,7 @@ final class RackListing {
     LineDistance.Nearest nearest = distance.nearest().orElseThrow();
     console.say("");
     console.say(
-        "  %s  %d of 14 held, %s; %s that near; worth %d%s%s"
+        "  %s  %s of 14 held, %s; %s that near; worth %s%s%s"
             .formatted(
                 line.id(),
                 nearest.held(),

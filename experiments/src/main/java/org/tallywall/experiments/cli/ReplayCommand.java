@@ -64,6 +64,8 @@ final class ReplayCommand implements Callable<Integer> {
 
   @Mixin private Roster roster;
 
+  @Mixin private Trust trust;
+
   ReplayCommand(Console console) {
     this.console = console;
   }
@@ -86,7 +88,7 @@ final class ReplayCommand implements Callable<Integer> {
     ConcreteHands hands =
         new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
     String digest = hands.card().digest();
-    Catalog catalog = roster.catalog();
+    Catalog catalog = roster.catalog(trust.named());
     long agreed = 0;
     boolean shown = false;
     try (RecordFile records = RecordFile.open(file)) {
@@ -117,7 +119,7 @@ final class ReplayCommand implements Callable<Integer> {
     }
     if (html != null && !shown) {
       throw new WrongInputException(
-          "\"%s\" holds no game %d; it has %s"
+          "\"%s\" holds no game %s; it has %s"
               .formatted(file, wanted(), Words.count(agreed, "game", "games")));
     }
     console.say(Words.count(agreed, "game agrees", "games agree") + " with the rules");
@@ -130,13 +132,13 @@ final class ReplayCommand implements Callable<Integer> {
 
   private static String breach(GameRecord game, Breach breach) {
     String where = breach.event() < 0 ? "" : ", event " + breach.event();
-    return "game %d (deal %d)%s: %s"
+    return "game %s (deal %s)%s: %s"
         .formatted(game.header().game(), game.header().deal(), where, breach.message());
   }
 
   private WrongInputException otherCard(GameRecord game) {
     return new WrongInputException(
-        "game %d was played on another card than this: \"%s\" with the digest %s; name that card with --card"
+        "game %s was played on another card than this: \"%s\" with the digest %s; name that card with --card"
             .formatted(
                 game.header().game(), game.header().card().card(), game.header().card().digest()));
   }

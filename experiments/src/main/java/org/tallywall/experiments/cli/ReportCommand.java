@@ -15,6 +15,7 @@ import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.paper.TeachingPack;
 import org.tallywall.reports.results.ResultNames;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -56,6 +57,10 @@ final class ReportCommand implements Callable<Integer> {
       description = "The page of several folders; teaching-pack.html unless given.")
   private Path out;
 
+  @Mixin private Trust trust;
+
+  private volatile boolean stopWanted;
+
   ReportCommand(Console console) {
     this.console = console;
   }
@@ -71,8 +76,12 @@ final class ReportCommand implements Callable<Integer> {
     }
     Path folder = folders.get(0);
     Set<PaperFormat> wanted = formats();
-    Papers.write(folder, new PaperOptions(wanted, withCard, Version.text()))
-        .forEach(remark -> console.complain("tallywall: " + remark));
+    PaperOptions options =
+        new PaperOptions(wanted, withCard, Version.text())
+            .trusting(trust.trusted())
+            .until(() -> stopWanted);
+    console.interrupts().begins(times -> stopWanted = true);
+    Papers.write(folder, options).forEach(remark -> console.complain("tallywall: " + remark));
     List<String> made =
         wanted.stream().sorted().map(this::files).filter(files -> isThere(folder, files)).toList();
     console.say("Made in %s: %s".formatted(folder, String.join(", ", made)));

@@ -16,6 +16,7 @@ import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.words.Words;
+import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -109,19 +110,21 @@ final class RunCommand implements Callable<Integer> {
             Optional.ofNullable(rules),
             Optional.ofNullable(seed),
             Optional.ofNullable(deals));
-    Study read = StudyFile.read(study, changes, roster.catalog());
+    Study read = StudyFile.read(study, changes, roster.catalog(JarTrust.ALL));
     StudyPlayer.check(read);
     Path target = out == null ? Path.of("results", read.question().name()) : out;
     RunPrinter runner = new RunPrinter(console, read, workers, command());
     if (!withoutReport) {
-      runner.whenComplete(this::report);
+      runner.whenComplete(folder -> report(folder, runner));
     }
     return dryRun ? runner.tryOut(target) : runner.run(target, policy);
   }
 
-  private void report(Path target) {
-    Papers.write(target, PaperOptions.everything(Version.text()))
-        .forEach(remark -> console.complain("tallywall: " + remark));
+  /** Papers of a run that she started herself: its jars are those that have just played. */
+  private void report(Path target, RunPrinter runner) {
+    PaperOptions options =
+        PaperOptions.everything(Version.text()).trusting(true).until(runner::stopWanted);
+    Papers.write(target, options).forEach(remark -> console.complain("tallywall: " + remark));
   }
 
   private OnExisting policy() {

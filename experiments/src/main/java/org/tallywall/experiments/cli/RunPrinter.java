@@ -26,6 +26,7 @@ final class RunPrinter implements RunListener {
   private Consumer<Path> opened = folder -> {};
   private Consumer<Path> completed = folder -> {};
   private ProgressPrinter progress;
+  private volatile boolean stopWanted;
 
   RunPrinter(Console console, Study study, int threads, List<String> command) {
     this(console, study, threads, System::nanoTime, command);
@@ -52,12 +53,17 @@ final class RunPrinter implements RunListener {
 
   /** Plays everything that has not been played before; returns the exit code. */
   int run(Path target, OnExisting onExisting) {
-    Interruption interruption = new Interruption(runner.state(), this::interrupted);
+    console.interrupts().begins(new Stop());
     try {
       return print(target, runner.run(target, onExisting));
     } finally {
-      interruption.end();
+      console.interrupts().over();
     }
+  }
+
+  /** Whether the user wants the run to stop; papers that are being made are left then, too. */
+  boolean stopWanted() {
+    return stopWanted;
   }
 
   /** Says what a run would do; writes nothing and returns the exit code. */
@@ -72,6 +78,11 @@ final class RunPrinter implements RunListener {
   }
 
   @Override
+  public void remark(String sentence) {
+    console.complain("tallywall: " + sentence);
+  }
+
+  @Override
   public void begins(RunState state) {
     progress = new ProgressPrinter(console, state);
   }
@@ -79,7 +90,7 @@ final class RunPrinter implements RunListener {
   @Override
   public void spoilt(Block block, Checkpoint.State what) {
     progress.say(
-        "tallywall: block %d (deals %s to %s) %s and is played again"
+        "tallywall: block %s (deals %s to %s) %s and is played again"
             .formatted(
                 block.number(),
                 Words.grouped(block.firstDeal()),
@@ -97,8 +108,26 @@ final class RunPrinter implements RunListener {
     completed.accept(folder);
   }
 
-  private void interrupted() {
-    console.complain("tallywall: stopping as soon as the blocks being played are finished ...");
+  /** What the user's wish to stop does to a run. */
+  private final class Stop implements Interrupts.Work {
+    @Override
+    public void stop(int times) {
+      stopWanted = true;
+      if (times == 1) {
+        runner.state().stop();
+        console.complain(
+            "tallywall: stopping as soon as the blocks being played are finished; Ctrl-C once more"
+                + " leaves them after the deal being played ...");
+      } else {
+        runner.state().abandon();
+        console.complain("tallywall: stopping after the deal being played ...");
+      }
+    }
+
+    @Override
+    public void exitIsCalled() {
+      runner.state().exitIsCalled();
+    }
   }
 
   private int print(Path target, RunOutcome outcome) {

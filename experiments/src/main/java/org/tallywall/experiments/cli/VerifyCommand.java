@@ -33,6 +33,7 @@ import org.tallywall.reports.results.ResultNames;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.jar.JarShelf;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -69,6 +70,8 @@ final class VerifyCommand implements Callable<Integer> {
       description = "How many threads play; all processors unless given.")
   private Integer threads;
 
+  @Mixin private Trust trust;
+
   VerifyCommand(Console console) {
     this.console = console;
   }
@@ -80,7 +83,7 @@ final class VerifyCommand implements Callable<Integer> {
       throw new WrongInputException("--blocks is 1 or more, not " + number);
     }
     Manifest manifest = manifest();
-    Catalog catalog = Catalog.standard().with(new JarShelf());
+    Catalog catalog = Catalog.standard().with(new JarShelf(trust.played(manifest.jars())));
     Study study = StudyFile.read(folder.resolve(ResultNames.STUDY), Changes.NONE, catalog);
     Manifest now = Manifest.begin(study, Version.text(), List.of(), workers, Instant.now());
     RunFolder.checkSame(folder, now, StudyJson.text(study, folder));
@@ -149,7 +152,7 @@ final class VerifyCommand implements Callable<Integer> {
   private static RuntimeException failed(Throwable cause) {
     if (cause instanceof PlayerFaultException fault) {
       return new FailedException(
-          "the player at seat %d spoilt deal %d, which it had not done in the run"
+          "the player at seat %s spoilt deal %s, which it had not done in the run"
               .formatted(fault.fault().seat(), fault.fault().deal()),
           fault);
     } else if (cause instanceof Error error) {
@@ -173,7 +176,7 @@ final class VerifyCommand implements Callable<Integer> {
       same += findings.get(at) == BlockCheck.Finding.SAME ? 1 : 0;
     }
     console.say(
-        "%d of %s played again are the same; %s stored; chosen by seed %d"
+        "%s of %s played again are the same; %s stored; chosen by seed %s"
             .formatted(
                 same,
                 Words.count(checks.size(), "block", "blocks"),

@@ -17,6 +17,7 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecorder;
 import org.tallywall.core.record.RecordJson;
 import org.tallywall.experiments.run.GamePlace;
+import org.tallywall.experiments.run.GreedyPlayerException;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.SpoiltDeal;
@@ -201,6 +202,7 @@ public final class Tables {
      * @param deal the deal
      * @param place which game of the study it is
      * @throws PlayerFaultException if a player spoils it
+     * @throws GreedyPlayerException if the memory is used up while a player is asked
      */
     public void play(Deal deal, GamePlace place) {
       boolean keeps = records != null && !paused;
@@ -211,7 +213,9 @@ public final class Tables {
         game.play(deal);
       } catch (IllegalMoveException illegal) {
         throw fault(place, illegal.seat(), illegal);
-      } catch (RuntimeException | LinkageError | AssertionError | StackOverflowError broken) {
+      } catch (OutOfMemoryError full) {
+        throw new GreedyPlayerException(replayed.apply(place), game.lastAsked(), full);
+      } catch (Throwable broken) {
         throw fault(place, game.lastAsked(), broken);
       }
       if (keeps) {

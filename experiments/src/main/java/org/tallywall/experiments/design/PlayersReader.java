@@ -58,15 +58,23 @@ public final class PlayersReader {
    *
    * @param field the field that holds them
    * @param honest whether a player that sees all tiles is a fault
+   * @param most how many there may be; with more, none is read
    * @return those that could be read
    */
-  public List<Arm> named(String field, boolean honest) {
+  public List<Arm> named(String field, boolean honest, int most) {
     List<Arm> arms = new ArrayList<>();
     if (!(fields.node(field).value() instanceof Node.Fields object)) {
       fields.fault(
           field,
           "\"%s\" is an object with a name for each player, not %s"
               .formatted(field, fields.node(field).kind()));
+      return arms;
+    }
+    if (object.values().size() > most) {
+      fields.fault(
+          field,
+          "\"%s\" names %s players; a study takes %s at most"
+              .formatted(field, object.values().size(), most));
       return arms;
     }
     for (Map.Entry<String, Node> entry : object.values().entrySet()) {

@@ -67,7 +67,7 @@ final class AimWords {
     if (found.away() == 0) {
       return ", complete";
     }
-    return ": %d of 14, %d away, wants %s"
+    return ": %s of 14, %s away, wants %s"
         .formatted(found.held(), found.away(), words.rack(found.wants()));
   }
 }

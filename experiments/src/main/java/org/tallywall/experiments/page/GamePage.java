@@ -93,7 +93,7 @@ public final class GamePage {
 
   private String title() {
     String study = game.header().study();
-    return "Deal %d%s, %s"
+    return "Deal %s%s, %s"
         .formatted(
             game.header().deal(),
             study.isEmpty() ? ", seed " + game.header().seed() : " of " + study,

@@ -11,13 +11,18 @@ import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
+import org.tallywall.experiments.run.Patient;
+import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
+import org.tallywall.experiments.study.Patience;
 import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.catalog.WrongPlayerException;
 import org.tallywall.strategies.reason.ExplainedPlayer;
 
 /**
@@ -39,7 +44,7 @@ public final class Rehearsal {
    */
   public static Commentary of(
       GameRecord game, ConcreteHands hands, SeatNames seats, Catalog catalog) {
-    Optional<List<Player>> players = players(game, catalog);
+    Optional<List<Player>> players = seated(game, catalog);
     if (players.isEmpty()) {
       return Commentary.NONE;
     }
@@ -54,12 +59,26 @@ public final class Rehearsal {
     ReasonWords words = new ReasonWords(hands.card(), seats, new TypedTiles());
     try {
       TableRules rules = TableRules.of(game.header().rules());
-      Optional<AimNotes> aims = AimNotes.of(game, new TableSetup(hands, rules), heard);
+      Pulse pulse = new Pulse();
+      Optional<AimNotes> aims =
+          Patient.wait(
+              pulse,
+              RunLimits.of(1, Patience.USUAL.decisionSeconds()),
+              () -> AimNotes.of(game, new TableSetup(hands, rules), pulse.watched(heard)));
       return aims.isPresent() ? new Spoken(game, aims.get(), notes, words) : Commentary.NONE;
-    } catch (RuntimeException otherVersion) {
-      // Rules or players of another version: the record is still good, only the reasons are
-      // unknown.
+    } catch (Throwable otherVersion) {
+      // Rules or players of another version, or players that break down or take for ever: the
+      // record is still good, only the reasons are unknown.
       return Commentary.NONE;
+    }
+  }
+
+  /** The players; nothing where one is not known here, or cannot be made. */
+  private static Optional<List<Player>> seated(GameRecord game, Catalog catalog) {
+    try {
+      return players(game, catalog);
+    } catch (WrongPlayerException broken) {
+      return Optional.empty();
     }
   }
 

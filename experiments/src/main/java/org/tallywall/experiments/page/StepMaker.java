@@ -111,7 +111,7 @@ final class StepMaker implements GameEvent.Taker {
       all.addAll(part.forwarded());
       if (!all.isEmpty()) {
         moment.arrived(part.to(), all);
-        String unseen = part.forwarded().isEmpty() ? "" : ", %d unseen".formatted(unseen(part));
+        String unseen = part.forwarded().isEmpty() ? "" : ", %s unseen".formatted(unseen(part));
         moment.did(
             part.from(), "passes " + words.tiles(all) + " to " + seats.of(part.to()) + unseen);
       }
@@ -143,7 +143,7 @@ final class StepMaker implements GameEvent.Taker {
     give(moment, low, high, courtesy.tiles().get(0));
     give(moment, high, low, courtesy.tiles().get(1));
     String title =
-        "Courtesy: %s offers %d, %s %d"
+        "Courtesy: %s offers %s, %s %s"
             .formatted(
                 seats.of(low), courtesy.asked().get(0), seats.of(high), courtesy.asked().get(1));
     add(title, moment);

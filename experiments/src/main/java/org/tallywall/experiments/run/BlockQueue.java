@@ -81,8 +81,10 @@ final class BlockQueue {
   synchronized void throwFailure() {
     if (failure instanceof Error error) {
       throw error;
+    } else if (failure instanceof RuntimeException broken) {
+      throw broken;
     } else if (failure != null) {
-      throw (RuntimeException) failure;
+      throw new IllegalStateException(failure);
     }
   }
 

@@ -45,11 +45,11 @@ public final class LocalRun {
    * @param reader takes the results in the order of blocks, in this thread
    * @return how it ended
    * @throws PlayerFaultException if a player breaks down or answers illegally more often than borne
-   * @throws SlowPlayerException if a player takes too long for a decision
+   * @throws RunEndingPlayerException if a player takes too long, all memory, or ends the program
    * @throws org.tallywall.experiments.error.FailedException if a result cannot be kept
    */
   public Ending play(BlockReader reader) {
-    try (Watchdog watchdog = new Watchdog(workers, queue, limits)) {
+    try (Watchdog watchdog = new Watchdog(workers, queue, state, limits)) {
       workers.forEach(Worker::start);
       watchdog.start();
       return read(reader);

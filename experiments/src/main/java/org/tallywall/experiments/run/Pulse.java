@@ -59,6 +59,26 @@ public final class Pulse {
     return watched;
   }
 
+  /**
+   * The player that a question is open to.
+   *
+   * @return its seat, 0 to 3; of no use where nothing was asked yet
+   */
+  public int seat() {
+    return seat(beat());
+  }
+
+  /**
+   * A player that answers as one given, and shows in this pulse that it does.
+   *
+   * @param player the player
+   * @param seat its seat, 0 to 3
+   * @return one in front of it
+   */
+  public Player watched(Player player, int seat) {
+    return new PulsePlayer(player, this, seat);
+  }
+
   void asks(int seat) {
     long count = beat.getPlain(APART) & -STEP;
     beat.setOpaque(APART, count + STEP | (long) seat << 1 | 1);

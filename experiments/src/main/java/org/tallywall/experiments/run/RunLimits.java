@@ -11,6 +11,7 @@ import java.util.function.LongSupplier;
  */
 public record RunLimits(int threads, long decisionMillis, LongSupplier clock) {
   private static final long USUAL_MILLIS = 10_000;
+  private static final long MILLIS = 1_000;
 
   /**
    * The usual time for decisions: ten seconds.
@@ -20,5 +21,16 @@ public record RunLimits(int threads, long decisionMillis, LongSupplier clock) {
    */
   public static RunLimits of(int threads) {
     return new RunLimits(threads, USUAL_MILLIS, System::nanoTime);
+  }
+
+  /**
+   * Another time for decisions.
+   *
+   * @param threads how many threads play
+   * @param decisionSeconds how long a player may take for an answer, in seconds
+   * @return the limits
+   */
+  public static RunLimits of(int threads, long decisionSeconds) {
+    return new RunLimits(threads, MILLIS * decisionSeconds, System::nanoTime);
   }
 }

@@ -11,6 +11,7 @@ public final class RunState {
   private final LongAdder stored = new LongAdder();
   private volatile boolean stopped;
   private volatile boolean abandoned;
+  private volatile boolean exitCalled;
 
   /**
    * A run that has not begun.
@@ -125,6 +126,15 @@ public final class RunState {
    */
   public boolean abandoned() {
     return abandoned;
+  }
+
+  /** Something in this process has told the whole program to end, and it was not the user. */
+  public void exitIsCalled() {
+    exitCalled = true;
+  }
+
+  boolean exitCalled() {
+    return exitCalled;
   }
 
   /** A deal was played. */

@@ -17,13 +17,15 @@ final class Watchdog implements AutoCloseable {
 
   private final Map<Worker, SlowWatch> watches = new LinkedHashMap<>();
   private final BlockQueue queue;
+  private final RunState state;
   private final LongSupplier clock;
   private final long pauseMillis;
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(Watchdog::daemon);
   private long lastLook;
 
-  Watchdog(List<Worker> workers, BlockQueue queue, RunLimits limits) {
+  Watchdog(List<Worker> workers, BlockQueue queue, RunState state, RunLimits limits) {
+    this.state = state;
     long limitMillis = limits.decisionMillis();
     this.clock = limits.clock();
     this.queue = queue;
@@ -52,10 +54,17 @@ final class Watchdog implements AutoCloseable {
       Worker worker = watch.getKey();
       SlowPlayerException slow = worker.left() ? null : watch.getValue().look(millis);
       if (slow != null) {
-        queue.fail(worker.block(), slow);
-        worker.leave();
+        leave(worker, slow);
+      } else if (state.exitCalled() && !worker.left() && worker.exits()) {
+        Pulse pulse = worker.pulse();
+        leave(worker, new ExitingPlayerException(pulse.game(), pulse.seat()));
       }
     }
+  }
+
+  private void leave(Worker worker, RuntimeException why) {
+    queue.fail(worker.block(), why);
+    worker.leave();
   }
 
   @Override

@@ -21,6 +21,17 @@ final class Worker {
     thread.setDaemon(true);
   }
 
+  /** Whether what is played in this thread has told the whole program to end. */
+  boolean exits() {
+    for (StackTraceElement frame : thread.getStackTrace()) {
+      if (frame.getClassName().equals("java.lang.Runtime")
+          && (frame.getMethodName().equals("exit") || frame.getMethodName().equals("halt"))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   void start() {
     thread.start();
   }
@@ -58,7 +69,7 @@ final class Worker {
         }
         queue.finished(finished);
       }
-    } catch (RuntimeException | Error broken) {
+    } catch (Throwable broken) {
       queue.fail(block, broken);
     } finally {
       leave();

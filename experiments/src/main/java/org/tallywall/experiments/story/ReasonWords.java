@@ -44,21 +44,21 @@ public final class ReasonWords {
    */
   public String text(Reason reason) {
     if (reason instanceof Reason.Aim aim) {
-      return "heads for %s, %d of %d (%d away)"
+      return "heads for %s, %s of %s (%s away)"
           .formatted(id(aim.line()), WHOLE - aim.away(), WHOLE, aim.away());
     } else if (reason instanceof Reason.Complete complete) {
-      return "complete: %s, worth %d".formatted(id(complete.line()), complete.value());
+      return "complete: %s, worth %s".formatted(id(complete.line()), complete.value());
     } else if (reason instanceof Reason.Unneeded unneeded) {
-      return "nothing lost by it, still %d away".formatted(unneeded.away());
+      return "nothing lost by it, still %s away".formatted(unneeded.away());
     } else if (reason instanceof Reason.Costs costs) {
-      return "it costs: %d away becomes %d".formatted(costs.from(), costs.to());
+      return "it costs: %s away becomes %s".formatted(costs.from(), costs.to());
     } else if (reason instanceof Reason.Nearer nearer) {
-      return "nearer: %d away becomes %d".formatted(nearer.from(), nearer.to());
+      return "nearer: %s away becomes %s".formatted(nearer.from(), nearer.to());
     } else if (reason instanceof Reason.NothingNearer nothing) {
-      return "nothing nearer: %d away as it is, %s"
+      return "nothing nearer: %s away as it is, %s"
           .formatted(nothing.without(), with(nothing.with()));
     } else if (reason instanceof Reason.WouldBring would) {
-      return "left although nearer: %d away as it is, %s"
+      return "left although nearer: %s away as it is, %s"
           .formatted(would.without(), with(would.with()));
     }
     return ofTiles(reason);
@@ -82,7 +82,7 @@ public final class ReasonWords {
           .formatted(
               words.tile(redeems.tile()), seats.of(redeems.owner()), jokers(redeems.jokers()));
     } else if (reason instanceof Reason.Dead dead) {
-      return "a hand of %s that wants it is dead: %d of %s in view"
+      return "a hand of %s that wants it is dead: %s of %s in view"
           .formatted(id(dead.line()), dead.inView(), words.tile(dead.tile()));
     }
     return ofSafety(reason);
@@ -96,7 +96,7 @@ public final class ReasonWords {
       return "%s cannot want it, with %s left to her"
           .formatted(seats.of(hers.seat()), left(hers.lines()));
     } else if (reason instanceof Reason.LastOfItsKind last) {
-      return "the last of its kind, the other %d are out".formatted(last.faceUp());
+      return "the last of its kind, the other %s are out".formatted(last.faceUp());
     } else if (reason instanceof Reason.JustWentRound round) {
       return words.tile(round.tile()) + " has just gone round";
     } else if (reason instanceof Reason.Step step) {

@@ -188,8 +188,14 @@ public final class StudyFile {
       return changes.card().get();
     }
     String text = fields.text("card", "");
+    if (text.isBlank()) {
+      if (fields.node("card").value() instanceof String) {
+        fields.fault("card", "the name of the card file is empty; write its path");
+      }
+      return null;
+    }
     try {
-      return text.isBlank() ? null : file.resolveSibling(text);
+      return file.resolveSibling(text);
     } catch (InvalidPathException impossible) {
       fields.fault("card", "\"" + text + "\" cannot be the name of a file");
       return null;

@@ -47,13 +47,21 @@ public final class Words {
   }
 
   /**
-   * A word as it must be typed, between quotes where it holds more than plain letters.
+   * A word as it must be typed. A name that holds blanks or the like stands between double quotes,
+   * which hold everywhere. One that holds letters which a shell would take for orders, even there,
+   * stands between single quotes, within which a POSIX shell takes nothing for an order (POSIX.1,
+   * Shell Command Language, 2.2.2).
    *
    * @param word the word
    * @return what is typed
    */
   public static String typed(String word) {
-    return word.matches("[A-Za-z0-9_./:@%+=,~-]+") ? word : "\"" + word + "\"";
+    if (word.matches("[A-Za-z0-9_./:@%+=,-]+")) {
+      return word;
+    } else if (word.matches("[^\"$`\\\\!\\p{Cntrl}]+")) {
+      return "\"" + word + "\"";
+    }
+    return "'" + word.replace("'", "'\\''") + "'";
   }
 
   /**

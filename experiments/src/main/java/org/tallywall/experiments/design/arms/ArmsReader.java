@@ -6,6 +6,7 @@ import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.design.PlayersReader;
 import org.tallywall.experiments.study.Arm;
+import org.tallywall.experiments.study.Bounds;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -21,7 +22,7 @@ final class ArmsReader {
 
   /** The design, or null where it has a fault. */
   ArmsDesign read() {
-    List<Arm> arms = players.named(ArmsDesign.NAME, true);
+    List<Arm> arms = players.named(ArmsDesign.NAME, true, Bounds.MOST_WAYS);
     boolean enough =
         players.enough(ArmsDesign.NAME, arms, 2, "two ways of playing or more are compared");
     int baseline = baseline(arms);

@@ -12,6 +12,7 @@ import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
 import org.tallywall.experiments.design.PlayersReader;
+import org.tallywall.experiments.study.Bounds;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
@@ -114,6 +115,16 @@ final class BranchReader {
           "when",
           "name at least one of " + String.join(", ", Feature.names()) + " with its values");
     }
+    long situations = 1;
+    for (List<Integer> each : values.values()) {
+      situations = Math.min(Bounds.MOST_SITUATIONS + 1L, situations * Math.max(1, each.size()));
+    }
+    if (situations > Bounds.MOST_SITUATIONS) {
+      fields.fault(
+          "when",
+          "these values make more than " + Bounds.MOST_SITUATIONS + " situations; take fewer");
+      return new Cells(Map.of());
+    }
     return new Cells(values);
   }
 
@@ -126,7 +137,7 @@ final class BranchReader {
           || number.compareTo(BigDecimal.valueOf(feature.most())) > 0) {
         faults.fault(
             node.place(),
-            "\"%s\" takes whole numbers from %d to %d"
+            "\"%s\" takes whole numbers from %s to %s"
                 .formatted(feature.text(), feature.least(), feature.most()));
       } else if (values.contains(number.intValueExact())) {
         faults.fault(node.place(), "the value %s stands twice".formatted(number.toPlainString()));

@@ -7,6 +7,7 @@ import org.tallywall.experiments.design.DesignKind;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.design.PlayersReader;
 import org.tallywall.experiments.study.Arm;
+import org.tallywall.experiments.study.Bounds;
 import org.tallywall.strategies.catalog.Catalog;
 
 /** Studies in which everyone plays everyone. */
@@ -37,7 +38,7 @@ public final class RoundRobinKind implements DesignKind {
   @Override
   public PlayedDesign read(FieldReader study, Faults faults, Catalog catalog) {
     PlayersReader reader = new PlayersReader(study, faults, catalog);
-    List<Arm> players = reader.named(name(), false);
+    List<Arm> players = reader.named(name(), false, Bounds.MOST_PLAYERS);
     boolean enough =
         reader.enough(
             name(),

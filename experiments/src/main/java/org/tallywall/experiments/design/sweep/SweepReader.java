@@ -14,6 +14,7 @@ import org.tallywall.experiments.design.PlayersReader;
 import org.tallywall.experiments.design.arms.ArmsDesign;
 import org.tallywall.experiments.design.arms.Streams;
 import org.tallywall.experiments.study.Arm;
+import org.tallywall.experiments.study.Bounds;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.setting.Setting;
@@ -55,7 +56,7 @@ final class SweepReader {
     }
     List<Object> values = values(setting.get());
     Object baseline = value(setting.get(), fields.node("baseline"));
-    int at = values.indexOf(baseline);
+    int at = baseline == null ? -1 : values.indexOf(baseline);
     if (baseline != null && at < 0) {
       fields.fault("baseline", "the value compared with must be one of \"values\"");
     }
@@ -88,6 +89,10 @@ final class SweepReader {
 
   private List<Object> values(Setting<?> setting) {
     Set<Object> values = new LinkedHashSet<>();
+    if (fields.list("values").size() > Bounds.MOST_WAYS) {
+      fields.fault("values", "a sweep takes " + Bounds.MOST_WAYS + " values at most");
+      return List.of();
+    }
     for (Node node : fields.list("values")) {
       Object value = value(setting, node);
       if (value != null && !values.add(value)) {

@@ -1,0 +1,69 @@
+package org.tallywall.experiments.cli;
+
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * Notices when something ends the process before the program has come to its end: code of a user's
+ * jar can do that. The process then fails, whatever exit code that code had in mind.
+ */
+final class EarlyEnd {
+  private static final long PATIENCE_MINUTES = 5;
+
+  private final Interrupts interrupts;
+  private final Console console;
+  private final CountDownLatch done = new CountDownLatch(1);
+  private volatile int code = Program.FAILED;
+
+  private EarlyEnd(Interrupts interrupts, Console console) {
+    this.interrupts = interrupts;
+    this.console = console;
+  }
+
+  /** Begins to watch. */
+  static EarlyEnd watch(Interrupts interrupts, Console console) {
+    EarlyEnd end = new EarlyEnd(interrupts, console);
+    Runtime.getRuntime().addShutdownHook(new Thread(end::look, "end"));
+    return end;
+  }
+
+  /** The program has come to its end, with an exit code. */
+  void done(int exitCode) {
+    code = exitCode;
+    done.countDown();
+  }
+
+  private void look() {
+    if (done.getCount() == 0 || !exitWasCalled()) {
+      return;
+    }
+    if (!interrupts.tellsOfExit() || !ended()) {
+      console.complain(
+          "tallywall: code of a player ended the program before it was done; take that out of it");
+      console.err().flush();
+    }
+    Runtime.getRuntime().halt(code);
+  }
+
+  private boolean ended() {
+    try {
+      return done.await(PATIENCE_MINUTES, TimeUnit.MINUTES);
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      return false;
+    }
+  }
+
+  /** A signal ends the process in another way. */
+  private static boolean exitWasCalled() {
+    for (StackTraceElement[] frames : Thread.getAllStackTraces().values()) {
+      for (StackTraceElement frame : frames) {
+        if (frame.getClassName().equals("java.lang.Runtime")
+            && frame.getMethodName().equals("exit")) {
+          return true;
+        }
+      }
+    }
+    return false;
+  }
+}
