@@ -25,7 +25,8 @@ public final class CardFile {
     try {
       text = TextFile.read(file);
     } catch (FaultyFileException unreadable) {
-      return new CardReading(file.toString(), null, unreadable.faults(), List.of());
+      return new CardReading(
+          file.toString(), null, unreadable.faults(), List.of(), unreadable.faults().size());
     }
     String name = file.getFileName().toString();
     return name.toLowerCase(Locale.ROOT).endsWith(".csv")
@@ -61,6 +62,7 @@ public final class CardFile {
   private static CardReading finish(String file, CardDraft draft, Faults faults) {
     Card card = draft == null ? null : CardMaker.make(draft, faults);
     List<Fault> found = faults.faults();
-    return new CardReading(file, found.isEmpty() ? card : null, found, faults.warnings());
+    return new CardReading(
+        file, found.isEmpty() ? card : null, found, faults.warnings(), faults.count());
   }
 }

@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Place;
+import org.tallywall.core.text.Shown;
 
 /** Checks a typed card as a whole: ids, lines, and hands that several lines share. */
 final class CardMaker {
@@ -28,8 +28,12 @@ final class CardMaker {
     Map<String, List<Line>> byFamily = new HashMap<>();
     List<Line> lines = new ArrayList<>();
     List<Place> places = new ArrayList<>();
+    CardRoom room = new CardRoom(faults);
     for (LineDraft typed : draft.lines()) {
-      Line line = LineMaker.make(typed, faults);
+      if (room.full()) {
+        break;
+      }
+      Line line = LineMaker.make(typed, room, faults);
       if (line != null) {
         byFamily.computeIfAbsent(line.family(), family -> new ArrayList<>()).add(line);
         lines.add(line);
@@ -56,7 +60,7 @@ final class CardMaker {
           faults.warn(
               places.get(at),
               lines.get(at).id(),
-              String.format(Locale.ROOT, "shares a hand with %s: %s", lines.get(other).id(), hand));
+              "shares a hand with " + Shown.word(lines.get(other).id()) + ": " + hand);
         }
       }
     }

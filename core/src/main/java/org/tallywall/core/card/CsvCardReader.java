@@ -8,6 +8,7 @@ import java.util.Map;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Place;
+import org.tallywall.core.text.Shown;
 
 /** Reads a card from the CSV that a spreadsheet saves into a draft. */
 final class CsvCardReader {
@@ -28,6 +29,7 @@ final class CsvCardReader {
       Map.of("true", true, "false", false, "yes", true, "no", false);
 
   private final Faults faults;
+  private final CardRoom room;
   private final Map<String, Integer> columns = new HashMap<>();
   private final List<String> families = new ArrayList<>();
   private final List<List<Typed>> lineRows = new ArrayList<>();
@@ -40,6 +42,7 @@ final class CsvCardReader {
    */
   CsvCardReader(Faults faults) {
     this.faults = faults;
+    this.room = new CardRoom(faults);
   }
 
   /**
@@ -63,9 +66,13 @@ final class CsvCardReader {
       return null;
     }
     for (List<Typed> row : rows.subList(1, rows.size())) {
+      if (!room.forLine(lines, row.get(0).place())) {
+        break;
+      }
       begin(row);
     }
-    CardDraft draft = new CardDraft(name, "", families, lines);
+    String called = room.name(name, "the card's name", Place.FILE);
+    CardDraft draft = new CardDraft(called, "", families, lines);
     LineIds.fill(draft, faults);
     for (int at = 0; at < lines.size(); at++) {
       line(lineRows.get(at), lines.get(at));
@@ -80,14 +87,7 @@ final class CsvCardReader {
         continue;
       }
       if (!COLUMNS.contains(column)) {
-        faults.fault(
-            row.get(at).place(),
-            String.format(
-                Locale.ROOT,
-                "unknown column \"%s\"; the nearest known one is \"%s\" (known: %s)",
-                column,
-                Nearest.of(column, COLUMNS),
-                String.join(", ", COLUMNS)));
+        faults.fault(row.get(at).place(), unknown(column));
       } else if (columns.putIfAbsent(column, at) != null) {
         faults.fault(row.get(at).place(), "the column \"" + column + "\" stands twice");
       }
@@ -100,20 +100,35 @@ final class CsvCardReader {
     }
   }
 
+  private String unknown(String column) {
+    String unknown = "unknown column \"" + Shown.word(column) + "\"";
+    return faults.enough()
+        ? unknown
+        : String.format(
+            Locale.ROOT,
+            "%s; the nearest known one is \"%s\" (known: %s)",
+            unknown,
+            Nearest.of(column, COLUMNS),
+            String.join(", ", COLUMNS));
+  }
+
   private void begin(List<Typed> row) {
     Typed family = cell(row, "family");
     if (family == null) {
       faults.fault(row.get(0).place(), "the row names no family; write it in each row");
       return;
     }
-    String name = family.text().strip();
+    String name = room.name(family.text().strip(), "a family's name", family.place());
     if (!families.contains(name)) {
+      if (!room.forFamily(families, family.place())) {
+        return;
+      }
       families.add(name);
     }
     LineDraft draft = new LineDraft(name, row.get(0).place());
     Typed id = cell(row, "id");
     if (id != null) {
-      draft.id = id.text().strip();
+      draft.id = room.name(id.text().strip(), "an id", id.place());
       draft.idPlace = id.place();
     }
     lineRows.add(row);
@@ -129,11 +144,11 @@ final class CsvCardReader {
             String.format(
                 Locale.ROOT,
                 "\"%s\" stands under no column; put a cell that holds a separator in quotes",
-                row.get(at).text().strip()));
+                Shown.word(row.get(at).text().strip())));
       }
     }
     Typed say = cell(row, "say");
-    draft.say = say == null ? "" : say.text();
+    draft.say = say == null ? "" : room.name(say.text(), "\"say\"", say.place());
     Typed tiles = cell(row, "tiles");
     if (tiles == null) {
       faults.fault(draft.place, draft.id, "the line has no tiles; write one hand of 14 tiles");
@@ -141,7 +156,8 @@ final class CsvCardReader {
       alternatives(tiles, draft);
     }
     draft.slide = folded(row, "slide", draft.slide);
-    draft.where = cell(row, "where") == null ? draft.where : cell(row, "where");
+    Typed where = cell(row, "where");
+    draft.where = where == null ? draft.where : room.hand(where, "\"where\"");
     draft.suits = folded(row, "suits", draft.suits);
     draft.value = value(row, draft);
     draft.concealed = Boolean.TRUE.equals(flag(row, "concealed", false, draft));
@@ -161,7 +177,7 @@ final class CsvCardReader {
         : new Typed(cell.text().strip().toLowerCase(Locale.ROOT), cell.place());
   }
 
-  private static void alternatives(Typed tiles, LineDraft draft) {
+  private void alternatives(Typed tiles, LineDraft draft) {
     int depth = 0;
     int start = 0;
     String text = tiles.text();
@@ -169,7 +185,8 @@ final class CsvCardReader {
       char letter = at == text.length() ? '|' : text.charAt(at);
       depth += letter == '(' ? 1 : letter == ')' ? -1 : 0;
       if (letter == '|' && (depth <= 0 || at == text.length())) {
-        draft.tiles.add(new Typed(text.substring(start, at), tiles.place().plus(start)));
+        Typed hand = new Typed(text.substring(start, at), tiles.place().plus(start));
+        draft.tiles.add(room.hand(hand, "a hand"));
         start = at + 1;
       }
     }
@@ -179,15 +196,15 @@ final class CsvCardReader {
     Typed cell = cell(row, "value");
     String text = cell == null ? "" : cell.text().strip();
     long value = text.matches("[0-9]{1,9}") ? Long.parseLong(text) : 0;
-    if (value < 1 || value > JsonCardReader.MOST_VALUE) {
+    if (value < 1 || value > CardLimits.MOST_VALUE) {
       faults.fault(
           cell == null ? draft.place : cell.place(),
           draft.id,
           String.format(
               Locale.ROOT,
               "\"value\" is a whole number from 1 to %d, not \"%s\"",
-              JsonCardReader.MOST_VALUE,
-              text));
+              CardLimits.MOST_VALUE,
+              Shown.word(text)));
       return 1;
     }
     return value;
@@ -212,7 +229,7 @@ final class CsvCardReader {
               "\"%s\" is TRUE or FALSE, yes or no%s; not \"%s\"",
               column,
               column.equals("concealed") ? ", C or X" : "",
-              cell.text().strip()));
+              Shown.word(cell.text().strip())));
       return otherwise;
     }
     return flag;

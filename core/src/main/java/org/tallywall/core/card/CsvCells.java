@@ -3,6 +3,7 @@ package org.tallywall.core.card;
 import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FileLimits;
 import org.tallywall.core.text.Place;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
@@ -32,8 +33,16 @@ final class CsvCells {
     CsvSchema schema = CsvSchema.emptySchema().withColumnSeparator(separator(text));
     try (JsonParser parser = MAPPER.reader().with(schema).createParser(text)) {
       List<Typed> row = new ArrayList<>();
+      int cells = 0;
       for (JsonToken token = parser.nextToken(); token != null; token = parser.nextToken()) {
-        if (token == JsonToken.VALUE_STRING) {
+        if (++cells > FileLimits.MOST_VALUES) {
+          faults.fault(
+              place(parser, lines),
+              "the file holds more cells than this program reads ("
+                  + FileLimits.MOST_VALUES
+                  + "); is it the right one?");
+          return new ArrayList<>();
+        } else if (token == JsonToken.VALUE_STRING) {
           row.add(new Typed(parser.getString(), place(parser, lines)));
         } else if (token == JsonToken.END_ARRAY && !row.isEmpty()) {
           rows.add(row);

@@ -37,6 +37,32 @@ final class Expansion {
   }
 
   /**
+   * In how many ways one pattern can be read: at least as many as it has concrete hands. Nothing is
+   * worked out.
+   *
+   * @param pattern the hand as printed
+   * @param slide how its digits move
+   * @param where what its letters n, m and k may be
+   * @param suits how its suit letters may be read
+   * @return 0 or more
+   */
+  static long ways(HandPattern pattern, Slide slide, Where where, SuitChoice suits) {
+    long ways = shifts(pattern, slide).size();
+    ways *= where.letters().isEmpty() ? 1 : where.figures().size();
+    for (char letter : pattern.numberLetters().toCharArray()) {
+      ways *= where.letters().indexOf(letter) >= 0 ? 1 : 9;
+    }
+    ways *= pattern.windLetters().length() == 2 ? 12 : pattern.windLetters().isEmpty() ? 1 : 4;
+    int open = pattern.openSuits().length();
+    int left = 3 - pattern.writtenSuits().length();
+    long bySuits = 1;
+    for (int suit = 0; suit < open; suit++) {
+      bySuits *= left - suit;
+    }
+    return ways * (bySuits + (suits == SuitChoice.OR_ONE && open > 1 ? left : 0));
+  }
+
+  /**
    * The moves that keep all digits within 1 to 9.
    *
    * @param pattern the hand as printed

@@ -6,6 +6,7 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.Shown;
 
 /** Reads a card from JSON into a draft. */
 final class JsonCardReader {
@@ -24,10 +25,8 @@ final class JsonCardReader {
           "jokers",
           "jokerless");
 
-  /** Largest value of a line, so that sums over long runs stay exact. */
-  static final long MOST_VALUE = 1_000_000;
-
   private final Faults faults;
+  private final CardRoom room;
   private final List<String> families = new ArrayList<>();
   private final List<Node> nodes = new ArrayList<>();
   private final List<LineDraft> lines = new ArrayList<>();
@@ -39,6 +38,7 @@ final class JsonCardReader {
    */
   JsonCardReader(Faults faults) {
     this.faults = faults;
+    this.room = new CardRoom(faults);
   }
 
   /**
@@ -54,14 +54,15 @@ final class JsonCardReader {
     }
     FieldReader card = new FieldReader(root, "a card", faults, CARD);
     card.require("card", "its name, as in \"card\": \"Our practice card\"");
-    String name = card.text("card", "");
+    String name = room.name(card.text("card", ""), "the card's name", card.place("card"));
+    String edition = room.name(card.text("edition", ""), "the edition", card.place("edition"));
     notBlank(card, "card", "the card's name is empty; reports need one");
     if (card.require("families", "a list of families with their lines")) {
       for (Node family : card.list("families")) {
         family(family);
       }
     }
-    CardDraft draft = new CardDraft(name, card.text("edition", ""), families, lines);
+    CardDraft draft = new CardDraft(name, edition, families, lines);
     LineIds.fill(draft, faults);
     for (int at = 0; at < lines.size(); at++) {
       line(nodes.get(at), lines.get(at));
@@ -70,30 +71,38 @@ final class JsonCardReader {
   }
 
   private void family(Node node) {
+    if (!room.forFamily(families, node.place())) {
+      return;
+    }
     FieldReader family = new FieldReader(node, "a family", faults, FAMILY);
     family.require("family", "what this section of the card is called");
-    String name = family.text("family", "").strip();
+    String name =
+        room.name(family.text("family", "").strip(), "a family's name", family.place("family"));
     notBlank(family, "family", "the family's name is empty; reports need one");
     if (!families.contains(name)) {
       families.add(name);
     } else if (!name.isEmpty()) {
-      family.fault("family", "the family \"" + name + "\" stands twice; put its lines together");
+      family.fault(
+          "family", "the family \"" + Shown.word(name) + "\" stands twice; put its lines together");
     }
     if (family.require("lines", "the list of its lines")) {
       for (Node line : family.list("lines")) {
+        if (!room.forLine(lines, line.place())) {
+          return;
+        }
         nodes.add(line);
         lines.add(draft(name, line));
       }
     }
   }
 
-  private static LineDraft draft(String family, Node node) {
+  private LineDraft draft(String family, Node node) {
     LineDraft draft = new LineDraft(family, node.place());
     if (node.value() instanceof Node.Fields fields
         && fields.values().get("id") != null
         && fields.values().get("id").value() instanceof String id) {
-      draft.id = id.strip();
       draft.idPlace = fields.values().get("id").place();
+      draft.id = room.name(id.strip(), "an id", draft.idPlace);
     }
     return draft;
   }
@@ -102,15 +111,15 @@ final class JsonCardReader {
     FieldReader line = new FieldReader(node, "a line", faults, LINE, draft.id);
     line.text("id", "");
     notBlank(line, "id", "the id is empty; leave the field out to have one made");
-    draft.say = line.text("say", "");
+    draft.say = room.name(line.text("say", ""), "\"say\"", line.place("say"));
     if (line.require("tiles", "its tiles, as in \"tiles\": \"FFF 33x 777x 5555y 99z\"")) {
       tiles(line, draft);
     }
     draft.slide = typed(line, "slide", draft.slide);
-    draft.where = typed(line, "where", draft.where);
+    draft.where = room.hand(typed(line, "where", draft.where), "\"where\"");
     draft.suits = typed(line, "suits", draft.suits);
     line.require("value", "its points, as in \"value\": 25");
-    draft.value = line.whole("value", 1, 1, MOST_VALUE);
+    draft.value = line.whole("value", 1, 1, CardLimits.MOST_VALUE);
     draft.concealed = line.flag("concealed", false);
     draft.jokers = line.flag("jokers", true);
     draft.jokerless = line.has("jokerless") ? (Boolean) line.flag("jokerless", true) : null;
@@ -136,7 +145,7 @@ final class JsonCardReader {
     }
     for (Node hand : hands) {
       if (hand.value() instanceof String text) {
-        draft.tiles.add(new Typed(text, hand.place().plus(1)));
+        draft.tiles.add(room.hand(new Typed(text, hand.place().plus(1)), "a hand"));
       } else {
         faults.fault(
             hand.place(), draft.id, "tiles are a text in double quotes, not " + hand.kind());

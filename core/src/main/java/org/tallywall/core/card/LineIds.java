@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Place;
+import org.tallywall.core.text.Shown;
 
 /**
  * Gives each line without an id one: the first letters of its family, as few as tell it from the
@@ -33,7 +34,7 @@ final class LineIds {
               String.format(
                   Locale.ROOT,
                   "the id \"%s\" stands already in line %d; write another",
-                  line.id,
+                  Shown.word(line.id),
                   other.line()));
         }
       }
@@ -45,8 +46,8 @@ final class LineIds {
       if (line.id.isEmpty()) {
         String id = prefixes.get(line.family) + number;
         String unique = id;
-        for (char letter = 'a'; taken.containsKey(unique); letter++) {
-          unique = id + letter;
+        for (int more = 0; taken.containsKey(unique); more++) {
+          unique = id + letters(more);
         }
         line.id = unique;
         taken.put(unique, line.place);
@@ -58,20 +59,38 @@ final class LineIds {
     Map<String, String> prefixes = new HashMap<>();
     Set<String> taken = new HashSet<>();
     for (String family : draft.families()) {
-      String letters = family.replaceAll("[^\\p{L}\\p{N}]", "");
-      letters = letters.isEmpty() ? "X" : letters;
-      letters = letters.substring(0, 1).toUpperCase(Locale.ROOT) + letters.substring(1);
+      int[] letters = letters(family);
       int length = 1;
-      while (length < letters.length() && taken.contains(letters.substring(0, length))) {
+      while (length < letters.length && taken.contains(first(letters, length))) {
         length++;
       }
-      String prefix = letters.substring(0, length);
-      for (char more = 'a'; taken.contains(prefix); more++) {
-        prefix = letters + more;
+      String prefix = first(letters, length);
+      for (int more = 0; taken.contains(prefix); more++) {
+        prefix = first(letters, length) + letters(more);
       }
       taken.add(prefix);
       prefixes.put(family, prefix);
     }
     return prefixes;
+  }
+
+  /** The letters and digits of a name, each whole, the first one large; X where it has none. */
+  private static int[] letters(String family) {
+    String letters = family.replaceAll("[^\\p{L}\\p{N}]", "");
+    letters = letters.isEmpty() ? "X" : letters;
+    int first = letters.offsetByCodePoints(0, 1);
+    return (letters.substring(0, first).toUpperCase(Locale.ROOT) + letters.substring(first))
+        .codePoints()
+        .toArray();
+  }
+
+  private static String first(int[] letters, int length) {
+    return new String(letters, 0, length);
+  }
+
+  /** The names a, b … z, aa, ab … in their order, from 0. */
+  private static String letters(int number) {
+    String last = String.valueOf((char) ('a' + number % 26));
+    return number < 26 ? last : letters(number / 26 - 1) + last;
   }
 }

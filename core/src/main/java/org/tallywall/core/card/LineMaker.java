@@ -9,21 +9,23 @@ import java.util.Set;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Place;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.NotationException;
+import org.tallywall.core.tile.Tile;
 import org.tallywall.core.tile.TileSet;
 
 /** Checks a typed line and makes the line of it; every fault is noted at its place. */
 final class LineMaker {
-  /** Most concrete hands that one line may have; a slip that gives more is caught early. */
-  static final long MOST_HANDS = 200_000;
-
   private final LineDraft draft;
+  private final CardRoom room;
   private final Faults faults;
   private final List<HandPattern> patterns = new ArrayList<>();
   private final Set<ConcreteHand> hands = new LinkedHashSet<>();
+  private long ways;
 
-  private LineMaker(LineDraft draft, Faults faults) {
+  private LineMaker(LineDraft draft, CardRoom room, Faults faults) {
     this.draft = draft;
+    this.room = room;
     this.faults = faults;
   }
 
@@ -31,12 +33,13 @@ final class LineMaker {
    * Makes a line.
    *
    * @param draft the line as typed, its id filled in
+   * @param room what the card has room for beside the lines before
    * @param faults takes the faults
    * @return the line, or null where it has a fault
    */
-  static Line make(LineDraft draft, Faults faults) {
+  static Line make(LineDraft draft, CardRoom room, Faults faults) {
     int before = faults.count();
-    Line line = new LineMaker(draft, faults).line();
+    Line line = new LineMaker(draft, room, faults).line();
     return faults.count() == before ? line : null;
   }
 
@@ -47,8 +50,12 @@ final class LineMaker {
     if (draft.tiles.isEmpty()) {
       return null;
     }
-    for (Typed typed : draft.tiles) {
-      alternative(typed, slide, where, suits);
+    boolean all = true;
+    for (int at = 0; all && at < draft.tiles.size(); at++) {
+      all = alternative(draft.tiles.get(at), slide, where, suits);
+    }
+    if (!all) {
+      return null;
     }
     checkLetters(where);
     checkSlide(slide);
@@ -72,26 +79,57 @@ final class LineMaker {
         makeable);
   }
 
-  private void alternative(Typed typed, Slide slide, Where where, SuitChoice suits) {
+  /** Reads one of the hands printed; false where there is no room for it and those behind it. */
+  private boolean alternative(Typed typed, Slide slide, Where where, SuitChoice suits) {
     List<HandPattern> read;
     try {
       read = PatternText.read(typed.text());
     } catch (NotationException wrong) {
       faults.fault(typed.place().plus(wrong.position() - 1), draft.id, wrong.getMessage());
-      return;
+      return true;
+    }
+    long more = 0;
+    for (HandPattern pattern : read) {
+      String fault = fault(pattern, slide);
+      if (fault != null) {
+        faults.fault(typed.place(), draft.id, "\"" + Shown.word(typed.text()) + "\": " + fault);
+        return true;
+      }
+      more += Expansion.ways(pattern, slide, where, suits);
+    }
+    ways += more;
+    String full = full(patterns.size() + read.size(), room.forWays(more));
+    if (full != null) {
+      faults.fault(typed.place(), draft.id, full);
+      return false;
     }
     for (HandPattern pattern : read) {
-      String fault = fault(pattern, slide, suits, where);
-      if (fault != null) {
-        faults.fault(typed.place(), draft.id, "\"" + typed.text() + "\": " + fault);
-        return;
-      }
       hands.addAll(Expansion.of(pattern, slide, where, suits));
     }
     patterns.addAll(read);
+    return true;
   }
 
-  private static String fault(HandPattern pattern, Slide slide, SuitChoice suits, Where where) {
+  /** Which bound the line or the card would go beyond, or null. */
+  private String full(int printed, boolean inCard) {
+    if (printed > CardLimits.MOST_PATTERNS) {
+      return "a line prints at most "
+          + CardLimits.MOST_PATTERNS
+          + " hands, each choice of its brackets counted; split the line";
+    } else if (ways > CardLimits.MOST_WAYS_OF_LINE) {
+      return "more than "
+          + CardLimits.MOST_WAYS_OF_LINE
+          + " ways to make this line, the most that a line may have; use where or split the line";
+    }
+    return inCard
+        ? null
+        : "with this line there are more than "
+            + CardLimits.MOST_WAYS_OF_CARD
+            + " ways to make the lines of the card, the most that a card may have; use where, or"
+            + " take lines out";
+  }
+
+  private static String fault(HandPattern pattern, Slide slide) {
     if (pattern.tiles() != 14) {
       return String.format(Locale.ROOT, "these are %d tiles; a hand has 14", pattern.tiles());
     }
@@ -108,22 +146,7 @@ final class LineMaker {
       return String.format(
           Locale.ROOT, "slide \"%s\" has no digit to move; leave the field out", slide.text());
     }
-    long bound = bound(pattern, slide, suits, where);
-    if (bound > MOST_HANDS) {
-      return String.format(
-          Locale.ROOT, "more than %d ways to make it; use where or split the line", MOST_HANDS);
-    }
     return null;
-  }
-
-  private static long bound(HandPattern pattern, Slide slide, SuitChoice suits, Where where) {
-    long bound = Expansion.shifts(pattern, slide).size();
-    for (char letter : pattern.numberLetters().toCharArray()) {
-      bound *= where.letters().indexOf(letter) >= 0 ? 1 : 9;
-    }
-    bound *= Math.max(1, where.figures().size());
-    bound *= pattern.windLetters().length() == 2 ? 12 : pattern.windLetters().isEmpty() ? 1 : 4;
-    return bound * (suits == SuitChoice.OR_ONE ? 9 : 6);
   }
 
   private void checkLetters(Where where) {
@@ -166,7 +189,7 @@ final class LineMaker {
   }
 
   private String whyNot(ConcreteHand hand) {
-    for (int kind = 0; kind < org.tallywall.core.tile.Tile.NATURALS; kind++) {
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int copies = TileSet.USUAL.copies(kind);
       if (hand.loose(kind) > copies) {
         return String.format(
@@ -174,7 +197,7 @@ final class LineMaker {
             "no hand of this line can be made: %s needs %d of %s in singles and pairs, there are %d",
             hand,
             hand.loose(kind),
-            org.tallywall.core.tile.Tile.symbol(kind),
+            Tile.symbol(kind),
             copies);
       }
     }
@@ -215,7 +238,7 @@ final class LineMaker {
             Locale.ROOT,
             "%s \"%s\" is unknown; write one of %s (nearest: \"%s\")",
             field,
-            typed.text(),
+            Shown.word(typed.text()),
             String.join(", ", known),
             Nearest.of(typed.text(), known)));
   }

@@ -3,6 +3,7 @@ package org.tallywall.core.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.NotationException;
 import org.tallywall.core.tile.Tile;
 
@@ -12,7 +13,6 @@ import org.tallywall.core.tile.Tile;
  */
 final class PatternText {
   private static final int LARGEST_GROUP = 6;
-  private static final int MOST_PATTERNS = 10_000;
 
   private PatternText() {}
 
@@ -131,9 +131,11 @@ final class PatternText {
 
   private static List<List<Group>> combine(
       List<List<Group>> hands, List<List<Group>> options, String text) {
-    if ((long) hands.size() * options.size() > MOST_PATTERNS) {
+    if ((long) hands.size() * options.size() > CardLimits.MOST_PATTERNS) {
       throw new NotationException(
-          1, text, "the brackets give more than " + MOST_PATTERNS + " hands; split the line");
+          1,
+          text,
+          "the brackets give more than " + CardLimits.MOST_PATTERNS + " hands; split the line");
     }
     List<List<Group>> combined = new ArrayList<>();
     for (List<Group> hand : hands) {
@@ -234,7 +236,7 @@ final class PatternText {
             String.format(
                     Locale.ROOT,
                     "there is no \"%s\" on a card; known are 1-9 n m k with b c d x y z, D with a suit,",
-                    Character.toString(word.codePointAt(at)))
+                    Shown.text(Character.toString(word.codePointAt(at))))
                 + " R G 0 N E W S F u v");
       }
       if (kind != Tile.SOAP && !waiting.isEmpty()) {

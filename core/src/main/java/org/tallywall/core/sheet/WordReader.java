@@ -214,7 +214,6 @@ final class WordReader {
 
   /** The notation counts its characters within the word. */
   private void fault(Word word, NotationException wrong) {
-    String message = wrong.getMessage().replaceFirst("\" at character [0-9]+: ", "\": ");
-    faults.fault(word.place().plus(wrong.position() - 1), message);
+    faults.fault(word.place().plus(wrong.position() - 1), wrong.withoutPosition());
   }
 }

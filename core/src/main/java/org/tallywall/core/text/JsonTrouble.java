@@ -70,7 +70,7 @@ final class JsonTrouble {
     } else if (message.contains("Number value length")) {
       return "a number in it is too long; write at most " + FileLimits.LONGEST_NUMBER + " digits";
     } else if (message.contains("exceeds the maximum")) {
-      return "a text in it is too long; this program reads " + FileLimits.LARGEST_FILE;
+      return "a text in it is too long; write at most " + FileLimits.LARGEST_FILE + " letters";
     }
     return "the text is garbled here; take out what does not belong";
   }

@@ -3,6 +3,7 @@ package org.tallywall.core.tile;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.tallywall.core.text.Shown;
 
 /**
  * Reads and prints tiles in the notation: words separated by spaces or commas, digits before the
@@ -12,6 +13,12 @@ import java.util.Locale;
 public final class TileText {
   private static final String SYMBOLS =
       "tiles are 1 to 9 with b, c or d behind (5b), N E W S, R G 0, F and J";
+
+  /** Letters of the longest word: far more than the tiles of a set. */
+  private static final int LONGEST_WORD = 200;
+
+  /** Characters of the longest text of tiles. */
+  private static final int LONGEST_TEXT = 10_000;
 
   private TileText() {}
 
@@ -192,6 +199,10 @@ public final class TileText {
   private record Word(int position, String text) {}
 
   private static List<Word> words(String text) {
+    if (text.length() > LONGEST_TEXT) {
+      throw new NotationException(
+          1, text, "tiles are written in at most " + LONGEST_TEXT + " characters");
+    }
     List<Word> words = new ArrayList<>();
     int start = -1;
     for (int at = 0; at <= text.length(); at++) {
@@ -208,6 +219,10 @@ public final class TileText {
   }
 
   private static List<Integer> tiles(Word word) {
+    if (word.text.length() > LONGEST_WORD) {
+      throw new NotationException(
+          word.position, word.text, "a word has at most " + LONGEST_WORD + " letters; split it");
+    }
     List<Integer> kinds = new ArrayList<>();
     List<Integer> numbers = new ArrayList<>();
     for (int at = 0; at < word.text.length(); at++) {
@@ -235,7 +250,7 @@ public final class TileText {
               String.format(
                   Locale.ROOT,
                   "there is no tile \"%s\"; %s",
-                  Character.toString(word.text.codePointAt(at)),
+                  Shown.text(Character.toString(word.text.codePointAt(at))),
                   SYMBOLS));
         }
         if (honour != Tile.SOAP && !numbers.isEmpty()) {

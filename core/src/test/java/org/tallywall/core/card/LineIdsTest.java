@@ -2,8 +2,11 @@ package org.tallywall.core.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.tallywall.core.text.Fault;
 
 /** Ids made for lines that have none. */
 class LineIdsTest {
@@ -24,6 +27,8 @@ class LineIdsTest {
         "Ladders Ladders:L1       | L1a L1",
         "Ladders:x Ladders:y      | x y",
         "Über                     | Ü1",
+        "𝐋adders 𝐋ine             | 𝐋1 𝐋i1",
+        "𐐨x 𐐨y                    | 𐐀1 𐐀y1",
       })
   void ids_leftOut_areMadeFromTheFamilyAndUnique(String lines, String ids) {
     StringBuilder text = new StringBuilder("family,id,tiles,value\n");
@@ -36,5 +41,42 @@ class LineIdsTest {
     }
     Card card = CardFile.csv("c.csv", "Quay", text.toString()).orThrow();
     assertThat(card.lines()).extracting(Line::id).containsExactly(ids.split(" "));
+  }
+
+  /** Names without a letter go on behind z; no id holds anything but letters and digits. */
+  @Test
+  void ids_ofAThousandFamiliesWithoutLetters_goOnBehindTheAlphabet() {
+    StringBuilder text = new StringBuilder("family,tiles,value\n");
+    for (int family = 1; family <= 1000; family++) {
+      text.append("-".repeat(family % 500 + 1)).append(family > 500 ? "?" : "!");
+      text.append(",FF 1111b 2222c NNNN,25\n");
+    }
+    Card card = CardFile.csv("c.csv", "Quay", text.toString()).orThrow();
+    List<String> ids = card.lines().stream().map(Line::id).toList();
+    assertThat(ids).doesNotHaveDuplicates().allMatch(id -> id.matches("X[a-z]*1"));
+    assertThat(ids.subList(0, 4)).containsExactly("X1", "Xa1", "Xb1", "Xc1");
+    assertThat(ids.subList(25, 30)).containsExactly("Xy1", "Xz1", "Xaa1", "Xab1", "Xac1");
+    assertThat(ids.get(999)).isEqualTo("Xalk1");
+  }
+
+  @Test
+  void ids_thatAreTakenOftenerThanThereAreLetters_goOnBehindThem() {
+    StringBuilder text = new StringBuilder("family,id,tiles,value\n");
+    text.append("A,,FF 1111b 2222c NNNN,25\nA,A1,FF 1111b 2222c NNNN,25\n");
+    for (char letter = 'a'; letter <= 'z'; letter++) {
+      text.append("A,A1").append(letter).append(",FF 1111b 2222c NNNN,25\n");
+    }
+    Card card = CardFile.csv("c.csv", "Quay", text.toString()).orThrow();
+    assertThat(card.lines().get(0).id()).isEqualTo("A1aa");
+  }
+
+  @Test
+  void id_withHalfACharacter_isRefused() {
+    String card =
+        "{\"card\": \"c\", \"families\": [{\"family\": \"A\", \"lines\": [{\"id\": \"\\ud800\","
+            + " \"tiles\": \"FF 1111b 2222c NNNN\", \"value\": 25}]}]}";
+    assertThat(CardFile.json("c.json", card).faults())
+        .extracting(Fault::message)
+        .containsExactly("\"\\u{d800}\" holds half a character; take it out or write it whole");
   }
 }
