@@ -1,5 +1,7 @@
 package org.tallywall.core.record;
 
+import org.tallywall.core.text.Shown;
+
 /**
  * Where a record breaks the rules.
  *
@@ -7,4 +9,14 @@ package org.tallywall.core.record;
  *     last event where the end is, the number of events where one more should follow
  * @param message what is wrong, with the rule's number
  */
-public record Breach(int event, String message) {}
+public record Breach(int event, String message) {
+  /**
+   * A breach; whatever stood in the record is made visible.
+   *
+   * @param event index of the event
+   * @param message what is wrong
+   */
+  public Breach {
+    message = Shown.text(message);
+  }
+}

@@ -8,6 +8,7 @@ import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.rules.ScoreRules;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -55,7 +56,9 @@ final class EndCheck {
         require(win.jokerless() == jokerless(line, jokers), "jokerless (8.3)");
       }
     }
-    require(unit > 0, "the tiles are not the hand " + String.join(" ", win.hand()) + " (5.2)");
+    require(
+        unit > 0,
+        "the tiles are not the hand " + Shown.word(String.join(" ", win.hand())) + " (5.2)");
     require(unit == most || !rules.win().bestLine(), "another line pays more (5.2.2)");
     points(win, unit, paysAll);
     require(end.wall() == table.left(), "the wall has " + table.left() + " tiles left");

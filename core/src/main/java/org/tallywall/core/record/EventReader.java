@@ -2,11 +2,11 @@ package org.tallywall.core.record;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.Shown;
 
 /** Reads one event of a record. */
 final class EventReader {
@@ -80,25 +80,27 @@ final class EventReader {
       case "wall-game" -> new GameEvent.WallGame();
       case "void" -> new GameEvent.VoidGame();
       default -> {
-        fields.fault(
-            "event",
-            String.format(
-                Locale.ROOT,
-                "unknown event \"%s\"; the nearest known one is \"%s\"",
-                name,
-                Nearest.of(name, NAMES)));
+        fields.fault("event", unknown(name));
         yield new GameEvent.VoidGame();
       }
     };
   }
 
+  private String unknown(String name) {
+    String unknown = "unknown event \"" + Shown.word(name) + "\"";
+    return faults.enough()
+        ? unknown
+        : unknown + "; the nearest known one is \"" + Nearest.of(name, NAMES) + "\"";
+  }
+
   private GameEvent courtesy() {
     List<List<Integer>> tiles = new ArrayList<>();
     for (Node list : fields.list("tiles")) {
-      tiles.add(
-          list.value() instanceof Node.Items items
-              ? RecordReader.tiles(items.values(), faults)
-              : List.of());
+      if (list.value() instanceof Node.Items items) {
+        tiles.add(RecordReader.tiles(items.values(), faults));
+      } else {
+        fields.fault("tiles", "\"tiles\" holds two lists of tiles");
+      }
     }
     return new GameEvent.Courtesy(
         RecordReader.wholes(fields, "seats"), RecordReader.wholes(fields, "asked"), tiles);

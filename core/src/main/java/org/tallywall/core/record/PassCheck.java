@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.tallywall.core.rules.PassRules;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
@@ -65,7 +66,9 @@ final class PassCheck {
     int out = 0;
     for (int seat = 0; seat < 4; seat++) {
       GameEvent.Pass pass = events.next(GameEvent.Pass.class, "the pass " + step + " (2.1)");
-      require(pass.step().equals(step), "the pass " + step + " comes first, not " + pass.step());
+      require(
+          pass.step().equals(step),
+          "the pass " + step + " comes first, not " + Shown.word(pass.step()));
       require(pass.from() == seat && pass.to() == (seat + turns) % 4, "from and to (2.1)");
       passes.add(pass);
       out += pass.own().size();

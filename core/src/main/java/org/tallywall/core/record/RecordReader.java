@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.tallywall.core.card.CardLimits;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.text.FieldReader;
@@ -81,8 +82,8 @@ public final class RecordReader {
         fields.text("arm", ""),
         (int) fields.whole("seat", -1, 0, 3),
         new GameRecord.CardName(card.text("card", ""), card.text("digest", "")),
-        fields.has("rules") ? map(fields.node("rules")) : Map.of(),
-        fields.list("players").stream().map(RecordReader::plain).toList());
+        rules(fields),
+        players(fields));
   }
 
   private static long seed(FieldReader fields) {
@@ -107,8 +108,8 @@ public final class RecordReader {
               end.text("by", ""),
               (int) end.whole("from", -1, 0, 3),
               end.text("line", ""),
-              texts(end.list("hand")),
-              (int) end.whole("value", 0, 1, MOST),
+              texts(end, "hand"),
+              (int) end.whole("value", 1, 1, CardLimits.MOST_VALUE),
               end.flag("jokerless", false));
     }
     return new GameRecord.End(
@@ -143,12 +144,38 @@ public final class RecordReader {
     return wholes;
   }
 
-  private static List<String> texts(List<Node> nodes) {
-    return nodes.stream().map(node -> String.valueOf(node.value())).toList();
+  private static List<String> texts(FieldReader fields, String name) {
+    List<String> texts = new ArrayList<>();
+    for (Node node : fields.list(name)) {
+      if (node.value() instanceof String text) {
+        texts.add(text);
+      } else {
+        fields.fault(name, "\"" + name + "\" holds texts in double quotes only");
+      }
+    }
+    return texts;
   }
 
-  private static Map<String, Object> map(Node node) {
-    return plain(node) instanceof Map<?, ?> ? asMap(node) : Map.of();
+  /** The switches; a record without them was played by the usual rules. */
+  private static Map<String, Object> rules(FieldReader fields) {
+    if (fields.has("rules") && fields.node("rules").value() instanceof Node.Fields) {
+      return asMap(fields.node("rules"));
+    } else if (fields.has("rules")) {
+      fields.fault("rules", "\"rules\" is an object in braces");
+    }
+    return Map.of();
+  }
+
+  private static List<Object> players(FieldReader fields) {
+    List<Object> players = new ArrayList<>();
+    for (Node node : fields.list("players")) {
+      if (node.value() instanceof String || node.value() instanceof Node.Fields) {
+        players.add(plain(node));
+      } else {
+        fields.fault("players", "\"players\" holds names and objects in braces only");
+      }
+    }
+    return players;
   }
 
   private static Map<String, Object> asMap(Node node) {

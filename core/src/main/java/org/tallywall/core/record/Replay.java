@@ -8,6 +8,7 @@ import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.rules.JokerRules;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.rules.WallRules;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -36,13 +37,29 @@ public final class Replay {
   }
 
   /**
-   * Checks one game.
+   * Checks one game, whatever wall it has.
    *
    * @param hands the card with which it was played
    * @param game its record
    * @return the first breach, or nothing where all is as the rules say
    */
   public static Optional<Breach> check(ConcreteHands hands, GameRecord game) {
+    return check(hands, game, false);
+  }
+
+  /**
+   * Checks one game, and that its wall and dice are those that its seed and deal give. Games that
+   * are set up by hand, with {@link org.tallywall.core.play.Deal#stacked}, have other walls.
+   *
+   * @param hands the card with which it was played
+   * @param game its record
+   * @return the first breach, or nothing where all is as the rules say
+   */
+  public static Optional<Breach> checkDealt(ConcreteHands hands, GameRecord game) {
+    return check(hands, game, true);
+  }
+
+  private static Optional<Breach> check(ConcreteHands hands, GameRecord game, boolean dealt) {
     Replay replay;
     try {
       replay = new Replay(hands, game);
@@ -50,19 +67,22 @@ public final class Replay {
       return Optional.of(new Breach(-1, unknownRule.getMessage()));
     }
     try {
-      replay.run();
+      replay.run(dealt);
       return Optional.empty();
     } catch (BreachException breach) {
       return Optional.of(new Breach(replay.events.last(), breach.getMessage()));
     }
   }
 
-  private void run() {
+  private void run(boolean dealt) {
     String digest = hands.card().digest();
     require(
         digest.equals(game.header().card().digest()),
-        "the record was played on another card: " + game.header().card().digest());
+        "the record was played on another card: " + Shown.word(game.header().card().digest()));
     table = new ReplayTable(game, rules.tiles());
+    if (dealt) {
+      DealCheck.check(game, rules.tiles());
+    }
     end = new EndCheck(plain, rules, table, game);
     claims = new ClaimCheck(plain, rules, table);
     if (declaredBeforePlay(rules.win().heavenly())) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import org.tallywall.core.text.Shown;
 
 /**
  * One switch of a rules file: its key, its default, and what it may be. Values are words, whole
@@ -125,7 +126,7 @@ public record RuleSwitch(
   String fault(Object value, String written) {
     if (!allows(value)) {
       return String.format(
-          Locale.ROOT, "the switch \"%s\" may be %s; not %s", key, choices(), written);
+          Locale.ROOT, "the switch \"%s\" may be %s; not %s", key, choices(), Shown.word(written));
     }
     return isLater(value)
         ? String.format(

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Shown;
 
 /** All switches in the order in which records and studies write them. */
 public final class RuleSwitches {
@@ -101,7 +102,7 @@ public final class RuleSwitches {
     return String.format(
         Locale.ROOT,
         "unknown switch \"%s\"; the nearest known one is \"%s\" (known: %s)",
-        key,
+        Shown.word(key),
         Nearest.of(key, keys),
         String.join(", ", keys));
   }

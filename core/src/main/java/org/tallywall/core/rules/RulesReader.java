@@ -34,7 +34,7 @@ public final class RulesReader {
       String key, Node node, Map<String, Place> places, Map<String, Object> values, Faults faults) {
     Optional<RuleSwitch> known = RuleSwitches.find(key);
     if (known.isEmpty()) {
-      faults.fault(places.get(key), RuleSwitches.unknown(key));
+      faults.fault(places.get(key), faults.enough() ? "unknown switch" : RuleSwitches.unknown(key));
       return;
     }
     Object value = plain(node.value());
