@@ -70,16 +70,21 @@ public final class StudyPlayer implements BlockPlayer {
 
   /**
    * Plays a block. What was counted of a spoilt deal cannot be taken back, so a block with such
-   * deals is played once to find them all, and once more without them.
+   * deals is played once to find them all, and once more without them. A player that remembers what
+   * it should not may then spoil others, so this goes on until a whole block is played without a
+   * fault, or there are more faults than are borne.
    */
   @Override
   public BlockResult play(Block block, RunState state) {
-    Pass first = new Pass(block, state, Map.of());
-    BlockResult result = first.play();
-    if (result == null || first.found.isEmpty()) {
-      return result;
+    Map<Long, SpoiltDeal> aside = new TreeMap<>();
+    while (true) {
+      Pass pass = new Pass(block, state, aside);
+      BlockResult result = pass.play();
+      if (result == null || pass.found.isEmpty()) {
+        return result;
+      }
+      aside.putAll(pass.found);
     }
-    return new Pass(block, state, first.found).play();
   }
 
   /** One attempt at a block. */
@@ -119,7 +124,7 @@ public final class StudyPlayer implements BlockPlayer {
         deals.play(deal, tally);
       } catch (PlayerFaultException fault) {
         found.put(deal, fault.fault());
-        if (found.size() > state.faultsBorne()) {
+        if (aside.size() + found.size() > state.faultsBorne()) {
           throw fault;
         }
         sitDown();

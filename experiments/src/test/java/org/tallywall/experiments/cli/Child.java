@@ -23,8 +23,14 @@ final class Child implements AutoCloseable {
 
   /** Starts a command. */
   static Child start(Path folder, String... words) throws IOException {
+    return startWith("-Xshare:auto", folder, words);
+  }
+
+  /** Starts a command with an option for Java. */
+  static Child startWith(String option, Path folder, String... words) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(ProcessHandle.current().info().command().orElseThrow());
+    command.add(option);
     command.addAll(List.of("-XX:TieredStopAtLevel=1", "-Xshare:auto", "-cp"));
     command.add(System.getProperty("java.class.path"));
     command.add(Main.class.getName());

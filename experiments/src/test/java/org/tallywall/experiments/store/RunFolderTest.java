@@ -320,4 +320,53 @@ class RunFolderTest {
             "\"/sys/look\" could not be written: (Operation not permitted"
                 + "|this folder may not be written to|Read-only file system)");
   }
+
+  @Test
+  void overwriting_thatIsRefusedForLackOfRoom_leavesTheOldRunAsItWas() throws IOException {
+    runToItsEnd("old");
+    List<String> before = inside();
+    byte[] manifest = Files.readAllBytes(target.resolve("manifest.json"));
+    Study study = study(STUDY);
+    Manifest wanted = Manifest.begin(study, "1.0", List.of(), 1, Instant.EPOCH);
+    assertThatThrownBy(
+            () ->
+                RunFolder.open(
+                    target,
+                    OnExisting.OVERWRITE,
+                    wanted,
+                    StudyJson.text(study, target),
+                    () -> {
+                      throw new FailedException("no room");
+                    }))
+        .hasMessage("no room");
+    assertThat(inside()).isEqualTo(before);
+    assertThat(target.resolve("manifest.json")).hasBinaryContent(manifest);
+    assertThat(target.resolve("win-rates.csv")).hasContent("old");
+  }
+
+  @Test
+  void folderThatIsALinkToNowhere_isNamedAsOne() throws IOException {
+    Files.createDirectories(target.getParent());
+    Files.createSymbolicLink(target, folder.resolve("gone"));
+    assertThatThrownBy(() -> open(OnExisting.FAIL))
+        .hasMessageContaining("a link that leads nowhere");
+  }
+
+  @Test
+  void folderNamedStop_stopsNothing() throws IOException {
+    Files.createDirectories(target.resolve("stop/inside"));
+    runAgain();
+    runAgain();
+    assertThat(target.resolve("stop/inside")).isDirectory();
+  }
+
+  private void runAgain() throws IOException {
+    Files.writeString(target.resolve("manifest.json"), "{\"state\": \"stopped\"}");
+    runToItsEnd("new");
+  }
+
+  private Study study(String text) throws IOException {
+    Path file = Files.writeString(folder.resolve("study.json"), text);
+    return StudyFile.read(file, Changes.NONE, Catalog.standard());
+  }
 }

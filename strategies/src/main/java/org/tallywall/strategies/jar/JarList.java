@@ -46,7 +46,7 @@ final class JarList {
     try {
       return Patience.wait("the list of players in \"" + jar.file() + "\"", this::found);
     } catch (WrongPlayerException told) {
-      throw told;
+      throw PlayerJar.inJar(jar.file(), told);
     } catch (ServiceConfigurationError broken) {
       Throwable cause = broken.getCause();
       throw new WrongPlayerException(

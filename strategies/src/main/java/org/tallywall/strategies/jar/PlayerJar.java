@@ -112,7 +112,7 @@ final class PlayerJar {
     try {
       return Patience.wait("the class \"" + name + "\" in \"" + file + "\"", () -> loaded(name));
     } catch (WrongPlayerException told) {
-      throw told;
+      throw inJar(file, told);
     } catch (Throwable broken) {
       throw new WrongPlayerException(
           "the class \"%s\" in \"%s\" cannot be loaded%s".formatted(name, file, lacking(broken)),
@@ -170,7 +170,7 @@ final class PlayerJar {
     try {
       return Patience.wait("making " + who, maker);
     } catch (WrongPlayerException told) {
-      throw told;
+      throw inJar(origin.file(), told);
     } catch (Throwable broken) {
       String why = broken instanceof LinkageError ? lacking(broken) : said(broken);
       throw new WrongPlayerException(who + " broke down while it was made" + why, broken);
@@ -187,10 +187,16 @@ final class PlayerJar {
     try {
       spec.make();
     } catch (WrongPlayerException told) {
-      throw told.getMessage().contains("\"" + origin.file() + "\"")
-          ? told
-          : new WrongPlayerException("\"" + origin.file() + "\": " + told.getMessage(), told);
+      throw inJar(origin.file(), told);
     }
+  }
+
+  /** The same complaint, with the jar's name if it does not name it. */
+  static WrongPlayerException inJar(Path file, WrongPlayerException told) {
+    String name = "\"" + file + "\"";
+    return told.getMessage().contains(name)
+        ? told
+        : new WrongPlayerException(name + ": " + told.getMessage(), told);
   }
 
   static String said(Throwable broken) {
