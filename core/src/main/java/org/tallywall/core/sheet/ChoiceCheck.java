@@ -6,6 +6,7 @@ import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -47,7 +48,7 @@ final class ChoiceCheck {
   private void fault(ChoiceReader.Written written, String why) {
     faults.fault(
         written.line().place(),
-        String.format(Locale.ROOT, "\"%s\": %s", written.choice().text(), why));
+        String.format(Locale.ROOT, "\"%s\": %s", Shown.word(written.choice().text()), why));
   }
 
   private void check(ChoiceReader.Written written) {

@@ -17,6 +17,9 @@ import org.tallywall.core.text.TextFile;
  * and the view made of it says nothing about it.
  */
 public final class PositionSheet {
+  /** Words of the longest sheet, those of its reasons among them. */
+  public static final int MOST_WORDS = 5_000;
+
   private final SheetDraft draft;
   private final TableSetup setup;
 

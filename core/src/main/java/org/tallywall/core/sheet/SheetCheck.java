@@ -1,8 +1,9 @@
 package org.tallywall.core.sheet;
 
-import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.sheet.WordReader.Seen;
@@ -13,6 +14,9 @@ import org.tallywall.core.tile.Tile;
 
 /** Checks what the lines of a sheet say together, by the card and the rules. */
 final class SheetCheck {
+  /** Lines that a message names; nobody looks at more. */
+  private static final int MOST_NAMED = 8;
+
   private final SheetDraft draft;
   private final TableSetup setup;
   private final Faults faults;
@@ -70,11 +74,10 @@ final class SheetCheck {
   }
 
   private String lines(int kind) {
-    List<String> lines = new ArrayList<>();
+    Set<String> lines = new LinkedHashSet<>();
     for (Seen seen : draft.shown) {
-      String line = String.valueOf(seen.place().line());
-      if (seen.kind() == kind && !lines.contains(line)) {
-        lines.add(line);
+      if (seen.kind() == kind && lines.size() < MOST_NAMED) {
+        lines.add(String.valueOf(seen.place().line()));
       }
     }
     return (lines.size() == 1 ? "line " : "lines ") + String.join(", ", lines);

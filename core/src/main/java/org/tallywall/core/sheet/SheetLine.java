@@ -2,6 +2,7 @@ package org.tallywall.core.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Place;
 
 /**
@@ -42,8 +43,12 @@ record SheetLine(List<Word> words) {
     return String.join(" ", words.stream().map(Word::text).toList());
   }
 
-  /** Cuts a text into lines; remarks and empty lines are left out. */
-  static List<SheetLine> of(String text) {
+  /**
+   * Cuts a text into lines; remarks and empty lines are left out, and so is what follows the last
+   * word that a sheet may have, which is a fault.
+   */
+  static List<SheetLine> of(String text, Faults faults) {
+    int left = PositionSheet.MOST_WORDS;
     List<List<Word>> lines = new ArrayList<>();
     String[] typed = text.split("\r\n|\r|\n", -1);
     for (int at = 0; at < typed.length; at++) {
@@ -53,7 +58,15 @@ record SheetLine(List<Word> words) {
           !line.isEmpty() && Character.isWhitespace(line.charAt(0)) && !lines.isEmpty();
       String prose = goesOn ? lines.get(lines.size() - 1).get(0).text() : line;
       List<Word> words = words(line, at + 1, prose.startsWith(BECAUSE));
-      if (!words.isEmpty()) {
+      left -= words.size();
+      if (left < 0) {
+        faults.fault(
+            new Place(at + 1, 1),
+            "a sheet has at most "
+                + PositionSheet.MOST_WORDS
+                + " words; what follows was not read");
+        break;
+      } else if (!words.isEmpty()) {
         if (goesOn) {
           lines.get(lines.size() - 1).addAll(words);
         } else {

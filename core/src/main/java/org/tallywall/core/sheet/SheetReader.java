@@ -7,6 +7,7 @@ import org.tallywall.core.play.Seats;
 import org.tallywall.core.sheet.SheetDraft.Thrown;
 import org.tallywall.core.sheet.WordReader.Seen;
 import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
@@ -44,7 +45,7 @@ final class SheetReader {
 
   static SheetDraft read(String text, Faults faults) {
     SheetReader reader = new SheetReader(faults);
-    SheetLine.of(text).forEach(reader::line);
+    SheetLine.of(text, faults).forEach(reader::line);
     return reader.draft;
   }
 
@@ -146,7 +147,7 @@ final class SheetReader {
           String.format(
               Locale.ROOT,
               "\"%s\": write who threw it, a colon and the tile, as in 0:9d",
-              word.text()));
+              Shown.word(word.text())));
       return;
     }
     WordReader parts =

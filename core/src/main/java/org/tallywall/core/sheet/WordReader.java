@@ -8,6 +8,7 @@ import org.tallywall.core.sheet.SheetLine.Word;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Place;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.NotationException;
 import org.tallywall.core.tile.TileText;
@@ -70,7 +71,10 @@ final class WordReader {
     if (more()) {
       fault(
           String.format(
-              Locale.ROOT, "\"%s\" is too much here; write %s", SheetLine.text(rest()), what));
+              Locale.ROOT,
+              "\"%s\" is too much here; write %s",
+              Shown.word(SheetLine.text(rest())),
+              what));
     }
   }
 
@@ -95,7 +99,7 @@ final class WordReader {
             Locale.ROOT,
             "%s \"%s\" is unknown; the nearest known word is \"%s\" (known: %s)",
             what,
-            word,
+            Shown.word(word),
             Nearest.of(word, known),
             String.join(", ", known)));
     return null;
@@ -119,7 +123,12 @@ final class WordReader {
     faults.fault(
         place,
         String.format(
-            Locale.ROOT, "%s is a number from %d to %d, not \"%s\"", what, from, to, word));
+            Locale.ROOT,
+            "%s is a number from %d to %d, not \"%s\"",
+            what,
+            from,
+            to,
+            Shown.word(word)));
     return NONE;
   }
 
@@ -154,7 +163,7 @@ final class WordReader {
         String.format(
             Locale.ROOT,
             "there is no seat \"%s\"; write 0 (East), 1 (right of East), 2 (across) or 3 (left)",
-            word));
+            Shown.word(word)));
     return NONE;
   }
 

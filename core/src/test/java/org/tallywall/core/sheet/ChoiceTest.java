@@ -81,7 +81,7 @@ class ChoiceTest {
   void choice_matches(String choice, String answer, boolean matches) {
     Faults faults = new Faults();
     ChoiceReader.Written written =
-        ChoiceReader.read(SheetLine.of("expect " + choice).get(0), faults);
+        ChoiceReader.read(SheetLine.of("expect " + choice, new Faults()).get(0), faults);
 
     assertThat(faults.any()).isFalse();
     assertThat(written.choice().matches(answer(answer))).isEqualTo(matches);
@@ -101,7 +101,7 @@ class ChoiceTest {
   void move_inWords_isReadBackAsItself(String answer, String text) {
     Move move = answer(answer).get(0);
     ChoiceReader.Written written =
-        ChoiceReader.read(SheetLine.of("expect " + move.text()).get(0), new Faults());
+        ChoiceReader.read(SheetLine.of("expect " + move.text(), new Faults()).get(0), new Faults());
 
     assertThat(move.text()).isEqualTo(text);
     assertThat(written.choice().matches(List.of(move))).isTrue();

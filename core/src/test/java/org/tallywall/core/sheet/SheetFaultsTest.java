@@ -159,4 +159,34 @@ class SheetFaultsTest {
     Sheets.assertFaulty(Sheets.TURN + "unseen 5b")
         .hasMessageContaining("write either the discards or the unseen tiles");
   }
+
+  /** Sheets come from strangers, too: the work ends at a bound, and so does every message. */
+  @Test
+  void sheet_ofMoreWordsThanAreRead_isRefusedWithTheBound() {
+    Sheets.assertFaulty(Sheets.TURN + "never discard 1b\n".repeat(2_000_000))
+        .hasMessageContaining(": a sheet has at most 5000 words; what follows was not read")
+        .satisfies(refused -> assertThat(refused.getMessage()).hasSizeLessThan(20_000));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "seat",
+    "moment",
+    "wall",
+    "rack",
+    "discards",
+    "exposed",
+    "expect",
+    "blind",
+    "nothing"
+  })
+  void word_ofMillionsOfLetters_isCutInItsFault(String line) {
+    String wrong = line + " 1" + "\u001b1".repeat(3_000_000) + "b";
+    boolean stands = Sheets.TURN.contains(line);
+    String text = stands ? Sheets.turnWith(line, wrong) : Sheets.TURN + wrong + "\n";
+    Sheets.assertFaulty(text)
+        .satisfies(
+            refused ->
+                assertThat(refused.getMessage()).hasSizeLessThan(5_000).doesNotContain("\u001b"));
+  }
 }

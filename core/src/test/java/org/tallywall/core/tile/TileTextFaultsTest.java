@@ -121,4 +121,28 @@ class TileTextFaultsTest {
     assertThatThrownBy(() -> new Exposure(kind, size, jokers))
         .isInstanceOf(IllegalArgumentException.class);
   }
+
+  /** Nobody's hand is that long: the work ends at a bound, and so does the message. */
+  @Test
+  void text_tooLongToBeTiles_isRefusedWithTheBound() {
+    assertThatThrownBy(() -> TileText.rack("1".repeat(201) + "b"))
+        .isInstanceOf(NotationException.class)
+        .hasMessageEndingWith("1…\" at character 1: a word has at most 200 letters; split it");
+    for (String part : new String[] {"1b ", "x", "\u001b", ","}) {
+      assertThatThrownBy(() -> TileText.exposures(part.repeat(5_000_000)))
+          .isInstanceOf(NotationException.class)
+          .hasMessageEndingWith("at character 1: tiles are written in at most 10000 characters")
+          .satisfies(
+              refused ->
+                  assertThat(refused.getMessage()).hasSizeLessThan(700).doesNotContain("\u001b"));
+    }
+  }
+
+  @Test
+  void letter_thatATerminalObeys_isShownVisibly() {
+    assertThatThrownBy(() -> TileText.rack("1b \u001b[2J"))
+        .hasMessageStartingWith("\"\\u{1b}[2J\" at character 4: there is no tile \"\\u{1b}\"");
+    assertThatThrownBy(() -> TileText.rack("5\ud800"))
+        .hasMessageStartingWith("\"5\\u{d800}\" at character 2: there is no tile \"\\u{d800}\"");
+  }
 }
