@@ -48,7 +48,7 @@ class LineIdsTest {
   void ids_ofAThousandFamiliesWithoutLetters_goOnBehindTheAlphabet() {
     StringBuilder text = new StringBuilder("family,tiles,value\n");
     for (int family = 1; family <= 1000; family++) {
-      text.append("-".repeat(family % 500 + 1)).append(family > 500 ? "?" : "!");
+      text.append("-".repeat(family % 250 + 1)).append("!?:;.".charAt(family / 250));
       text.append(",FF 1111b 2222c NNNN,25\n");
     }
     Card card = CardFile.csv("c.csv", "Quay", text.toString()).orThrow();
