@@ -7,9 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Values;
+import org.tallywall.reports.table.Visible;
 
 /** A file of comma-separated values, read back. Columns are asked for by name. */
 public final class CsvFile {
+  /** What can be done about a file that is not as the program wrote it. */
+  static final String REMEDY = "; if the file was changed or damaged, play the study again";
+
   private final String file;
   private final List<String> columns;
   private final Map<String, Integer> places = new HashMap<>();
@@ -28,7 +33,7 @@ public final class CsvFile {
     this.columns = List.copyOf(columns);
     for (int at = 0; at < columns.size(); at++) {
       if (places.put(columns.get(at), at) != null) {
-        throw damaged(1, "the column \"" + columns.get(at) + "\" stands twice");
+        throw damaged(1, "the column \"" + Visible.inShort(columns.get(at)) + "\" stands twice");
       }
     }
     for (int at = 0; at < lines.size(); at++) {
@@ -36,7 +41,7 @@ public final class CsvFile {
       if (lines.get(at).size() != columns.size()) {
         throw damaged(
             line,
-            "expected %d cells, got %d; was the file cut off?"
+            "expected %s cells, got %s; was the file cut off?"
                 .formatted(columns.size(), lines.get(at).size()));
       }
       rows.add(new Row(line, lines.get(at)));
@@ -44,7 +49,8 @@ public final class CsvFile {
   }
 
   private WrongResultsException damaged(int line, String what) {
-    return new WrongResultsException("\"%s\", line %d: %s".formatted(file, line, what));
+    return new WrongResultsException(
+        "\"%s\", line %s: %s%s".formatted(Visible.line(file), line, what, REMEDY));
   }
 
   /**
@@ -93,6 +99,16 @@ public final class CsvFile {
     private Row(int line, List<String> cells) {
       this.line = line;
       this.cells = cells;
+    }
+
+    /**
+     * A complaint about a cell.
+     *
+     * @param column the name of its column
+     * @param what what is wrong with it
+     */
+    WrongResultsException wrong(String column, String what) {
+      return damaged(line, "column %s: %s".formatted(column, what));
     }
 
     /**
@@ -165,7 +181,7 @@ public final class CsvFile {
         throw damaged(
             1,
             "the column \"%s\" is missing; was the file written by another version of the program?"
-                .formatted(column));
+                .formatted(Visible.inShort(column)));
       }
       return cells.get(place);
     }
@@ -182,15 +198,10 @@ public final class CsvFile {
       if (text.isEmpty()) {
         return OptionalDouble.empty();
       }
-      try {
-        double number = Double.parseDouble(text);
-        if (Double.isFinite(number) && text.matches("[-+0-9.eE]+")) {
-          return OptionalDouble.of(number);
-        }
-      } catch (NumberFormatException noNumber) {
-        // said below
+      if (Values.isNumber(text)) {
+        return OptionalDouble.of(Double.parseDouble(text));
       }
-      throw damaged(line, "column %s: \"%s\" is no number".formatted(column, text));
+      throw wrong(column, "\"" + Visible.inShort(text) + "\" is no number");
     }
 
     /**
@@ -203,7 +214,7 @@ public final class CsvFile {
     public double need(String column) {
       OptionalDouble number = number(column);
       if (number.isEmpty()) {
-        throw damaged(line, "column %s: a number is missing".formatted(column));
+        throw wrong(column, "a number is missing");
       }
       return number.getAsDouble();
     }
@@ -217,8 +228,8 @@ public final class CsvFile {
      */
     public long count(String column) {
       double number = number(column).orElse(0);
-      if (number != Math.rint(number) || number < 0 || number > Long.MAX_VALUE) {
-        throw damaged(line, "column %s: %s is no count".formatted(column, text(column)));
+      if (number != Math.rint(number) || number < 0 || number > Values.FURTHEST) {
+        throw wrong(column, Visible.inShort(text(column)) + " is no count");
       }
       return (long) number;
     }
@@ -240,7 +251,7 @@ public final class CsvFile {
         return Optional.empty();
       }
       if (low.getAsDouble() > high.getAsDouble()) {
-        throw damaged(line, "column %s-low: the limit is above %s-high".formatted(column, column));
+        throw wrong(column + "-low", "the limit is above " + column + "-high");
       }
       return Optional.of(new Ranged(value.getAsDouble(), low.getAsDouble(), high.getAsDouble()));
     }

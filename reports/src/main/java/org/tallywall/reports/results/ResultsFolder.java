@@ -9,7 +9,9 @@ import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.tallywall.reports.schema.BranchColumns;
 import org.tallywall.reports.table.CellText;
+import org.tallywall.reports.table.Visible;
 
 /**
  * Reads a results folder, whatever design it was played with: every file of numbers that is there,
@@ -46,6 +48,7 @@ public final class ResultsFolder {
   private Results read() {
     check();
     Facts manifest = facts("manifest.json");
+    FactCheck.manifest(folder.resolve("manifest.json"), manifest);
     for (String field : NEEDED) {
       if (manifest.text(field).isEmpty()) {
         throw new WrongResultsException(
@@ -54,6 +57,7 @@ public final class ResultsFolder {
       }
     }
     Facts study = facts("study.json");
+    FactCheck.study(folder.resolve("study.json"), study);
     if (!isComplete(manifest)) {
       throw notComplete(manifest, study);
     }
@@ -62,7 +66,27 @@ public final class ResultsFolder {
       throw new WrongResultsException(
           "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
     }
+    situations(study, sheets);
     return new Results(folder, manifest, study, sheets, remarks(manifest, study));
+  }
+
+  /** A study of a choice is told by its situations: some must be there, for what it asks about. */
+  private void situations(Facts study, TreeMap<String, CsvFile> sheets) {
+    CsvFile sheet = sheets.get(BranchColumns.FILE);
+    String primary = study.text("primary");
+    boolean there =
+        sheet == null
+            || sheet.rows().stream()
+                .anyMatch(
+                    row -> primary.isEmpty() || row.text(BranchColumns.MEASURE).equals(primary));
+    if (!there) {
+      throw new WrongResultsException(
+          "\"%s\" has no row%s%s"
+              .formatted(
+                  folder.resolve(ResultNames.table(BranchColumns.FILE)),
+                  primary.isEmpty() ? "" : " of the measure \"" + Visible.inShort(primary) + "\"",
+                  CsvFile.REMEDY));
+    }
   }
 
   private void check() {
@@ -106,8 +130,9 @@ public final class ResultsFolder {
       throw new WrongResultsException("\"" + folder + "\" cannot be looked into");
     }
     for (Path file : files) {
-      String name = file.getFileName().toString();
-      sheets.put(name.substring(0, name.length() - ENDING.length()), CsvFileReader.read(file));
+      String ended = file.getFileName().toString();
+      String name = ended.substring(0, ended.length() - ENDING.length());
+      sheets.put(name, CsvFileReader.read(file, name));
     }
     return sheets;
   }

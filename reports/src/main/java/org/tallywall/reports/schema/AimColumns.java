@@ -99,17 +99,20 @@ public final class AimColumns {
   /** The column {@code wall-at-win}. */
   public static final Column WALL_AT_WIN =
       Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall at the win.")
-          .headed("tiles left in the wall at the win");
+          .headed("tiles left in the wall at the win")
+          .within(0, Limits.TILES);
 
   /** The column {@code jokers-at-win}. */
   public static final Column JOKERS_AT_WIN =
       Column.decimal("jokers-at-win", "tiles", "Mean number of jokers in the winning hand.")
-          .headed("jokers in the winning hand");
+          .headed("jokers in the winning hand")
+          .within(0, Limits.TILES);
 
   /** The column {@code exposures-at-win}. */
   public static final Column EXPOSURES_AT_WIN =
       Column.decimal("exposures-at-win", "exposures", "Mean number of the winner's exposures.")
-          .headed("winner's exposures");
+          .headed("winner's exposures")
+          .within(0, Limits.TILES);
 
   /** The column {@code points-when-won}. */
   public static final Column POINTS_WHEN_WON =

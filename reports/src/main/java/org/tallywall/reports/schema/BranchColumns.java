@@ -17,7 +17,8 @@ public final class BranchColumns {
               "exposures-on-one-rack",
               "exposures",
               "Most exposures on one rack of the other players.")
-          .headed("exposures on one rack");
+          .headed("exposures on one rack")
+          .within(0, Limits.TILES);
 
   /** The column {@code away}. */
   public static final Column AWAY =
@@ -25,7 +26,8 @@ public final class BranchColumns {
               "away",
               "tiles",
               "Tiles away of the studied player's rack; lines that can no longer be made are included.")
-          .headed("tiles away");
+          .headed("tiles away")
+          .within(0, Limits.TILES);
 
   /** The column {@code wall}. */
   public static final Column WALL =
@@ -33,17 +35,21 @@ public final class BranchColumns {
               "wall",
               "tiles",
               "Most tiles left in the wall; the situation reaches down to the next smaller one, the last to 0.")
-          .headed("wall, at most");
+          .headed("wall, at most")
+          .within(0, Limits.TILES);
 
   /** The column {@code option}. */
   public static final Column OPTION =
       Column.text(
-          "option",
-          "What is done at the decision; \"claim\" is the claim that brings the hand nearest, with the fewest jokers (where no claim brings it nearer, there is no decision).");
+              "option",
+              "What is done at the decision; \"claim\" is the claim that brings the hand nearest, with the fewest jokers (where no claim brings it nearer, there is no decision).")
+          .filled();
 
   /** The column {@code compared-with}. */
   public static final Column COMPARED_WITH =
-      Column.text("compared-with", "The other option, on the same tiles.").headed("compared with");
+      Column.text("compared-with", "The other option, on the same tiles.")
+          .headed("compared with")
+          .filled();
 
   /** The column {@code seat-games}. */
   public static final Column SEAT_GAMES =
@@ -63,13 +69,16 @@ public final class BranchColumns {
 
   /** The column {@code mean-wall}. */
   public static final Column MEAN_WALL =
-      Column.decimal("mean-wall", "tiles", "Mean number of tiles left in the wall then.");
+      Column.decimal("mean-wall", "tiles", "Mean number of tiles left in the wall then.")
+          .within(0, Limits.TILES);
 
   /** The column {@code measure}. */
-  public static final Column MEASURE = Column.text("measure", "What is measured.");
+  public static final Column MEASURE = Column.text("measure", "What is measured.").filled();
 
   /** The column {@code unit}. */
-  public static final Column UNIT = Column.text("unit", "\"share of games\", or \"per game\".");
+  public static final Column UNIT =
+      Column.text("unit", "\"share of games\", or \"per game\".")
+          .oneOf("share of games", "per game");
 
   /** The column {@code difference}. */
   public static final Column DIFFERENCE =
@@ -90,16 +99,27 @@ public final class BranchColumns {
 
   /** The column {@code p}. */
   public static final Column P =
-      Column.decimal("p", "chance", "Chance of so large a difference by luck alone.");
+      Column.decimal("p", "chance", "Chance of so large a difference by luck alone.")
+          .within(0, Limits.CHANCE);
 
   /** The column {@code p-holm}. */
   public static final Column P_HOLM =
       Column.decimal(
-          "p-holm",
-          "chance",
-          "The same by Holm: for all situations and options of the primary measure taken together, and for those of all the other measures.");
+              "p-holm",
+              "chance",
+              "The same by Holm: for all situations and options of the primary measure taken together, and for those of all the other measures.")
+          .within(0, Limits.CHANCE);
 
   private BranchColumns() {}
+
+  /**
+   * What tells situations apart; a file has those that its study asks for.
+   *
+   * @return from left to right
+   */
+  public static List<Column> situation() {
+    return List.of(EXPOSURES_ON_ONE_RACK, AWAY, WALL);
+  }
 
   /**
    * All columns of the file.

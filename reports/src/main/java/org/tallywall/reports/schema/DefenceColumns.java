@@ -10,17 +10,18 @@ public final class DefenceColumns {
 
   /** The column {@code arm}. */
   public static final Column ARM =
-      Column.text("arm", "The way of playing.").headed("way of playing");
+      Column.text("arm", "The way of playing.").headed("way of playing").filled();
 
   /** The column {@code baseline}. */
   public static final Column BASELINE =
-      Column.text("baseline", "The way that it is compared with.").headed("compared with");
+      Column.text("baseline", "The way that it is compared with.").headed("compared with").filled();
 
   /** The column {@code step}. */
   public static final Column STEP =
       Column.text(
-          "step",
-          "\"played-differently\" for games that went another way than the same game of the way compared with; else the step of the defence in which the studied player chose a discard.");
+              "step",
+              "\"played-differently\" for games that went another way than the same game of the way compared with; else the step of the defence in which the studied player chose a discard.")
+          .filled();
 
   /** The column {@code seat-games}. */
   public static final Column SEAT_GAMES =
@@ -35,7 +36,8 @@ public final class DefenceColumns {
   public static final Column MEAN_WALL =
       Column.decimal("mean-wall", "tiles", "Mean number of tiles left in the wall then.")
           .headed("tiles left in the wall then")
-          .shownTo(0);
+          .shownTo(0)
+          .within(0, Limits.TILES);
 
   /** The column {@code games-compared}. */
   public static final Column GAMES_COMPARED =
@@ -51,10 +53,12 @@ public final class DefenceColumns {
           .headed("deals with such a game");
 
   /** The column {@code measure}. */
-  public static final Column MEASURE = Column.text("measure", "What is measured.");
+  public static final Column MEASURE = Column.text("measure", "What is measured.").filled();
 
   /** The column {@code unit}. */
-  public static final Column UNIT = Column.text("unit", "\"share of games\", or \"per game\".");
+  public static final Column UNIT =
+      Column.text("unit", "\"share of games\", or \"per game\".")
+          .oneOf("share of games", "per game");
 
   /** The column {@code difference}. */
   public static final Column DIFFERENCE =

@@ -2,6 +2,7 @@ package org.tallywall.reports.schema;
 
 import java.util.List;
 import org.tallywall.reports.table.Column;
+import org.tallywall.reports.table.Values;
 
 /** The columns of {@code differences.csv}. */
 public final class DifferenceColumns {
@@ -10,23 +11,27 @@ public final class DifferenceColumns {
 
   /** The column {@code arm}. */
   public static final Column ARM =
-      Column.text("arm", "The way of playing.").headed("way of playing");
+      Column.text("arm", "The way of playing.").headed("way of playing").filled();
 
   /** The column {@code baseline}. */
   public static final Column BASELINE =
-      Column.text("baseline", "The way that it is compared with.").headed("compared with");
+      Column.text("baseline", "The way that it is compared with.").headed("compared with").filled();
 
   /** The column {@code measure}. */
-  public static final Column MEASURE = Column.text("measure", "What is measured.");
+  public static final Column MEASURE = Column.text("measure", "What is measured.").filled();
 
   /** The column {@code role}. */
   public static final Column ROLE =
       Column.text(
-          "role",
-          "\"primary\" answers the question; \"secondary\" was declared before the run; \"exploratory\" was not, and proves nothing.");
+              "role",
+              "\"primary\" answers the question; \"secondary\" was declared before the run; \"exploratory\" was not, and proves nothing.")
+          .filled()
+          .oneOf("primary", "secondary", "exploratory");
 
   /** The column {@code unit}. */
-  public static final Column UNIT = Column.text("unit", "\"share of games\", or \"per game\".");
+  public static final Column UNIT =
+      Column.text("unit", "\"share of games\", or \"per game\".")
+          .oneOf("share of games", "per game");
 
   /** The column {@code level}. */
   public static final Column LEVEL =
@@ -58,26 +63,29 @@ public final class DifferenceColumns {
   /** The column {@code p}. */
   public static final Column P =
       Column.decimal(
-          "p",
-          "chance",
-          "Chance of so large a difference by luck alone, where a test was declared.");
+              "p",
+              "chance",
+              "Chance of so large a difference by luck alone, where a test was declared.")
+          .within(0, Limits.CHANCE);
 
   /** The column {@code p-holm}. */
   public static final Column P_HOLM =
       Column.decimal(
-          "p-holm",
-          "chance",
-          "The same by Holm, for all declared comparisons of the study, primary and secondary, taken together.");
+              "p-holm",
+              "chance",
+              "The same by Holm, for all declared comparisons of the study, primary and secondary, taken together.")
+          .within(0, Limits.CHANCE);
 
   /** The column {@code correlation}. */
   public static final Column CORRELATION =
-      Column.decimal(
-          "correlation", "-1 to 1", "How alike the two ways' games on the same deal go.");
+      Column.decimal("correlation", "-1 to 1", "How alike the two ways' games on the same deal go.")
+          .within(-Limits.CHANCE, Limits.CHANCE);
 
   /** The column {@code gain}. */
   public static final Column GAIN =
       Column.decimal(
-          "gain", "times", "How many times as many deals would be needed without pairing.");
+              "gain", "times", "How many times as many deals would be needed without pairing.")
+          .within(0, Limits.BEYOND);
 
   /** The column {@code deals}. */
   public static final Column DEALS = Column.integer("deals", "deals", "Deals compared.");
@@ -101,9 +109,10 @@ public final class DifferenceColumns {
   /** The column {@code most-discordant}. */
   public static final Column MOST_DISCORDANT =
       Column.decimal(
-          "most-discordant",
-          "share of deals",
-          "Where no deal differed and their number was fixed: the exact upper limit of the share of deals that do.");
+              "most-discordant",
+              "share of deals",
+              "Where no deal differed and their number was fixed: the exact upper limit of the share of deals that do.")
+          .within(0, Limits.CHANCE);
 
   /** The column {@code detectable}. */
   public static final Column DETECTABLE =
@@ -111,14 +120,16 @@ public final class DifferenceColumns {
               "detectable",
               "as in unit",
               "The smallest true gap that so many deals would have noticed in nine runs of ten, of a declared comparison with the allowance for chance findings shared evenly among all declared ones, of any other with all of it; of a run that could stop early, by the range that it ended with. Empty where fewer than 10 deals differ, and fewer than half, and for what a sequential test decides: it was set to a size of its own.")
-          .headed("smallest difference this run would have noticed");
+          .headed("smallest difference this run would have noticed")
+          .within(0, Values.FURTHEST);
 
   /** The column {@code games-to-notice}. */
   public static final Column GAMES_TO_NOTICE =
       Column.decimal(
-          "games-to-notice",
-          "games",
-          "For the win rate: games each way, on other deals each, that it takes to notice a difference of this size in nine cases of ten (5 %, two-sided).");
+              "games-to-notice",
+              "games",
+              "For the win rate: games each way, on other deals each, that it takes to notice a difference of this size in nine cases of ten (5 %, two-sided).")
+          .within(0, Limits.BEYOND);
 
   private DifferenceColumns() {}
 

@@ -11,12 +11,15 @@ public final class EndingColumns {
   /** The column {@code arm}. */
   public static final Column ARM =
       Column.text("arm", "The way of playing; \"table\" for one fixed table.")
-          .headed("way of playing");
+          .headed("way of playing")
+          .filled();
 
   /** The column {@code wall}. */
   public static final Column WALL =
       Column.integer("wall", "tiles", "Tiles left in the wall at the end.")
-          .headed("tiles left in the wall");
+          .headed("tiles left in the wall")
+          .filled()
+          .within(0, Limits.TILES);
 
   /** The column {@code games}. */
   public static final Column GAMES =

@@ -12,11 +12,12 @@ public final class FamilyColumns {
   /** The column {@code arm}. */
   public static final Column ARM =
       Column.text("arm", "The way of playing; \"table\" for one fixed table.")
-          .headed("way of playing");
+          .headed("way of playing")
+          .filled();
 
   /** The column {@code family}. */
   public static final Column FAMILY =
-      Column.text("family", "The section of the card.").headed("section");
+      Column.text("family", "The section of the card.").headed("section").filled();
 
   /** The column {@code lines}. */
   public static final Column LINES = Column.integer("lines", "lines", "Lines of the family.");

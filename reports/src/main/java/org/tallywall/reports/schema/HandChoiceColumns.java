@@ -12,10 +12,11 @@ public final class HandChoiceColumns {
   /** The column {@code arm}. */
   public static final Column ARM =
       Column.text("arm", "The way of playing; \"table\" for one fixed table.")
-          .headed("way of playing");
+          .headed("way of playing")
+          .filled();
 
   /** The column {@code line}. */
-  public static final Column LINE = Column.text("line", "The line's id.");
+  public static final Column LINE = Column.text("line", "The line's id.").filled();
 
   /** The column {@code family}. */
   public static final Column FAMILY =
@@ -29,7 +30,8 @@ public final class HandChoiceColumns {
 
   /** The column {@code concealed}. */
   public static final Column CONCEALED =
-      Column.text("concealed", "\"yes\" where nothing may be exposed, else \"no\".");
+      Column.text("concealed", "\"yes\" where nothing may be exposed, else \"no\".")
+          .oneOf("yes", "no");
 
   /** The column {@code ways}. */
   public static final Column WAYS =

@@ -11,8 +11,9 @@ public final class OverallColumns {
   /** The column {@code figure}. */
   public static final Column FIGURE =
       Column.text(
-          "figure",
-          "What is counted: \"won\", \"wall-game\", \"void\", \"stopped\" (the passes), \"half-over\" (tiles left when half of all games were over), \"ended\" (games that ended in a part of the wall), \"away-before\" and \"away-after\" (tiles away, mean of the four racks).");
+              "figure",
+              "What is counted: \"won\", \"wall-game\", \"void\", \"stopped\" (the passes), \"half-over\" (tiles left when half of all games were over), \"ended\" (games that ended in a part of the wall), \"away-before\" and \"away-after\" (tiles away, mean of the four racks).")
+          .filled();
 
   /** The column {@code part}. */
   public static final Column PART =
@@ -23,7 +24,10 @@ public final class OverallColumns {
       Column.integer("games", "games", "Games that it was counted in.");
 
   /** The column {@code unit}. */
-  public static final Column UNIT = Column.text("unit", "\"share of games\" or \"tiles\".");
+  public static final Column UNIT =
+      Column.text("unit", "\"share of games\" or \"tiles\".")
+          .filled()
+          .oneOf("share of games", "tiles");
 
   /** The column {@code value}. */
   public static final Column VALUE = Column.decimalInterval("value", "as in unit", "The figure.");

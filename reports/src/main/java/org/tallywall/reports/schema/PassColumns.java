@@ -11,12 +11,14 @@ public final class PassColumns {
   /** The column {@code arm}. */
   public static final Column ARM =
       Column.text("arm", "The way of playing; \"table\" for one fixed table.")
-          .headed("way of playing");
+          .headed("way of playing")
+          .filled();
 
   /** The column {@code step}. */
   public static final Column STEP =
       Column.text("step", "The pass; \"stop\" for the question, \"courtesy\" for the last.")
-          .headed("pass");
+          .headed("pass")
+          .filled();
 
   /** The column {@code games}. */
   public static final Column GAMES =
@@ -91,12 +93,14 @@ public final class PassColumns {
   /** The column {@code away-before}. */
   public static final Column AWAY_BEFORE =
       Column.decimal("away-before", "tiles", "Mean tiles away before the pass.")
-          .headed("tiles away before");
+          .headed("tiles away before")
+          .within(0, Limits.TILES);
 
   /** The column {@code away-after}. */
   public static final Column AWAY_AFTER =
       Column.decimal("away-after", "tiles", "Mean tiles away after the pass.")
-          .headed("tiles away after");
+          .headed("tiles away after")
+          .within(0, Limits.TILES);
 
   private PassColumns() {}
 

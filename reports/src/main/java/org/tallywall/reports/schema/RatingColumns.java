@@ -11,7 +11,8 @@ public final class RatingColumns {
   /** The column {@code arm}. */
   public static final Column ARM =
       Column.text("arm", "What the study calls the player, strongest first.")
-          .headed("way of playing");
+          .headed("way of playing")
+          .filled();
 
   /** The column {@code player}. */
   public static final Column PLAYER = Column.text("player", "The player and its settings.");
@@ -41,7 +42,8 @@ public final class RatingColumns {
               "rating",
               "natural logarithm",
               "Strength beside the average of the players that won, those left out that won in fewer than 20 of their deals and in less than a quarter of them; from who won each game (Plackett-Luce, first places only, the wall as a further contestant; highest likelihood with Firth's penalty, which comes to about half a win for each contestant in all); empty for a player that never won.")
-          .headed("strength beside the average");
+          .headed("strength beside the average")
+          .within(-Limits.STRENGTH, Limits.STRENGTH);
 
   /** The column {@code rating-below}. */
   public static final Column RATING_BELOW =
@@ -49,13 +51,15 @@ public final class RatingColumns {
               "rating-below",
               "natural logarithm",
               "For a player that never won: a limit of its strength. One this strong would win as large a share of its games as the exact interval (Clopper-Pearson) of none of its deals allows at most; empty for all others.")
-          .headed("strength below");
+          .headed("strength below")
+          .within(-Limits.STRENGTH, Limits.STRENGTH);
 
   /** The column {@code times-average}. */
   public static final Column TIMES_AVERAGE =
       Column.decimal(
               "times-average", "times", "How often it wins for one win of a player of strength 0.")
-          .headed("wins for one win of an average player");
+          .headed("wins for one win of an average player")
+          .within(0, Limits.BEYOND);
 
   /** The column {@code rating-method}. */
   public static final Column RATING_METHOD =

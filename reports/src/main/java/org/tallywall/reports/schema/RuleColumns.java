@@ -9,7 +9,7 @@ public final class RuleColumns {
   public static final String FILE = "rules";
 
   /** The column {@code switch}. */
-  public static final Column SWITCH = Column.text("switch", "The switch.");
+  public static final Column SWITCH = Column.text("switch", "The switch.").filled();
 
   /** The column {@code value}. */
   public static final Column VALUE = Column.text("value", "How it was played.");
@@ -18,7 +18,8 @@ public final class RuleColumns {
   public static final Column USUAL = Column.text("usual", "How it is where a study says nothing.");
 
   /** The column {@code changed}. */
-  public static final Column CHANGED = Column.text("changed", "\"changed\" where the two differ.");
+  public static final Column CHANGED =
+      Column.text("changed", "\"changed\" where the two differ.").oneOf("changed");
 
   private RuleColumns() {}
 

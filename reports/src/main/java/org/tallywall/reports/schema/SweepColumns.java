@@ -12,11 +12,13 @@ public final class SweepColumns {
   public static final Column SETTING = Column.text("setting", "The setting.");
 
   /** The column {@code value}. */
-  public static final Column VALUE = Column.text("value", "Its value.");
+  public static final Column VALUE = Column.text("value", "Its value.").filled();
 
   /** The column {@code compared-with}. */
   public static final Column COMPARED_WITH =
-      Column.text("compared-with", "\"yes\" for the value that the others are compared with.");
+      Column.text("compared-with", "\"yes\" for the value that the others are compared with.")
+          .filled()
+          .oneOf("yes", "no");
 
   /** The column {@code deals}. */
   public static final Column DEALS = Column.integer("deals", "deals", "Deals played.");

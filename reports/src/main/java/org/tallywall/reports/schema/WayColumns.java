@@ -13,10 +13,10 @@ public final class WayColumns {
 
   /** The column {@code arm}. */
   public static final Column ARM =
-      Column.text("arm", "The way of playing.").headed("way of playing");
+      Column.text("arm", "The way of playing.").headed("way of playing").filled();
 
   /** The column {@code player}. */
-  public static final Column PLAYER = Column.text("player", "Who plays so.");
+  public static final Column PLAYER = Column.text("player", "Who plays so.").filled();
 
   /** The column {@code setting}. */
   public static final Column SETTING =
@@ -28,7 +28,8 @@ public final class WayColumns {
   /** The column {@code baseline}. */
   public static final Column BASELINE =
       Column.text("baseline", "The way of playing that it is compared with.")
-          .headed("compared with");
+          .headed("compared with")
+          .filled();
 
   /** The column {@code baseline-value}. */
   public static final Column BASELINE_VALUE =

@@ -11,16 +11,17 @@ public final class WinRateColumns {
   /** The column {@code arm}. */
   public static final Column ARM =
       Column.text("arm", "The way of playing; \"table\" where one fixed table is played.")
-          .headed("way of playing");
+          .headed("way of playing")
+          .filled();
 
   /** The column {@code seat}. */
   public static final Column SEAT =
-      Column.text(
-          "seat", "The seat, 0 is East and turns go to the right; \"all\" for all counted.");
+      Column.text("seat", "The seat, 0 is East and turns go to the right; \"all\" for all counted.")
+          .filled();
 
   /** The column {@code player}. */
   public static final Column PLAYER =
-      Column.text("player", "Who sits there; \"all\" where they differ.");
+      Column.text("player", "Who sits there; \"all\" where they differ.").filled();
 
   /** The column {@code deals}. */
   public static final Column DEALS = Column.integer("deals", "deals", "Deals played.");
@@ -112,22 +113,26 @@ public final class WinRateColumns {
   /** The column {@code wall-at-win}. */
   public static final Column WALL_AT_WIN =
       Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall at a win.")
-          .headed("tiles left in the wall at a win");
+          .headed("tiles left in the wall at a win")
+          .within(0, Limits.TILES);
 
   /** The column {@code jokers-at-win}. */
   public static final Column JOKERS_AT_WIN =
       Column.decimal("jokers-at-win", "tiles", "Mean number of jokers in the winning hand.")
-          .headed("jokers in the winning hand");
+          .headed("jokers in the winning hand")
+          .within(0, Limits.TILES);
 
   /** The column {@code exposures}. */
   public static final Column EXPOSURES =
       Column.decimal("exposures", "per game", "Mean number of exposures made a game.")
-          .headed("exposures a game");
+          .headed("exposures a game")
+          .within(0, Limits.TILES);
 
   /** The column {@code exchanges}. */
   public static final Column EXCHANGES =
       Column.decimal("exchanges", "per game", "Mean number of jokers redeemed a game.")
-          .headed("jokers redeemed a game");
+          .headed("jokers redeemed a game")
+          .within(0, Limits.TILES);
 
   private WinRateColumns() {}
 

@@ -10,12 +10,12 @@ import java.util.Objects;
  * @param heading the name that people read
  * @param unit the unit of the numbers as a file holds them, such as "points per game"
  * @param meaning one sentence that explains the column to a stranger
- * @param type what its cells hold
+ * @param values what its cells may hold
  * @param places decimal places, 0 to 15, of numbers that people read and that have no interval to
  *     tell the places; of a share, the places of its percentage
  */
 public record Column(
-    String name, String heading, String unit, String meaning, ColumnType type, int places) {
+    String name, String heading, String unit, String meaning, Values values, int places) {
 
   private static final int MOST_PLACES = 15;
 
@@ -26,7 +26,7 @@ public record Column(
    * @param heading the name that people read
    * @param unit the unit
    * @param meaning one sentence that explains it
-   * @param type what its cells hold
+   * @param values what its cells may hold
    * @param places decimal places shown to people
    * @throws IllegalArgumentException if the name has another form, words are missing, or the places
    *     are out of range
@@ -36,7 +36,7 @@ public record Column(
     requireWords(name, "a heading", heading);
     requireWords(name, "a unit", unit);
     requireWords(name, "a meaning", meaning);
-    Objects.requireNonNull(type, "type");
+    Objects.requireNonNull(values, "values");
     if (places < 0 || places > MOST_PLACES) {
       throw new IllegalArgumentException(
           "column " + name + ": decimal places go from 0 to " + MOST_PLACES + ", not " + places);
@@ -121,7 +121,7 @@ public record Column(
    * @return the column
    */
   public Column headed(String words) {
-    return new Column(name, words, unit, meaning, type, places);
+    return new Column(name, words, unit, meaning, values, places);
   }
 
   /**
@@ -131,7 +131,50 @@ public record Column(
    * @return the column
    */
   public Column shownTo(int decimalPlaces) {
-    return new Column(name, heading, unit, meaning, type, decimalPlaces);
+    return new Column(name, heading, unit, meaning, values, decimalPlaces);
+  }
+
+  /**
+   * The same column, whose numbers have other limits.
+   *
+   * @param least the smallest number, of an interval the smallest estimate
+   * @param most the largest number, of an interval the largest estimate
+   * @return the column
+   */
+  public Column within(double least, double most) {
+    return with(values.within(least, most));
+  }
+
+  /**
+   * The same column, where something stands in every row.
+   *
+   * @return the column
+   */
+  public Column filled() {
+    return with(values.everywhere());
+  }
+
+  /**
+   * The same column, where certain words alone may stand.
+   *
+   * @param words the words; an empty cell fits besides
+   * @return the column
+   */
+  public Column oneOf(String... words) {
+    return with(values.only(List.of(words)));
+  }
+
+  private Column with(Values others) {
+    return new Column(name, heading, unit, meaning, others, places);
+  }
+
+  /**
+   * What the cells hold.
+   *
+   * @return their type
+   */
+  public ColumnType type() {
+    return values.type();
   }
 
   /**
@@ -141,10 +184,10 @@ public record Column(
    *     this one
    */
   public List<Column> spread() {
-    if (!type.hasInterval()) {
+    if (!type().hasInterval()) {
       return List.of(this);
     }
-    ColumnType plain = type.isRate() ? ColumnType.RATE : ColumnType.DECIMAL;
+    Values plain = values.as(type().isRate() ? ColumnType.RATE : ColumnType.DECIMAL);
     return List.of(
         new Column(name, heading, unit, meaning, plain, places),
         limit("low", "Lower limit of the interval around " + name + "."),
@@ -152,13 +195,14 @@ public record Column(
   }
 
   private Column limit(String end, String limitMeaning) {
-    return new Column(
-        name + "-" + end, heading + ", " + end, unit, limitMeaning, ColumnType.DECIMAL, places);
+    Values any = Values.of(ColumnType.DECIMAL);
+    return new Column(name + "-" + end, heading + ", " + end, unit, limitMeaning, any, places);
   }
 
   private static Column of(String name, String unit, String meaning, ColumnType type) {
     Names.check("a column's name", name);
-    return new Column(name, name.replace('-', ' '), unit, meaning, type, usualPlaces(type));
+    String heading = name.replace('-', ' ');
+    return new Column(name, heading, unit, meaning, Values.of(type), usualPlaces(type));
   }
 
   private static int usualPlaces(ColumnType type) {

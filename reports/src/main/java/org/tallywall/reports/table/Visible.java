@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
  * because some languages are not written without them.
  */
 public final class Visible {
-  private static final int NEXT_LINE = 0x9f;
+  private static final int LAST_CONTROL = 0x9f;
+  private static final int SHORT = 60;
   private static final Pattern WRITTEN = Pattern.compile("\\\\u\\{([0-9a-f]{1,6})}");
 
   private Visible() {}
@@ -27,6 +28,18 @@ public final class Visible {
    */
   public static String text(String text) {
     return spelled(text, letter -> isUnseen(letter) && !isBlank(letter), false);
+  }
+
+  /**
+   * The beginning of a text, for messages: they stay short, whatever they speak of.
+   *
+   * @param text any text
+   * @return at most 60 letters of it, the unseen ones as their numbers, in one line, with three
+   *     dots where more follow
+   */
+  public static String inShort(String text) {
+    boolean all = text.codePointCount(0, text.length()) <= SHORT;
+    return all ? line(text) : line(text.substring(0, text.offsetByCodePoints(0, SHORT))) + " ...";
   }
 
   /**
@@ -84,7 +97,7 @@ public final class Visible {
   /** By number and not by the category of the letter, which newer versions of Java know more of. */
   private static boolean isUnseen(int letter) {
     if (letter < 0x100) {
-      return letter < ' ' || letter >= 0x7f && letter <= NEXT_LINE;
+      return letter < ' ' || letter >= 0x7f && letter <= LAST_CONTROL;
     }
     return letter == 0x61c
         || letter == 0x180e

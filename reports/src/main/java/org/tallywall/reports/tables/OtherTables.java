@@ -6,22 +6,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.schema.BranchColumns;
-import org.tallywall.reports.schema.DefenceColumns;
-import org.tallywall.reports.schema.DifferenceColumns;
-import org.tallywall.reports.schema.EndingColumns;
-import org.tallywall.reports.schema.FamilyColumns;
 import org.tallywall.reports.schema.FaultColumns;
-import org.tallywall.reports.schema.HandChoiceColumns;
-import org.tallywall.reports.schema.OverallColumns;
-import org.tallywall.reports.schema.PassColumns;
-import org.tallywall.reports.schema.RatingColumns;
-import org.tallywall.reports.schema.RatingDifferenceColumns;
-import org.tallywall.reports.schema.RuleColumns;
-import org.tallywall.reports.schema.StoppingColumns;
-import org.tallywall.reports.schema.SweepColumns;
-import org.tallywall.reports.schema.WayColumns;
-import org.tallywall.reports.schema.WinRateColumns;
+import org.tallywall.reports.schema.Schema;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Names;
@@ -33,25 +19,6 @@ import org.tallywall.reports.table.Table;
  */
 public final class OtherTables {
   private static final Map<String, String> TITLES = Map.of(FaultColumns.FILE, "Deals set aside");
-
-  private static final List<String> KNOWN =
-      List.of(
-          WinRateColumns.FILE,
-          DifferenceColumns.FILE,
-          StoppingColumns.FILE,
-          SweepColumns.FILE,
-          HandChoiceColumns.FILE,
-          FamilyColumns.FILE,
-          EndingColumns.FILE,
-          PassColumns.FILE,
-          OverallColumns.FILE,
-          RuleColumns.FILE,
-          FaultColumns.FILE,
-          RatingColumns.FILE,
-          RatingDifferenceColumns.FILE,
-          DefenceColumns.FILE,
-          BranchColumns.FILE,
-          WayColumns.FILE);
 
   private OtherTables() {}
 
@@ -66,7 +33,7 @@ public final class OtherTables {
     new TreeMap<>(results.sheets())
         .forEach(
             (name, sheet) -> {
-              if (!KNOWN.contains(name) && !sheet.rows().isEmpty() && isName(name)) {
+              if (!Schema.files().contains(name) && !sheet.rows().isEmpty() && isName(name)) {
                 tables.add(table(name, sheet));
               }
             });

@@ -16,9 +16,6 @@ import org.tallywall.reports.words.Wording;
 
 /** Every situation of a branch study, in words for readers: {@code branch.csv}. */
 public final class SquareTable {
-  private static final List<Column> SITUATION =
-      List.of(BranchColumns.EXPOSURES_ON_ONE_RACK, BranchColumns.AWAY, BranchColumns.WALL);
-
   private SquareTable() {}
 
   static Table of(Results results) {
@@ -74,7 +71,7 @@ public final class SquareTable {
 
   private static List<Pick> situation(Results results) {
     CsvFile sheet = results.sheet(BranchColumns.FILE).orElseThrow();
-    return SITUATION.stream().filter(sheet::has).map(Pick::count).toList();
+    return BranchColumns.situation().stream().filter(sheet::has).map(Pick::count).toList();
   }
 
   private static List<Pick> options() {
