@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.Sign;
@@ -15,7 +16,6 @@ import org.tallywall.reports.figure.SquareMap.Square;
 import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.BranchColumns;
-import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.MeasureWords;
 
@@ -30,9 +30,13 @@ public final class BranchChart {
   private final Results results;
   private final List<CsvFile.Row> rows;
 
-  private BranchChart(Results results, List<CsvFile.Row> rows) {
+  /** How many maps there are in all. */
+  private final int maps;
+
+  private BranchChart(Results results, List<CsvFile.Row> rows, int maps) {
     this.results = results;
     this.rows = rows;
+    this.maps = maps;
   }
 
   /**
@@ -49,17 +53,20 @@ public final class BranchChart {
             .filter(sheet -> sheet.has(ACROSS) && sheet.has(DOWN))
             .isPresent();
     if (there) {
+      boolean several = several(results);
       for (CsvFile.Row row : results.rows(BranchColumns.FILE)) {
         if (isShown(results, row)) {
-          groups.computeIfAbsent(group(results, row), name -> new ArrayList<>()).add(row);
+          groups.computeIfAbsent(group(results, row, several), name -> new ArrayList<>()).add(row);
         }
       }
     }
     List<BranchMap> maps = new ArrayList<>();
+    int all = groups.size();
+    groups.keySet().retainAll(Set.copyOf(Room.first(List.copyOf(groups.keySet()))));
     groups.forEach(
         (name, rows) -> {
           int number = groups.size() == 1 ? 0 : maps.size() + 1;
-          maps.add(new BranchChart(results, rows).map(name, number));
+          maps.add(new BranchChart(results, rows, all).map(name, number));
         });
     return maps;
   }
@@ -71,7 +78,7 @@ public final class BranchChart {
   }
 
   /** What else tells squares apart, in words; the choices themselves, where there are several. */
-  private static String group(Results results, CsvFile.Row row) {
+  private static String group(Results results, CsvFile.Row row, boolean several) {
     List<String> words = new ArrayList<>();
     Object when = results.study().object("branch").get("when");
     if (when instanceof Map<?, ?> conditions) {
@@ -83,16 +90,18 @@ public final class BranchChart {
         }
       }
     }
-    boolean several =
-        results.rows(BranchColumns.FILE).stream()
-                .map(one -> one.text(BranchColumns.OPTION))
-                .distinct()
-                .count()
-            > 1;
     if (several) {
       words.add(BranchWords.plain(row.text(BranchColumns.OPTION)));
     }
     return String.join(", ", words);
+  }
+
+  private static boolean several(Results results) {
+    return results.rows(BranchColumns.FILE).stream()
+            .map(one -> one.text(BranchColumns.OPTION))
+            .distinct()
+            .count()
+        > 1;
   }
 
   private BranchMap map(String group, int number) {
@@ -111,7 +120,7 @@ public final class BranchChart {
             "which-choice" + (number == 0 ? "" : "-" + number),
             words.question() + (group.isEmpty() ? "" : " (" + group + ")"),
             described(columns, labels, squares, unit),
-            Below.chart(results));
+            Room.below(results, Math.max(maps, Math.max(all(ACROSS), all(DOWN)))));
     SquareMap figure =
         new SquareMap(
             caption,
@@ -138,7 +147,12 @@ public final class BranchChart {
         .map(row -> row.text(column))
         .distinct()
         .sorted(falling ? numbers.reversed() : numbers)
+        .limit(Room.MOST)
         .toList();
+  }
+
+  private int all(String column) {
+    return (int) rows.stream().map(row -> row.text(column)).distinct().count();
   }
 
   private Square square(String away, String wall) {

@@ -15,7 +15,6 @@ import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.OverallColumns;
 import org.tallywall.reports.schema.PassColumns;
 import org.tallywall.reports.table.Rounding;
-import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.PassWords;
 import org.tallywall.reports.words.TableHeadline;
 import org.tallywall.reports.words.Ways;
@@ -68,14 +67,14 @@ final class CourseCharts {
         new Caption(
             ENDINGS,
             "When 100 games end",
-            "Games in 100 by tiles left. " + String.join(" ", sentences),
-            Below.chart(results));
+            "Games in 100 by tiles left. " + String.join(" ", Room.first(sentences)),
+            Room.below(results, rows.size()));
     return Optional.of(
         new IntervalPlot(
             caption,
             "tiles left in the wall",
             List.of(IntervalPlot.Panel.levels(new Axis("games that ended there", "in 100"))),
-            rows));
+            Room.first(rows)));
   }
 
   private static String part(String part) {
@@ -101,7 +100,10 @@ final class CourseCharts {
     }
     Caption caption =
         new Caption(
-            PASSES, "What each pass brings", String.join(" ", sentences), Below.chart(results));
+            PASSES,
+            "What each pass brings",
+            String.join(" ", Room.first(sentences)),
+            Room.below(results, rows.size()));
     return Optional.of(
         new PairedDots(
             caption,
@@ -110,7 +112,7 @@ final class CourseCharts {
             "before the pass",
             "after the pass",
             List.of("before", "after"),
-            rows));
+            Room.first(rows)));
   }
 
   private static String two(double number) {

@@ -13,7 +13,6 @@ import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.MeasureWords;
 import org.tallywall.reports.words.Wording;
@@ -35,7 +34,7 @@ final class DifferenceChart {
     String baseline = shown.get(0).baseline();
     List<Row> rows = new ArrayList<>();
     List<String> sentences = new ArrayList<>();
-    for (Compared one : shown) {
+    for (Compared one : Room.first(shown)) {
       Ranged hundred = one.inHundred().orElseThrow();
       rows.add(new Row(one.arm(), Standing.COMPARED, List.of(Spot.of(hundred.estimate()))));
       sentences.add(
@@ -49,7 +48,7 @@ final class DifferenceChart {
             "differences",
             "More or less than " + Wording.quoted(baseline) + ": " + measure,
             "Compared with " + baseline + ". " + String.join(" ", sentences),
-            Below.chart(results));
+            Room.below(results, shown.size()));
     return Optional.of(new IntervalPlot(caption, "way of playing", List.of(panel), rows));
   }
 }

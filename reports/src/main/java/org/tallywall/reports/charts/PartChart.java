@@ -10,13 +10,11 @@ import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.PartBars;
 import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.results.CsvFile;
-import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.WinRateColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Rounding;
-import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.Ways;
 import org.tallywall.reports.words.Wording;
@@ -70,7 +68,7 @@ final class PartChart {
             .toList();
     List<PartBars.Bar> bars = new ArrayList<>();
     List<PartBars.Change> changes = new ArrayList<>();
-    for (CsvFile.Row row : rows) {
+    for (CsvFile.Row row : Room.first(rows)) {
       String name = Ways.label(results, row);
       changes.addAll(changes(name, bars.size()));
       Standing standing = name.equals(baseline) ? Standing.BASELINE : Standing.COMPARED;
@@ -88,7 +86,7 @@ final class PartChart {
           "Below the bars: compared with %s on the same deals, as asked before the run."
               .formatted(Wording.quoted(baseline)));
     }
-    notes.addAll(Below.chart(results));
+    notes.addAll(Room.below(results, rows.size()));
     return notes;
   }
 
@@ -118,8 +116,9 @@ final class PartChart {
       int part = MEASURES.indexOf(difference.measure());
       boolean clear = difference.clearSign(results.confidence()) != 0;
       if (part >= 0 && difference.isDeclared() && clear && difference.arm().equals(arm)) {
-        Ranged hundred = difference.inHundred().orElseThrow();
-        changes.add(new PartBars.Change(bar, part, hundred.estimate()));
+        difference
+            .inHundred()
+            .ifPresent(hundred -> changes.add(new PartBars.Change(bar, part, hundred.estimate())));
       }
     }
     return changes.stream()

@@ -17,7 +17,6 @@ import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.SweepColumns;
-import org.tallywall.reports.words.Below;
 import org.tallywall.reports.words.MeasureWords;
 import org.tallywall.reports.words.SettingWords;
 
@@ -29,7 +28,8 @@ final class SweepChart {
 
   static Optional<BandCurve> of(Results results) {
     List<CsvFile.Row> rows = results.rows(SweepColumns.FILE);
-    List<Point> points = points(rows);
+    List<CsvFile.Row> there = there(rows);
+    List<Point> points = points(Room.first(there));
     if (points.size() < 2) {
       return Optional.empty();
     }
@@ -47,7 +47,7 @@ final class SweepChart {
               : point.estimate().text(Sign.PLUS_AND_MINUS) + " " + unit;
       sentences.add("At " + point.label() + ": " + size + ".");
     }
-    rows.stream()
+    Room.first(rows).stream()
         .filter(row -> !isBaseline(row) && row.ranged(SweepColumns.DIFFERENCE).isEmpty())
         .map(
             row ->
@@ -57,7 +57,7 @@ final class SweepChart {
         .forEach(sentences::add);
     List<String> notes = new ArrayList<>();
     notes.add("The setting is " + setting + ".");
-    notes.addAll(Below.chart(results));
+    notes.addAll(Room.below(results, there.size()));
     Caption caption =
         new Caption("setting", title(results, rows), String.join(" ", sentences), notes);
     return Optional.of(
@@ -88,12 +88,14 @@ final class SweepChart {
         .orElse("");
   }
 
+  private static List<CsvFile.Row> there(List<CsvFile.Row> rows) {
+    return rows.stream()
+        .filter(row -> isBaseline(row) || row.ranged(SweepColumns.DIFFERENCE).isPresent())
+        .toList();
+  }
+
   /** Values that are numbers in order stand where they belong, others side by side. */
-  private static List<Point> points(List<CsvFile.Row> rows) {
-    List<CsvFile.Row> there =
-        rows.stream()
-            .filter(row -> isBaseline(row) || row.ranged(SweepColumns.DIFFERENCE).isPresent())
-            .toList();
+  private static List<Point> points(List<CsvFile.Row> there) {
     boolean numbers = IntStream.range(0, there.size()).allMatch(at -> inOrder(there, at));
     List<Point> points = new ArrayList<>();
     for (int at = 0; at < there.size(); at++) {

@@ -182,7 +182,9 @@ public final class Answers {
     OptionalDouble games = one.row().number(DifferenceColumns.GAMES_TO_NOTICE);
     return games.isEmpty() || one.clearSign(results.confidence()) == 0
         ? ""
-        : Wording.patience(one.difference().orElseThrow().value(), games.getAsDouble());
+        : one.difference()
+            .map(range -> Wording.patience(range.value(), games.getAsDouble()))
+            .orElse("");
   }
 
   private static Optional<String> tooSmall(Results results, Compared one) {

@@ -62,7 +62,7 @@ final class BranchAnswer {
             .toList();
     rows.forEach(row -> counts[place(results, row)]++);
     MeasureWords measure = MeasureWords.of(primary).orElse(MeasureWords.POINTS);
-    return "%s %s clearly more %s in %s of %d situations and clearly fewer in %s%s%s."
+    return "%s %s clearly more %s in %s of %s situations and clearly fewer in %s%s%s."
         .formatted(
             BranchWords.sentence(BranchWords.of(rows.get(0)).instead()),
             measure.past(),
@@ -70,9 +70,9 @@ final class BranchAnswer {
             none(counts[MORE]),
             rows.size(),
             none(counts[LESS]),
-            told("; %d could not be told", counts[OPEN]),
+            told("; %s could not be told", counts[OPEN]),
             told(
-                "; in %d, fewer than " + BranchColumns.FEW + " deals were counted",
+                "; in %s, fewer than " + BranchColumns.FEW + " deals were counted",
                 counts[SELDOM]));
   }
 

@@ -68,7 +68,7 @@ public final class Notes {
    */
   public static List<Part> brief(Results results) {
     List<Part> parts = new ArrayList<>();
-    table(results).forEach(table -> parts.add(new Part.Grid(table, Handles.COPY)));
+    table(results).forEach(table -> parts.add(Grids.of(table, Handles.COPY)));
     Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
     return parts;
   }

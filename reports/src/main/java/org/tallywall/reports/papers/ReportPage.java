@@ -192,16 +192,15 @@ public final class ReportPage {
   private List<Part> study() {
     Provenance provenance = new Provenance(results);
     List<Part> parts = new ArrayList<>();
-    WayTables.of(results)
-        .ifPresent(table -> parts.add(new Part.Grid(table, Handles.SORT_AND_FILTER)));
+    WayTables.of(results).ifPresent(table -> parts.add(Grids.of(table, Handles.SORT_AND_FILTER)));
     parts.add(provenance.study());
-    provenance.rules().ifPresent(rules -> parts.add(new Part.Grid(rules, Handles.SORT_AND_FILTER)));
+    provenance.rules().ifPresent(rules -> parts.add(Grids.of(rules, Handles.SORT_AND_FILTER)));
     return parts;
   }
 
   private static List<Part> grids(List<Table> tables, Handles handles) {
     List<Part> parts = new ArrayList<>();
-    tables.forEach(table -> parts.add(new Part.Grid(table, handles)));
+    tables.forEach(table -> parts.add(Grids.of(table, handles)));
     return parts;
   }
 }

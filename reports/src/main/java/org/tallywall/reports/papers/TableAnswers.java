@@ -21,9 +21,11 @@ import org.tallywall.reports.words.Wording;
 /** The answer of a study that compares nothing on the same deals: how games fall. */
 final class TableAnswers {
   private final Results results;
+  private final RatingNeighbors neighbors;
 
   private TableAnswers(Results results) {
     this.results = results;
+    this.neighbors = new RatingNeighbors(results);
   }
 
   static Part.Answer of(Results results) {
@@ -72,7 +74,7 @@ final class TableAnswers {
     boolean overlap =
         other.ranged(WinRateColumns.WIN_RATE).orElseThrow().high()
             >= best.ranged(WinRateColumns.WIN_RATE).orElseThrow().low();
-    return new RatingNeighbors(results)
+    return neighbors
         .above(best.text(WinRateColumns.ARM), other.text(WinRateColumns.ARM))
         .map(above -> !above)
         .orElse(overlap);

@@ -1,7 +1,9 @@
 package org.tallywall.reports.tables;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.results.CsvFile;
@@ -17,6 +19,7 @@ import org.tallywall.reports.schema.RatingDifferenceColumns;
  */
 public final class RatingNeighbors {
   private final Results results;
+  private final Map<List<String>, CsvFile.Row> pairs = new HashMap<>();
 
   /**
    * The neighbors of a ladder.
@@ -25,6 +28,15 @@ public final class RatingNeighbors {
    */
   public RatingNeighbors(Results results) {
     this.results = results;
+    results
+        .rows(RatingDifferenceColumns.FILE)
+        .forEach(
+            row ->
+                pairs.putIfAbsent(
+                    List.of(
+                        row.text(RatingDifferenceColumns.ARM),
+                        row.text(RatingDifferenceColumns.OTHER)),
+                    row));
   }
 
   /**
@@ -77,10 +89,7 @@ public final class RatingNeighbors {
   }
 
   private Optional<Ranged> difference(String upper, String lower) {
-    return results.rows(RatingDifferenceColumns.FILE).stream()
-        .filter(row -> row.text(RatingDifferenceColumns.ARM).equals(upper))
-        .filter(row -> row.text(RatingDifferenceColumns.OTHER).equals(lower))
-        .findFirst()
-        .flatMap((CsvFile.Row row) -> row.ranged(RatingDifferenceColumns.DIFFERENCE));
+    return Optional.ofNullable(pairs.get(List.of(upper, lower)))
+        .flatMap(row -> row.ranged(RatingDifferenceColumns.DIFFERENCE));
   }
 }

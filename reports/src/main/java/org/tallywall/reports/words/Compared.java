@@ -2,6 +2,7 @@ package org.tallywall.reports.words;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.CsvFile;
@@ -37,16 +38,12 @@ public record Compared(
    */
   public static List<Compared> all(Results results) {
     List<Compared> all = new ArrayList<>();
-    Optional<Stops> stops = Stops.of(results);
+    Map<List<String>, String> verdicts = Stops.of(results).map(Stops::verdicts).orElse(Map.of());
     for (CsvFile.Row row : results.rows(DifferenceColumns.FILE)) {
       String arm = Ways.name(results, row.text(DifferenceColumns.ARM));
-      String verdict =
-          stops
-              .map(
-                  rule ->
-                      rule.verdict(
-                          row.text(DifferenceColumns.ARM), row.text(DifferenceColumns.MEASURE)))
-              .orElse("");
+      List<String> comparison =
+          List.of(row.text(DifferenceColumns.ARM), row.text(DifferenceColumns.MEASURE));
+      String verdict = verdicts.getOrDefault(comparison, "");
       all.add(of(row, arm, Ways.name(results, row.text(DifferenceColumns.BASELINE)), verdict));
     }
     return all.stream().filter(one -> !one.measure().isEmpty()).toList();

@@ -1,7 +1,9 @@
 package org.tallywall.reports.words;
 
 import java.math.BigDecimal;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.CsvFile;
@@ -44,21 +46,18 @@ public final class Stops {
   }
 
   /**
-   * What the test says of a comparison, as the file names it; empty where there is no test.
+   * What the test says of each comparison, as the file names it.
    *
-   * @param arm the way of playing
-   * @param measure what was measured
-   * @return the words
+   * @return the words by way of playing and measure; empty ones where there is no test
    */
-  public String verdict(String arm, String measure) {
-    return rows.stream()
-        .filter(
-            one ->
-                one.text(StoppingColumns.ARM).equals(arm)
-                    && one.text(StoppingColumns.MEASURE).equals(measure))
-        .map(one -> one.text(StoppingColumns.VERDICT))
-        .findFirst()
-        .orElse("");
+  Map<List<String>, String> verdicts() {
+    Map<List<String>, String> verdicts = new HashMap<>();
+    for (CsvFile.Row one : rows) {
+      List<String> comparison =
+          List.of(one.text(StoppingColumns.ARM), one.text(StoppingColumns.MEASURE));
+      verdicts.putIfAbsent(comparison, one.text(StoppingColumns.VERDICT));
+    }
+    return verdicts;
   }
 
   /**

@@ -18,7 +18,7 @@ import org.tallywall.reports.results.WrongResultsException;
  * sentence says what is wrong and where. {@code -Dmutants=100000} looks further than every build.
  */
 class DamagedResultsTest {
-  private static final int MUTANTS = Integer.getInteger("mutants", 3_000);
+  private static final int MUTANTS = Integer.getInteger("mutants", 1_500);
   private static final long SEED = Long.getLong("mutants.seed", 1);
   private static final int LONGEST_MESSAGE = 1_500;
   private static final int FRAMES = 8;
