@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -86,6 +87,9 @@ public final class ResultsFolder {
                   folder.resolve(ResultNames.table(BranchColumns.FILE)),
                   primary.isEmpty() ? "" : " of the measure \"" + Visible.inShort(primary) + "\"",
                   CsvFile.REMEDY));
+    }
+    if (sheet != null && study.object("branch").get("when") instanceof Map<?, ?> when) {
+      when.keySet().forEach(condition -> sheet.rows().get(0).text(condition.toString()));
     }
   }
 
