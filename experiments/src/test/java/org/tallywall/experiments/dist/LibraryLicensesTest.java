@@ -87,8 +87,9 @@ class LibraryLicensesTest {
     Map<String, byte[]> own = new TreeMap<>();
     Map<String, Path> jars = ShippedLibraries.jars();
     for (Row row : rows) {
-      Path jar = jars.get(row.library() + "-" + row.version());
-      ZipFiles.in(jar)
+      String jar = row.library() + "-" + row.version();
+      assertThat(jars).containsKey(jar);
+      ZipFiles.in(jars.get(jar))
           .forEach(
               (name, text) -> {
                 if (name.matches("META-INF/[^/]*(LICENSE|NOTICE)[^/]*")) {
