@@ -16,17 +16,24 @@ final class CommandSource {
   private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads");
   private static final String CARD = Attack.HERE + "/card.json";
 
-  private static final List<List<String>> COMMANDS =
+  /** Commands that are right. */
+  static final List<List<String>> COMMANDS =
       List.of(
           List.of("card", "check", CARD),
           List.of("card", "read", CARD),
           List.of("card", "expand", CARD, "--csv"),
           List.of("card", "compare", CARD, Attack.HERE + "/card.csv"),
           List.of("card", "invent", "--lines", "13", "--seed", "4", "--name", "Quay"),
-          List.of("rack", CARD, "113b 22c 57d NN RG0 FFJ"),
-          List.of("rack", CARD, "113b 99d S FF RG J", "--exposed", "333cJ", "--all"),
+          List.of("rack", CARD, "113b 22c 57d NN RG0 FF"),
+          List.of("rack", CARD, "113b 99d S FF RG", "--exposed", "333cJ", "--all"),
           List.of("rack", CARD, "--from", Attack.HERE + "/racks.txt", "--csv"),
-          List.of("ask", Attack.HERE + "/scene.txt", "--card", CARD, "--player", "nearest"),
+          List.of(
+              "ask",
+              Attack.HERE + "/scene.txt",
+              "--card",
+              Attack.HERE + "/reach.json",
+              "--player",
+              "nearest"),
           List.of(
               "game",
               "--card",
@@ -96,13 +103,19 @@ final class CommandSource {
     this.files = new LinkedHashMap<>(seeds.results.get("arms"));
     files.put("card.csv", Plant.text(TinyStudies.CSV));
     files.put("racks.txt", Plant.text(TinyStudies.RACKS));
-    files.put("scene.txt", Plant.text(seeds.scenes.get(0)));
+    files.put("scene.txt", Plant.text(seeds.scenes.get(0).text()));
+    files.put("reach.json", Plant.text(seeds.scenes.get(0).card()));
     this.dictionary =
         COMMANDS.stream()
             .flatMap(List::stream)
             .filter(word -> !word.startsWith(Attack.HERE))
             .distinct()
             .toList();
+  }
+
+  /** A command that is right. */
+  Attack right(List<String> command) {
+    return new Attack("command", command, files);
   }
 
   Attack next(Chance chance) {

@@ -22,7 +22,7 @@ final class CsvSpoiler {
     for (String line : text.split("\n")) {
       rows.add(new ArrayList<>(Arrays.asList(line.split(",", -1))));
     }
-    for (int times = 1 + chance.below(2); times > 0; times--) {
+    for (int times = chance.oneIn(4) ? 2 : 1; times > 0; times--) {
       once(rows, chance);
     }
     String between = chance.oneIn(25) ? chance.of(";", "\t", "|") : ",";

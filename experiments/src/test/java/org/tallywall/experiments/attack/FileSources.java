@@ -10,6 +10,10 @@ final class FileSources {
   private static final String CARD = Attack.HERE + "/card.json";
   private static final List<String> QUICK = List.of("nearest", "random-legal", "newcomer");
 
+  /** The ways of playing of the tiny studies. */
+  private static final List<String> WAYS =
+      List.of("never", "hold-back", "1", "4", "own-need", "safest", "clumsy", "nearest");
+
   private final Seeds seeds;
   private final JsonSpoiler json;
   private final CsvSpoiler tables;
@@ -46,8 +50,8 @@ final class FileSources {
       case 0 -> Attack.of(name, files, "card", "expand", card, "--csv");
       case 1 -> Attack.of(name, files, "card", "expand", card);
       case 2 -> compared(name, files, card);
-      case 3 -> Attack.of(name, files, "rack", card, "113b 22c 57d NN RG0 FFJ");
-      case 4 -> Attack.of(name, files, "rack", card, "113b 22c 57d NN RG0 FFJ", "--csv");
+      case 3 -> Attack.of(name, files, "rack", card, "113b 22c 57d NN RG0 FF");
+      case 4 -> Attack.of(name, files, "rack", card, "113b 22c 57d NN RG0 FF", "--csv");
       case 5, 6, 7, 8 -> Attack.of(name, files, "card", "read", card);
       default -> Attack.of(name, files, "card", "check", card);
     };
@@ -98,10 +102,10 @@ final class FileSources {
     Map<String, Plant> files = files("study.json", quick(chance));
     List<String> words = new ArrayList<>();
     words.addAll(List.of("game", "--study", Attack.HERE + "/study.json", "--deal", "1"));
-    if (chance.oneIn(2)) {
-      words.addAll(List.of("--arm", chance.pick(seeds.harvest.names())));
+    if (!chance.oneIn(3)) {
+      words.addAll(List.of("--arm", chance.pick(WAYS)));
     }
-    if (chance.oneIn(2)) {
+    if (!chance.oneIn(3)) {
       words.addAll(List.of("--seat", "" + chance.below(4)));
     }
     return new Attack("study, a game", words, files);
@@ -160,8 +164,8 @@ final class FileSources {
           "--rules",
           rules);
     }
-    files.put("scene.txt", Plant.text(chance.pick(seeds.scenes)));
-    return asked("rules", files, chance.pick(QUICK), List.of("--rules", rules));
+    return asked(
+        "rules", files, chance.pick(seeds.scenes), chance.pick(QUICK), List.of("--rules", rules));
   }
 
   Attack player(Chance chance) {
@@ -170,17 +174,21 @@ final class FileSources {
       text = TinyStudies.PLAYER;
     }
     Map<String, Plant> files = files("player.json", text);
-    files.put("scene.txt", Plant.text(chance.pick(seeds.scenes)));
-    return asked("player", files, Attack.HERE + "/player.json", List.of());
+    return asked(
+        "player", files, chance.pick(seeds.scenes), Attack.HERE + "/player.json", List.of());
   }
 
   Attack sheet(Chance chance) {
-    Map<String, Plant> files = files("scene.txt", texts.words(chance.pick(seeds.scenes), chance));
-    return asked("sheet", files, chance.of("nearest", "newcomer", "watchful"), List.of());
+    Scene scene = chance.pick(seeds.scenes);
+    Map<String, Plant> files = files("card.json", TinyStudies.CARD);
+    Scene spoilt = new Scene(texts.words(scene.text(), chance), scene.card());
+    return asked("sheet", files, spoilt, chance.of("nearest", "newcomer", "watchful"), List.of());
   }
 
   private static Attack asked(
-      String name, Map<String, Plant> files, String player, List<String> more) {
+      String name, Map<String, Plant> files, Scene scene, String player, List<String> more) {
+    files.put("card.json", Plant.text(scene.card()));
+    files.put("scene.txt", Plant.text(scene.text()));
     List<String> words = new ArrayList<>();
     words.addAll(List.of("ask", Attack.HERE + "/scene.txt", "--card", CARD));
     words.addAll(List.of("--player", player, "--seeds", "1"));
@@ -214,7 +222,7 @@ final class FileSources {
           case 0 -> chance.bytes(chance.below(300));
           case 1 -> ByteSpoiler.packed(TinyStudies.CARD.getBytes());
           case 2 -> ByteSpoiler.spoil(TinyStudies.CARD.getBytes(), chance);
-          case 3 -> chance.pick(seeds.scenes).getBytes();
+          case 3 -> chance.pick(seeds.scenes).text().getBytes();
           default -> ByteSpoiler.spoil(TinyStudies.STUDIES.get("arms").getBytes(), chance);
         };
     Map<String, Plant> files = files("card.json", TinyStudies.CARD);

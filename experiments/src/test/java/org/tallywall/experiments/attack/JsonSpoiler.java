@@ -23,11 +23,11 @@ final class JsonSpoiler {
   /** A spoilt copy, as text. */
   String spoil(JsonTree seed, Chance chance) {
     JsonTree tree = seed.copy();
-    for (int times = 1 + chance.below(3) * chance.below(2); times > 0; times--) {
+    for (int times = chance.oneIn(4) ? 2 : 1; times > 0; times--) {
       once(tree, chance);
     }
     String text = tree.toString();
-    return chance.oneIn(12) ? letters.edit(text, chance) : text;
+    return chance.oneIn(20) ? letters.edit(text, chance) : text;
   }
 
   private void once(JsonTree root, Chance chance) {
@@ -53,7 +53,7 @@ final class JsonSpoiler {
 
   /** A number beside the one that stood there, or a text with some letters changed. */
   private String near(String text, Chance chance) {
-    if (text.startsWith("\"")) {
+    if (text.length() > 1 && text.startsWith("\"")) {
       String inside = text.substring(1, text.length() - 1);
       return "\"" + letters.edit(inside, chance) + "\"";
     }

@@ -24,6 +24,7 @@ final class Lane implements AutoCloseable {
 
   private final Path root;
   private Path folder;
+  private Keyboard keyboard;
   private ExecutorService typist;
   private volatile Thread typing;
   private int folders;
@@ -44,6 +45,7 @@ final class Lane implements AutoCloseable {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    keyboard = new Keyboard();
     typist = Executors.newSingleThreadExecutor(this::thread);
   }
 
@@ -61,7 +63,8 @@ final class Lane implements AutoCloseable {
     Capture out = new Capture();
     Capture err = new Capture();
     String[] words = attack.words(folder);
-    Future<Integer> answer = typist.submit(() -> Keyboard.type(out, err, words));
+    Keyboard own = keyboard;
+    Future<Integer> answer = typist.submit(() -> own.type(out, err, words));
     try {
       int code = answer.get(HANGS_SECONDS, TimeUnit.SECONDS);
       return new Outcome(code, out, err, null, "", before, Inventory.of(folder));

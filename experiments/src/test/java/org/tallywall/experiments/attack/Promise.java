@@ -25,6 +25,10 @@ final class Promise {
       Pattern.compile(
           "\\b(?:[a-z]\\w*\\.){2,}[A-Z]\\w+|\\b[A-Z]\\w+(?:Exception|Error)\\b"
               + "|\\.java:\\d+|(?m)^\\s+at [\\w.$/]+\\(|\\[Ljava|@[0-9a-f]{6,8}\\b");
+
+  /** What messages say as an example of a class. */
+  private static final Set<String> EXAMPLES = Set.of("my.pkg.MyPlayer");
+
   private static final Pattern CONTROL = Pattern.compile("[\\p{Cc}&&[^\\n]]");
 
   private Promise() {}
@@ -76,7 +80,7 @@ final class Promise {
     }
     Matcher name = CLASS.matcher(text);
     while (name.find()) {
-      if (!typed.contains(name.group().strip())) {
+      if (!typed.contains(name.group().strip()) && !EXAMPLES.contains(name.group())) {
         broken.add(
             "inside of the program: " + name.group().strip() + " in " + where + ": " + start(text));
         return;

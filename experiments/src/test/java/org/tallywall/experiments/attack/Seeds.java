@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.tallywall.experiments.cli.Keyboard;
 
 /** Valid files of every kind: those of the project, and results of tiny studies played here. */
 final class Seeds {
@@ -23,7 +24,7 @@ final class Seeds {
   final List<JsonTree> studies = new ArrayList<>();
   final List<JsonTree> tinyStudies = new ArrayList<>();
   final List<String> cardTables = new ArrayList<>();
-  final List<String> scenes = new ArrayList<>();
+  final List<Scene> scenes = new ArrayList<>();
   final Map<String, Map<String, Plant>> results = new LinkedHashMap<>();
   final Map<String, Map<String, Plant>> unfinished = new LinkedHashMap<>();
   final Harvest harvest = new Harvest();
@@ -41,15 +42,18 @@ final class Seeds {
       for (Map.Entry<String, String> study : new TreeMap<>(TinyStudies.STUDIES).entrySet()) {
         play(Files.createDirectories(folder.resolve(study.getKey())), study);
       }
+      cards.forEach(harvest::json);
+      studies.forEach(harvest::json);
+      harvest.json(JsonTree.read(TinyStudies.RULES)).json(JsonTree.read(TinyStudies.PLAYER));
+      scenes.forEach(scene -> harvest.text(scene.text()));
+      for (Path file : files("strategies/src/test/resources/positions", ".txt")) {
+        harvest.text(Files.readString(file));
+      }
+      cardTables.forEach(harvest::text);
+      harvest.text(TinyStudies.RACKS).done();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-    cards.forEach(harvest::json);
-    studies.forEach(harvest::json);
-    harvest.json(JsonTree.read(TinyStudies.RULES)).json(JsonTree.read(TinyStudies.PLAYER));
-    scenes.forEach(harvest::text);
-    cardTables.forEach(harvest::text);
-    harvest.text(TinyStudies.RACKS).done();
   }
 
   private void cards() throws IOException {
@@ -85,11 +89,18 @@ final class Seeds {
     return tree;
   }
 
+  /** Scenes of the short card are all there; of the long one, which takes longer to read, a few. */
   private void scenes() throws IOException {
-    for (String place : List.of("experiments/scenes", "strategies/src/test/resources/positions")) {
-      for (Path file : files(place, ".txt")) {
-        scenes.add(Files.readString(file));
-      }
+    scenes("experiments/scenes/heron-reach", "experiments/scenes/heron-reach/card.json", 1);
+    scenes("experiments/scenes/heron-reach-further", "experiments/scenes/heron-reach/card.json", 1);
+    scenes("experiments/scenes/saltmarsh-quay", "experiments/cards/saltmarsh-quay.json", 12);
+  }
+
+  private void scenes(String folder, String card, int each) throws IOException {
+    String hands = Files.readString(at(card));
+    List<Path> found = files(folder, ".txt");
+    for (int at = 0; at < found.size(); at += each) {
+      scenes.add(new Scene(Files.readString(found.get(at)), hands));
     }
   }
 
@@ -109,14 +120,15 @@ final class Seeds {
     Path out = folder.resolve("out");
     Capture said = new Capture();
     int code =
-        org.tallywall.experiments.cli.Keyboard.type(
-            new Capture(),
-            said,
-            "run",
-            folder.resolve("study.json").toString(),
-            "--out",
-            out.toString(),
-            "--without-report");
+        new Keyboard()
+            .type(
+                new Capture(),
+                said,
+                "run",
+                folder.resolve("study.json").toString(),
+                "--out",
+                out.toString(),
+                "--without-report");
     if (code != 0) {
       throw new IllegalStateException(study.getKey() + ": " + said.text());
     }

@@ -39,7 +39,7 @@ final class TextSpoiler {
   /** Changes words and lines. */
   String words(String text, Chance chance) {
     List<String> lines = new ArrayList<>(Arrays.asList(text.split("\n", -1)));
-    for (int times = 1 + chance.below(3); times > 0; times--) {
+    for (int times = chance.oneIn(4) ? 2 : 1; times > 0; times--) {
       int at = chance.below(lines.size());
       switch (chance.below(8)) {
         case 0 -> line(lines, at, chance);

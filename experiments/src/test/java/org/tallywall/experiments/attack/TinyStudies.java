@@ -32,7 +32,7 @@ final class TinyStudies {
 
   static final String RULES =
       """
-      { "wall.cold": "NO_CLAIM", "wall.hot": "PAY_ALL_IF_UNACCOUNTED", "tiles.jokers": 10, "score.discarder": 3,
+      { "wall.cold": "NO_CLAIM", "wall.hot": "PAY_ALL_IF_UNACCOUNTED", "wall.finalDiscard.claim": "ANY", "score.discarder": 3,
         "charleston.blindMax": 2, "joker.exchange": "ON", "win.mayDecline": false }
       """;
 
@@ -44,9 +44,9 @@ final class TinyStudies {
 
   static final String RACKS =
       """
-      113b 22c 57d NN RG0 FFJ
-      1133b 99d S FF RG 257c J / 333cJ
-      55d EE SS 1234b FF J
+      113b 22c 57d NN RG0 FF
+      113b 99d S FF RG / 333cJ
+      55d EE SS 1234b FF JJ
       """;
 
   /** The studies by their designs. */
