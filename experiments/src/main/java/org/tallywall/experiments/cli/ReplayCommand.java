@@ -88,15 +88,14 @@ final class ReplayCommand implements Callable<Integer> {
     ConcreteHands hands =
         new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
     String digest = hands.card().digest();
-    Catalog catalog = roster.catalog(trust.named());
     long agreed = 0;
-    boolean shown = false;
+    Optional<GameRecord> shown = Optional.empty();
     try (RecordFile records = RecordFile.open(file)) {
       for (GameRecord game = records.next(); game != null; game = records.next()) {
         if (!game.header().card().digest().equals(digest)) {
           throw otherCard(game);
         }
-        Optional<Breach> breach = Replay.check(hands, game);
+        Optional<Breach> breach = Replay.checkDealt(hands, game);
         if (breach.isPresent()) {
           console.say(breach(game, breach.get()));
           console.say(
@@ -105,9 +104,7 @@ final class ReplayCommand implements Callable<Integer> {
           return Program.FAILED;
         }
         if (html != null && game.header().game() == wanted()) {
-          Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, catalog);
-          WholeFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
-          shown = true;
+          shown = Optional.of(game);
         }
         agreed++;
       }
@@ -117,13 +114,20 @@ final class ReplayCommand implements Callable<Integer> {
     if (agreed == 0) {
       throw new WrongInputException("\"" + file + "\" holds no games");
     }
-    if (html != null && !shown) {
+    if (html != null && shown.isEmpty()) {
       throw new WrongInputException(
           "\"%s\" holds no game %s; it has %s"
               .formatted(file, wanted(), Words.count(agreed, "game", "games")));
     }
+    shown.ifPresent(game -> show(game, hands));
     console.say(Words.count(agreed, "game agrees", "games agree") + " with the rules");
     return Program.DONE;
+  }
+
+  private void show(GameRecord game, ConcreteHands hands) {
+    Catalog catalog = roster.catalog(trust.named());
+    Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, catalog);
+    WholeFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
   }
 
   private long wanted() {

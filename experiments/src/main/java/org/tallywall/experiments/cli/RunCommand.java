@@ -1,5 +1,6 @@
 package org.tallywall.experiments.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -112,7 +113,7 @@ final class RunCommand implements Callable<Integer> {
             Optional.ofNullable(deals));
     Study read = StudyFile.read(study, changes, roster.catalog(JarTrust.ALL));
     StudyPlayer.check(read);
-    Path target = out == null ? Path.of("results", read.question().name()) : out;
+    Path target = out == null ? Path.of("results", read.question().name()) : place(out);
     RunPrinter runner = new RunPrinter(console, read, workers, command());
     if (!withoutReport) {
       runner.whenComplete(folder -> report(folder, runner));
@@ -125,6 +126,11 @@ final class RunCommand implements Callable<Integer> {
     PaperOptions options =
         PaperOptions.everything(Version.text()).trusting(true).until(runner::stopWanted);
     Papers.write(target, options).forEach(remark -> console.complain("tallywall: " + remark));
+  }
+
+  /** A folder named by a way through one that is not there is where the names alone lead. */
+  private static Path place(Path named) {
+    return Files.exists(named) ? named : named.normalize();
   }
 
   private OnExisting policy() {

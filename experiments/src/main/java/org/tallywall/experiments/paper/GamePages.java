@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.record.CheckedRecords;
 import org.tallywall.core.record.GameRecord;
-import org.tallywall.core.record.RecordFile;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
@@ -41,11 +41,26 @@ final class GamePages {
   private final Results results;
   private final StudyCard card;
   private final boolean trustsJars;
+  private final List<GameRecord> games = new ArrayList<>();
+  private Optional<ConcreteHands> hands = Optional.empty();
 
   GamePages(Results results, StudyCard card, boolean trustsJars) {
     this.trustsJars = trustsJars;
     this.results = results;
     this.card = card;
+  }
+
+  /**
+   * Reads the games that get a page, and checks them against the rules; nothing is written before.
+   *
+   * @throws WrongInputException if the file of records is damaged
+   * @throws FaultyFileException if it holds something else than games by the rules
+   */
+  void read() {
+    if (records().isPresent() && card.card().isPresent()) {
+      hands = Optional.of(new ConcreteHands(card.card().get()));
+      games.addAll(games(records().get(), hands.get()));
+    }
   }
 
   /** The file of kept games, if the run kept any. */
@@ -67,22 +82,21 @@ final class GamePages {
    */
   List<Link> write(BiConsumer<String, String> writer) {
     List<Link> links = new ArrayList<>();
-    if (records().isEmpty() || card.card().isEmpty()) {
+    if (hands.isEmpty()) {
       return links;
     }
-    ConcreteHands hands = new ConcreteHands(card.card().get());
     Catalog players = players();
     WholeFile.folder(results.folder().resolve(FOLDER));
-    for (GameRecord game : games(records().get())) {
+    for (GameRecord game : games) {
       String name = "game-" + game.header().game() + ".html";
       String page =
           GamePage.text(
               game,
-              hands,
+              hands.get(),
               SeatNames.FROM_EAST,
-              Rehearsal.of(game, hands, SeatNames.FROM_EAST, players));
+              Rehearsal.of(game, hands.get(), SeatNames.FROM_EAST, players));
       writer.accept(FOLDER + "/" + name, page);
-      links.add(new Link(words(game, hands.card()), FOLDER + "/" + name));
+      links.add(new Link(words(game, hands.get().card()), FOLDER + "/" + name));
     }
     return links;
   }
@@ -123,10 +137,7 @@ final class GamePages {
   /** Ways to pages that were written before. */
   List<Link> links() {
     List<Link> links = new ArrayList<>();
-    if (records().isEmpty() || card.card().isEmpty()) {
-      return links;
-    }
-    for (GameRecord game : games(records().get())) {
+    for (GameRecord game : games) {
       String target = FOLDER + "/game-" + game.header().game() + ".html";
       if (Files.isRegularFile(results.folder().resolve(target))) {
         links.add(new Link(words(game, card.card().get()), target));
@@ -135,13 +146,15 @@ final class GamePages {
     return links;
   }
 
-  private List<GameRecord> games(Path file) {
+  private static List<GameRecord> games(Path file, ConcreteHands hands) {
     List<GameRecord> games = new ArrayList<>();
-    try (RecordFile records = RecordFile.open(file)) {
-      GameRecord game = records.next();
-      while (game != null && games.size() < MOST) {
+    try (CheckedRecords records = CheckedRecords.open(file, hands)) {
+      while (games.size() < MOST) {
+        GameRecord game = records.next();
+        if (game == null) {
+          break;
+        }
         games.add(game);
-        game = records.next();
       }
     } catch (IOException broken) {
       throw new WrongInputException(

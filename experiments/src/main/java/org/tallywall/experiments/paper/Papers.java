@@ -90,11 +90,14 @@ public final class Papers {
       throw new WrongInputException("--with-card: " + card.trouble());
     }
     List<Figure> figures = Charts.of(results);
+    GamePages games = new GamePages(results, card, options.trustJars());
+    if (options.wants(PaperFormat.GAMES) || options.wants(PaperFormat.PAGE)) {
+      games.read();
+    }
     boolean pictures = options.wants(PaperFormat.CHARTS) && charts(figures);
     if (options.wants(PaperFormat.NOTES)) {
       notes(pictures);
     }
-    GamePages games = new GamePages(results, card, options.trustJars());
     List<Link> links = options.wants(PaperFormat.GAMES) ? games.write(this::write) : games.links();
     if (options.wants(PaperFormat.GAMES) && games.records().isPresent() && card.card().isEmpty()) {
       remarks.add("no pages of games: " + card.trouble());

@@ -54,12 +54,13 @@ public final class StudyFile {
 
   private final Path file;
   private final Changes changes;
-  private final Faults faults = new Faults();
+  private final Faults faults;
   private final FieldReader fields;
   private final DesignReader designs;
 
-  private StudyFile(Path file, Changes changes, Catalog catalog, Node root) {
+  private StudyFile(Path file, Changes changes, Catalog catalog, Node root, Faults faults) {
     this.file = file;
+    this.faults = faults;
     this.changes = changes;
     this.fields = new FieldReader(root, "a study", this.faults, known());
     this.designs =
@@ -83,12 +84,12 @@ public final class StudyFile {
    * @throws FaultyFileException with all faults of the study, or of the card or rules file
    */
   public static Study read(Path file, Changes changes, Catalog catalog) {
-    Faults unreadable = new Faults();
-    Node root = LocatedJson.read(TextFile.read(file), unreadable);
+    Faults faults = new Faults();
+    Node root = LocatedJson.read(TextFile.read(file), faults);
     if (root == null) {
-      throw new FaultyFileException(file.toString(), unreadable.faults());
+      throw new FaultyFileException(file.toString(), faults.faults());
     }
-    return new StudyFile(file, changes, catalog, root).study();
+    return new StudyFile(file, changes, catalog, root, faults).study();
   }
 
   /**

@@ -6,10 +6,15 @@ import java.util.Optional;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.Shown;
 
 /** Reads what a study wants to know. */
 public final class QuestionReader {
   private static final double USUAL_CONFIDENCE = 0.95;
+
+  /** Names that cannot be those of files on Windows, whatever follows behind a dot. */
+  private static final String DEVICE = "(?i)(con|prn|aux|nul|com[0-9]|lpt[0-9])([.].*)?";
+
   private static final String NAME = "[A-Za-z0-9][A-Za-z0-9_-]{0,79}";
 
   private final FieldReader fields;
@@ -36,8 +41,14 @@ public final class QuestionReader {
         fields.fault(
             "study",
             "the name \"%s\" becomes the name of a folder; write letters a-z, digits and hyphens,"
-                    .formatted(name)
+                    .formatted(Shown.word(name))
                 + " 80 at most");
+      } else if (name.matches(DEVICE)) {
+        fields.fault(
+            "study",
+            "the name \""
+                + name
+                + "\" becomes the name of a folder, which Windows keeps for a device; write another");
       }
     }
     double confidence = fields.between("confidence", USUAL_CONFIDENCE, 0, 1);
