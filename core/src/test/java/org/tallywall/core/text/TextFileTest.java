@@ -75,6 +75,8 @@ class TextFileTest {
   @EnabledOnOs(OS.LINUX)
   void fileThatHidesItsSize_read_isReadToItsEnd() {
     assertThat(TextFile.read(Path.of("/proc/self/status"))).startsWith("Name:");
+    assertThatThrownBy(() -> TextFile.bytes(Path.of("/proc/self/status"), 10))
+        .hasMessageContaining("larger than this program reads (10 bytes)");
   }
 
   private static void refused(Path file, String why) {
