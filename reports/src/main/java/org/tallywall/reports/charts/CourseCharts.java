@@ -47,7 +47,7 @@ final class CourseCharts {
     List<String> sentences = new ArrayList<>();
     for (CsvFile.Row row : results.rows(OverallColumns.FILE)) {
       if (row.text(OverallColumns.FIGURE).equals("ended")) {
-        String part = part(row.text(OverallColumns.PART));
+        String part = part(row.words(OverallColumns.PART));
         row.ranged(OverallColumns.VALUE)
             .ifPresent(
                 share -> {

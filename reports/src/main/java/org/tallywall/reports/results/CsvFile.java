@@ -123,6 +123,20 @@ public final class CsvFile {
     }
 
     /**
+     * The words in a cell that has to be filled in this row.
+     *
+     * @param column the column
+     * @return its text, not blank
+     * @throws WrongResultsException if nothing stands there, or the file has no such column
+     */
+    public String words(Column column) {
+      if (text(column).isBlank()) {
+        throw wrong(column.name(), "nothing stands there");
+      }
+      return text(column);
+    }
+
+    /**
      * The number in a cell.
      *
      * @param column the column

@@ -18,6 +18,7 @@ public final class BranchColumns {
               "exposures",
               "Most exposures on one rack of the other players.")
           .headed("exposures on one rack")
+          .filled()
           .within(0, Limits.TILES);
 
   /** The column {@code away}. */
@@ -27,6 +28,7 @@ public final class BranchColumns {
               "tiles",
               "Tiles away of the studied player's rack; lines that can no longer be made are included.")
           .headed("tiles away")
+          .filled()
           .within(0, Limits.TILES);
 
   /** The column {@code wall}. */
@@ -36,6 +38,7 @@ public final class BranchColumns {
               "tiles",
               "Most tiles left in the wall; the situation reaches down to the next smaller one, the last to 0.")
           .headed("wall, at most")
+          .filled()
           .within(0, Limits.TILES);
 
   /** The column {@code option}. */

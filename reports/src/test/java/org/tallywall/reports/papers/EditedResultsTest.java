@@ -69,6 +69,7 @@ class EditedResultsTest {
         "round-robin | rating-differences | other | '' | nothing stands there",
         "branch | branch | p-holm | -0.1 | -0.1 is out of range",
         "branch | branch | away | x | \"x\" is no number",
+        "branch | branch | wall | '' | nothing stands there",
         "branch | branch | option | '' | nothing stands there",
       })
   void cell_thatCannotBe_isNamed(
@@ -103,6 +104,13 @@ class EditedResultsTest {
         files,
         file + ".csv\", line 1: the column \"" + second + "\" is missing",
         "play the study again");
+  }
+
+  @Test
+  void end_withoutItsPartOfTheWall_isRefused() throws IOException {
+    Map<String, String> files = RealResults.files("table");
+    files.compute("overall.csv", (file, text) -> text.replaceFirst("(?m)^ended,[^,]*,", "ended,,"));
+    refused("table", files, "overall.csv\", line ", "column part: nothing stands there");
   }
 
   @Test
