@@ -14,7 +14,7 @@ public final class DefenceColumns {
 
   /** The column {@code baseline}. */
   public static final Column BASELINE =
-      Column.text("baseline", "The way that it is compared with.").headed("compared with").filled();
+      Column.text("baseline", "The way that it is compared with.").headed("compared with");
 
   /** The column {@code step}. */
   public static final Column STEP =
@@ -53,7 +53,7 @@ public final class DefenceColumns {
           .headed("deals with such a game");
 
   /** The column {@code measure}. */
-  public static final Column MEASURE = Column.text("measure", "What is measured.").filled();
+  public static final Column MEASURE = Column.text("measure", "What is measured.");
 
   /** The column {@code unit}. */
   public static final Column UNIT =
