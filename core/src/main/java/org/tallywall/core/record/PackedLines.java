@@ -39,13 +39,17 @@ final class PackedLines extends InflaterInputStream {
   }
 
   private void header() throws IOException {
-    int[] first = new int[10];
-    for (int at = 0; at < first.length; at++) {
-      first[at] = next(in);
+    for (int wanted : new int[] {0x1f, 0x8b, 8}) {
+      if (next(in) != wanted) {
+        throw new ZipException("not packed with gzip");
+      }
     }
-    int flags = first[3];
-    if (first[0] != 0x1f || first[1] != 0x8b || first[2] != 8 || flags > KNOWN_FLAGS) {
+    int flags = next(in);
+    if (flags > KNOWN_FLAGS) {
       throw new ZipException("not packed with gzip");
+    }
+    for (int left = 6; left > 0; left--) {
+      next(in);
     }
     if ((flags & EXTRA) != 0) {
       for (int left = next(in) + 256 * next(in); left > 0; left--) {

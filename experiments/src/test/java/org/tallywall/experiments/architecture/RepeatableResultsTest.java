@@ -2,6 +2,7 @@ package org.tallywall.experiments.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
@@ -11,12 +12,20 @@ import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethodCall;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Where results are made there is no chance without a key, no clock, no locale, no loose order. */
@@ -42,7 +51,6 @@ class RepeatableResultsTest {
   private static final Set<String> BY_LOCALE =
       Set.of(
           "java.lang.String.format",
-          "java.lang.String.formatted",
           "java.lang.String.toLowerCase",
           "java.lang.String.toUpperCase",
           "java.io.PrintStream.format",
@@ -96,8 +104,7 @@ class RepeatableResultsTest {
 
   /**
    * Whatever is said anywhere is said in no language of the machine: messages stand in results,
-   * records and pages, too. {@code formatted} has no form that takes a locale; {@code
-   * String.format(Locale.ROOT, …)} has, and plain concatenation needs none.
+   * records and pages, too.
    */
   @Test
   void classes_dependOnNoLocale() {
@@ -119,6 +126,32 @@ class RepeatableResultsTest {
         .dependOnClassesThat()
         .areAssignableTo(java.util.ResourceBundle.class)
         .check(CLASSES);
+  }
+
+  /**
+   * {@code formatted} has no form that takes a locale, and writes {@code %d} with the digits of the
+   * machine's; {@code %s} writes every number as Java does everywhere.
+   */
+  @Test
+  void sources_formatNumbersInNoLanguage() throws IOException {
+    Pattern number = Pattern.compile("%[-#+ 0,(]*[0-9]*([.][0-9]+)?[bBhHcCdoxXeEfgGaAtT]");
+    Pattern literal = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
+    List<String> found = new ArrayList<>();
+    for (String module : List.of("core", "strategies", "reports", "experiments")) {
+      try (Stream<Path> files = Files.walk(Path.of("..", module, "src/main/java"))) {
+        for (Path file : files.filter(path -> path.toString().endsWith(".java")).toList()) {
+          String text = Files.readString(file);
+          Matcher quoted = literal.matcher(text);
+          while (quoted.find()) {
+            String before = text.substring(Math.max(0, quoted.start() - 120), quoted.start());
+            if (number.matcher(quoted.group()).find() && !before.contains("Locale.ROOT")) {
+              found.add(file.getFileName() + ": " + quoted.group());
+            }
+          }
+        }
+      }
+    }
+    assertThat(found).isEmpty();
   }
 
   private static boolean goesByLocale(JavaAccess<?> access) {

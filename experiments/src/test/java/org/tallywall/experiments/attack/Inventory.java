@@ -2,6 +2,7 @@ package org.tallywall.experiments.attack;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -28,7 +29,7 @@ final class Inventory {
           @Override
           public FileVisitResult visitFile(Path file, BasicFileAttributes is) throws IOException {
             String name = name(root, file);
-            found.put(name, name.startsWith(Attack.ELSEWHERE) ? Files.readString(file) : kind(is));
+            found.put(name, name.startsWith(Attack.ELSEWHERE) ? content(file, is) : kind(is));
             return FileVisitResult.CONTINUE;
           }
         });
@@ -37,6 +38,12 @@ final class Inventory {
 
   private static String name(Path root, Path file) {
     return root.relativize(file).toString();
+  }
+
+  private static String content(Path file, BasicFileAttributes is) throws IOException {
+    return is.isRegularFile()
+        ? new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1)
+        : kind(is);
   }
 
   private static String kind(BasicFileAttributes is) {

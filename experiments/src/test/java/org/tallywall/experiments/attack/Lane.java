@@ -18,7 +18,7 @@ import org.tallywall.experiments.cli.Keyboard;
 /** Puts one attack after another to the program in this process. */
 final class Lane implements AutoCloseable {
   /** Only what hangs takes so long, on however busy a machine. */
-  private static final long HANGS_SECONDS = 60;
+  private static final long HANGS_SECONDS = Long.getLong("attack.hangs", 60);
 
   private static final int FRAMES = 12;
 

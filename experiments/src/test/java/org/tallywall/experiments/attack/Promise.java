@@ -26,6 +26,9 @@ final class Promise {
           "\\b(?:[a-z]\\w*\\.){2,}[A-Z]\\w+|\\b[A-Z]\\w+(?:Exception|Error)\\b"
               + "|\\.java:\\d+|(?m)^\\s+at [\\w.$/]+\\(|\\[Ljava|@[0-9a-f]{6,8}\\b");
 
+  /** Commands that write one whole paper after another. */
+  private static final Set<String> PAPERS = Set.of("report", "replay");
+
   /** What messages say as an example of a class. */
   private static final Set<String> EXAMPLES = Set.of("my.pkg.MyPlayer");
 
@@ -107,6 +110,9 @@ final class Promise {
     Map<String, String> before = outcome.before();
     Map<String, String> after = outcome.after();
     for (String name : after.keySet()) {
+      if (name.startsWith(Attack.ELSEWHERE) && !before.containsKey(name)) {
+        broken.add("elsewhere: " + name + " is new");
+      }
       if (name.endsWith(".part") && !attack.files().containsKey(name)) {
         broken.add("half-written: " + name);
       }
@@ -117,10 +123,21 @@ final class Promise {
             broken.add("elsewhere: " + name + " is changed or gone");
           }
         });
-    if (outcome.code() == WRONG_INPUT && !before.keySet().equals(after.keySet())) {
-      Set<String> differ = new TreeSet<>(before.keySet());
-      differ.addAll(after.keySet());
-      differ.removeIf(name -> before.containsKey(name) && after.containsKey(name));
+    if (outcome.code() == WRONG_INPUT) {
+      refused(attack, before, after, broken);
+    }
+  }
+
+  /** Nothing is deleted and no folder is new; papers that were finished before may stay. */
+  private static void refused(
+      Attack attack, Map<String, String> before, Map<String, String> after, List<String> broken) {
+    boolean papers = !attack.words().isEmpty() && PAPERS.contains(attack.words().get(0));
+    Set<String> differ = new TreeSet<>(before.keySet());
+    differ.removeAll(after.keySet());
+    after.keySet().stream()
+        .filter(name -> !before.containsKey(name) && (name.endsWith("/") || !papers))
+        .forEach(differ::add);
+    if (!differ.isEmpty()) {
       broken.add("refused, yet written or deleted: " + start(differ.toString()));
     }
   }

@@ -3,10 +3,10 @@ package org.tallywall.strategies.jar;
 import java.io.ByteArrayInputStream;
 import java.io.DataInputStream;
 import java.io.IOException;
-import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Looks into a class file for calls that end the whole program. A run that a player ended in this
@@ -29,10 +29,10 @@ final class EndingCalls {
   private static final int METHOD = 10;
   private static final int NAME_AND_TYPE = 12;
 
-  private final Map<Integer, String> texts = new HashMap<>();
-  private final Map<Integer, Integer> classes = new HashMap<>();
-  private final Map<Integer, Integer> names = new HashMap<>();
-  private final Map<Integer, int[]> methods = new HashMap<>();
+  private final Map<Integer, String> texts = new TreeMap<>();
+  private final Map<Integer, Integer> classes = new TreeMap<>();
+  private final Map<Integer, Integer> names = new TreeMap<>();
+  private final Map<Integer, int[]> methods = new TreeMap<>();
 
   private EndingCalls() {}
 
