@@ -161,6 +161,11 @@ class MessagesInAnyLanguageTest {
       said.add(String.valueOf(Replay.check(game.hands(), altered)));
     }
     said.add(String.valueOf(Replay.checkDealt(game.hands(), record)));
+    List<Integer> wall = new ArrayList<>(record.wall());
+    wall.set(wall.size() - 1, (wall.get(wall.size() - 1) + 1) % 36);
+    GameRecord other =
+        new GameRecord(record.header(), wall, record.dice(), record.events(), record.end());
+    said.add(String.valueOf(Replay.check(game.hands(), other)));
     for (String wrong : List.of("\"size\":9", "\"size\":4,\"sIze\":1", "\"size\":1e999")) {
       said.add(message(() -> RecordReader.read("line 7", line.replace("\"size\":4", wrong))));
     }
