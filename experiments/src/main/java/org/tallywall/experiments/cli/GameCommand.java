@@ -9,6 +9,7 @@ import java.util.concurrent.Callable;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.RecordJson;
+import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.Commentary;
 import org.tallywall.experiments.page.GamePage;
@@ -130,7 +131,9 @@ final class GameCommand implements Callable<Integer> {
     List<String> four = Arrays.stream(names.split(",", -1)).map(String::strip).toList();
     if (four.size() != 4 || four.stream().anyMatch(String::isEmpty)) {
       throw new WrongInputException(
-          "--names takes four names with commas between, East first; not \"" + names + "\"");
+          "--names takes four names with commas between, East first; not \""
+              + Shown.word(names)
+              + "\"");
     }
     return new SeatNames(four);
   }

@@ -15,6 +15,7 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.GameRecorder;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.deals.RecordHeaders;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.design.StudyGame;
@@ -159,7 +160,9 @@ record OneGame(
     List<String> names = Arrays.stream(text.split(",", -1)).map(String::strip).toList();
     if (names.size() != 4) {
       throw new WrongInputException(
-          "--players takes four players with commas between, East first; not \"" + text + "\"");
+          "--players takes four players with commas between, East first; not \""
+              + Shown.word(text)
+              + "\"");
     }
     return names.stream().map(name -> PlayerWord.read(name, catalog)).toList();
   }

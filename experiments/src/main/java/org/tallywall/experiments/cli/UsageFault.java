@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.tallywall.core.text.Nearest;
+import org.tallywall.core.text.Shown;
 import picocli.CommandLine;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.ParameterException;
@@ -11,6 +12,8 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Says in one line what is wrong with the words that were typed. */
 final class UsageFault {
+  private static final int LONGEST = 400;
+
   private UsageFault() {}
 
   static String text(ParameterException wrong) {
@@ -22,8 +25,17 @@ final class UsageFault {
     }
     String message = wrong.getMessage();
     int end = message.indexOf('\n');
-    String line = end < 0 ? message : message.substring(0, end);
+    String line = brief(end < 0 ? message : message.substring(0, end));
     return line.isEmpty() ? line : Character.toLowerCase(line.charAt(0)) + line.substring(1);
+  }
+
+  /** A message of the library of commands may repeat words of any length. */
+  private static String brief(String message) {
+    return message.length() <= LONGEST
+        ? message
+        : message.substring(0, LONGEST / 2)
+            + " … "
+            + message.substring(message.length() - LONGEST / 2);
   }
 
   private static String missing(MissingParameterException missing) {
@@ -50,12 +62,12 @@ final class UsageFault {
     }
     List<String> names = new ArrayList<>(command.getSubcommands().keySet());
     return names.isEmpty()
-        ? "\"" + word + "\" is too much; put a name that holds blanks between quotes"
+        ? "\"" + Shown.word(word) + "\" is too much; put a name that holds blanks between quotes"
         : unknown("command", word, names);
   }
 
   private static String unknown(String what, String word, List<String> known) {
     return "there is no %s \"%s\"; the nearest is \"%s\" (known: %s)"
-        .formatted(what, word, Nearest.of(word, known), String.join(", ", known));
+        .formatted(what, Shown.word(word), Nearest.of(word, known), String.join(", ", known));
   }
 }

@@ -17,7 +17,6 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.Manifest;
-import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
@@ -86,7 +85,6 @@ final class GamePages {
       return links;
     }
     Catalog players = players();
-    WholeFile.folder(results.folder().resolve(FOLDER));
     for (GameRecord game : games) {
       String name = "game-" + game.header().game() + ".html";
       String page =

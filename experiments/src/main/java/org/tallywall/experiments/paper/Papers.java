@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.tallywall.experiments.error.StoppedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.store.PaperShelf;
-import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.charts.Charts;
 import org.tallywall.reports.console.ConsoleWriter;
@@ -121,7 +120,6 @@ public final class Papers {
 
   /** Draws the charts; false where this machine cannot draw PNG pictures. */
   private boolean charts(List<Figure> figures) {
-    WholeFile.folder(results.folder().resolve(CHARTS));
     boolean drawn = true;
     for (Figure figure : figures) {
       String stem = figure.caption().stem();

@@ -66,6 +66,7 @@ public final class PaperShelf {
         if (there.isPresent() && isEdited(name, there.get())) {
           keep(name);
         }
+        WholeFile.folder(file.getParent());
         WholeFile.write(file, bytes);
       }
     } catch (IOException e) {

@@ -134,7 +134,7 @@ class RepeatableResultsTest {
    */
   @Test
   void sources_formatNumbersInNoLanguage() throws IOException {
-    Pattern number = Pattern.compile("%[-#+ 0,(]*[0-9]*([.][0-9]+)?[bBhHcCdoxXeEfgGaAtT]");
+    Pattern number = Pattern.compile("%[-#+0,(]*[0-9]*([.][0-9]+)?[bBhHcCdoxXeEfgGaAtT]");
     Pattern literal = Pattern.compile("\"(?:[^\"\\\\]|\\\\.)*\"");
     List<String> found = new ArrayList<>();
     for (String module : List.of("core", "strategies", "reports", "experiments")) {

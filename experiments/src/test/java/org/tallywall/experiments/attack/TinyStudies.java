@@ -33,7 +33,7 @@ final class TinyStudies {
   static final String RULES =
       """
       { "wall.cold": "NO_CLAIM", "wall.hot": "PAY_ALL_IF_UNACCOUNTED", "wall.finalDiscard.claim": "ANY", "score.discarder": 3,
-        "score.selfDrawn": 2, "joker.exchange": "ON", "win.mayDecline": false }
+        "score.selfDrawn": 1, "joker.exchange": "ON", "win.mayDecline": false }
       """;
 
   static final String PLAYER =
