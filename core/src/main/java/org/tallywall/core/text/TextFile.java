@@ -57,7 +57,8 @@ public final class TextFile {
         }
       }
       throw unusable(
-          file, "the file is larger than this program reads (" + size(most) + "); is it this one?");
+          file,
+          "the file is larger than this program reads (" + size(most) + "); is it the right one?");
     } catch (NoSuchFileException missing) {
       throw unusable(file, "there is no such file; check its name and folder");
     } catch (IOException unreadable) {
