@@ -61,6 +61,8 @@ final class JsonTrouble {
       return "a text holds a line end or a control character; close its quote in the same line";
     } else if (message.contains("escape")) {
       return "a backslash in a text begins no known sign; write two for a backslash";
+    } else if (message.contains("surrogate")) {
+      return "a field's name holds half a character; take it out or write it whole";
     } else if (message.startsWith("Invalid numeric value")) {
       return "a number is written wrongly; write it as in 25";
     } else if (message.contains("nesting depth")) {

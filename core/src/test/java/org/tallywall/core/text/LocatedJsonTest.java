@@ -130,7 +130,11 @@ class LocatedJsonTest {
             new Fault(
                 1, 7, "", "\"x\\u{d800}y\" holds half a character; take it out or write it whole"),
             new Fault(
-                2, 2, "", "\"\\u{dc00}\" holds half a character; take it out or write it whole"));
+                2,
+                9,
+                "",
+                "this is not JSON: a field's name holds half a character; take it out or write it"
+                    + " whole"));
   }
 
   @Test

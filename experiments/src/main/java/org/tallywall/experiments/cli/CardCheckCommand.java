@@ -37,8 +37,8 @@ final class CardCheckCommand implements Callable<Integer> {
     if (!reading.faults().isEmpty()) {
       reading.faults().forEach(fault -> console.complain(fault.text(reading.file())));
       reading.warnings().forEach(warning -> console.complain(warning(reading, warning)));
-      if (reading.faults().size() > 1) {
-        console.complain(Words.count(reading.faults().size(), "fault", "faults"));
+      if (reading.faultCount() > 1) {
+        console.complain(Words.count(reading.faultCount(), "fault", "faults"));
       }
       return Program.WRONG_INPUT;
     }

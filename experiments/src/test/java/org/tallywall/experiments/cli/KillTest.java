@@ -50,8 +50,8 @@ class KillTest {
 
   @Test
   @Tag("long")
-  void fiftyKills_resumed_giveTheBytesOfAnUndisturbedRun() throws Exception {
-    killAndResume(50, 15_000, 1_200);
+  void hundredKills_resumed_giveTheBytesOfAnUndisturbedRun() throws Exception {
+    killAndResume(100, 15_000, 1_200);
   }
 
   private void killAndResume(int kills, int deals, int mostMillis) throws Exception {
