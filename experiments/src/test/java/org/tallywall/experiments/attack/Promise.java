@@ -21,6 +21,12 @@ final class Promise {
   private static final int LONGEST_LINE = 20_000;
   private static final int SHOWN = 160;
 
+  /** At the beginning of a line, for elsewhere it may be what the input said. */
+  private static final Pattern FAULT =
+      Pattern.compile("(?m)^tallywall: the program met a fault of its own");
+
+  private static final Pattern MEMORY = Pattern.compile("(?m)^(tallywall: )?not enough memory");
+
   private static final Pattern CLASS =
       Pattern.compile(
           "\\b(?:[a-z]\\w*\\.){2,}[A-Z]\\w+|\\b[A-Z]\\w+(?:Exception|Error)\\b"
@@ -61,10 +67,10 @@ final class Promise {
     if (!CODES.contains(outcome.code())) {
       broken.add("exit code: " + outcome.code());
     }
-    if (err.contains("fault of its own")) {
+    if (FAULT.matcher(err).find()) {
       broken.add("fault of its own: " + start(err));
     }
-    if (err.contains("not enough memory")) {
+    if (MEMORY.matcher(err).find()) {
       broken.add("memory: " + start(err));
     }
     if (outcome.code() != 0 && err.isBlank() && out.isBlank()) {
