@@ -158,7 +158,7 @@ final class VerifyCommand implements Callable<Integer> {
     } else if (cause instanceof Error error) {
       throw error;
     }
-    return (RuntimeException) cause;
+    return cause instanceof RuntimeException broken ? broken : new IllegalStateException(cause);
   }
 
   private int report(

@@ -2,11 +2,16 @@ package org.tallywall.experiments.night;
 
 import java.util.Arrays;
 import java.util.concurrent.Callable;
+import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.run.Block;
-import org.tallywall.experiments.run.BlockPlayer;
+import org.tallywall.experiments.run.BlockResult;
+import org.tallywall.experiments.run.Patient;
 import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.RunEndingPlayerException;
+import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.store.BlockStore;
 import org.tallywall.experiments.store.Checkpoint;
+import org.tallywall.experiments.study.Study;
 
 /**
  * Plays a block once more and compares what comes out with what is stored.
@@ -47,6 +52,18 @@ public record BlockCheck(ReadyStudy ready, BlockStore store, Block block)
     }
   }
 
+  /** The block played once more; its players are waited for no longer than in a run. */
+  private BlockResult played() {
+    Pulse pulse = new Pulse();
+    Study study = ready.study();
+    RunLimits limits = RunLimits.of(1, study.extent().patience().decisionSeconds());
+    try {
+      return Patient.wait(pulse, limits, () -> ready.player(pulse).play(block, ready.state()));
+    } catch (RunEndingPlayerException end) {
+      throw new FailedException(new FaultWords(study).ended(end, study.source().study()), end);
+    }
+  }
+
   @Override
   public Finding call() {
     Checkpoint.Reading stored = store.read(block);
@@ -57,8 +74,7 @@ public record BlockCheck(ReadyStudy ready, BlockStore store, Block block)
         default -> Finding.DAMAGED;
       };
     }
-    BlockPlayer player = ready.player(new Pulse());
-    byte[] again = ready.codec().bytes(player.play(block, ready.state()));
+    byte[] again = ready.codec().bytes(played());
     return Arrays.equals(again, stored.content()) ? Finding.SAME : Finding.DIFFERENT;
   }
 }
