@@ -27,6 +27,7 @@ final class RunPrinter implements RunListener {
   private Consumer<Path> completed = folder -> {};
   private ProgressPrinter progress;
   private volatile boolean stopWanted;
+  private volatile boolean papers;
 
   RunPrinter(Console console, Study study, int threads, List<String> command) {
     this(console, study, threads, System::nanoTime, command);
@@ -105,6 +106,7 @@ final class RunPrinter implements RunListener {
 
   @Override
   public void complete(Path folder) {
+    papers = true;
     completed.accept(folder);
   }
 
@@ -113,7 +115,9 @@ final class RunPrinter implements RunListener {
     @Override
     public void stop(int times) {
       stopWanted = true;
-      if (times == 1) {
+      if (papers) {
+        console.complain("tallywall: stopping after the paper being made ...");
+      } else if (times == 1) {
         runner.state().stop();
         console.complain(
             "tallywall: stopping as soon as the blocks being played are finished; Ctrl-C once more"

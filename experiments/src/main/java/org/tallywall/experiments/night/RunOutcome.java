@@ -4,7 +4,7 @@ package org.tallywall.experiments.night;
  * How the run of a study went that did not fail.
  *
  * @param end how it ended
- * @param deals how many deals are done
+ * @param deals how many deals are done; where it was stopped, those that are kept
  */
 public record RunOutcome(End end, long deals) {
   /** How a run can end. */

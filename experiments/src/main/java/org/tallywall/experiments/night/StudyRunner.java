@@ -247,7 +247,7 @@ public final class StudyRunner {
 
   private RunOutcome stopped(RunFolder folder) {
     deleteRecords(folder);
-    if (state.done() > 0) {
+    if (state.kept() > 0) {
       folder.stopped(merged.done());
     }
     return outcome(RunOutcome.End.STOPPED);
@@ -286,6 +286,6 @@ public final class StudyRunner {
   }
 
   private RunOutcome outcome(RunOutcome.End end) {
-    return new RunOutcome(end, state.done());
+    return new RunOutcome(end, end == RunOutcome.End.STOPPED ? state.kept() : state.done());
   }
 }

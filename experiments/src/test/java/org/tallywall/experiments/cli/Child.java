@@ -52,6 +52,13 @@ final class Child implements AutoCloseable {
     }
   }
 
+  /** Waits until a folder is there, or the process ends. */
+  void awaitFolder(Path awaited) throws InterruptedException {
+    while (process.isAlive() && !Files.isDirectory(awaited)) {
+      Thread.sleep(5);
+    }
+  }
+
   static int blocks(Path results) throws IOException {
     Path blocks = results.resolve("blocks");
     if (!Files.isDirectory(blocks)) {

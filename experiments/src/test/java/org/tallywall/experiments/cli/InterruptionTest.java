@@ -10,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** A run that is told to end finishes and keeps what it is playing, and says how to go on. */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "there are no such signals")
@@ -58,6 +60,53 @@ class InterruptionTest {
       assertThat(child.end()).isEqualTo(130);
       assertThat(child.errors()).contains("tallywall: stopping as soon as the blocks");
       assertStopped(child);
+    }
+  }
+
+  /** The second one leaves the blocks being played; those that are whole stay. */
+  @Test
+  void controlC_twice_keepsTheBlocksThatAreWhole() throws Exception {
+    try (Child child = started()) {
+      child.signal("INT");
+      child.signal("INT");
+
+      assertThat(child.end()).isEqualTo(130);
+      assertStopped(child);
+      String kept = child.errors().replaceAll("(?s).*stopped after ([0-9,]+) of .*", "$1");
+      assertThat(Integer.parseInt(kept.replace(",", ""))).isEqualTo(500 * Child.blocks(results));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"TERM", "HUP"})
+  void requestToEnd_doesTheSameAsControlC(String signal) throws Exception {
+    try (Child child = started()) {
+      child.signal(signal);
+
+      assertThat(child.end()).isEqualTo(130);
+      assertStopped(child);
+    }
+  }
+
+  @Test
+  void controlC_whilePapersAreMade_leavesNoHalfPaper() throws Exception {
+    Cards.write(folder, "look.json", STUDY.replace("100000000", "500"));
+    try (Child child = Child.start(folder, "run", "look.json")) {
+      child.awaitFolder(results.resolve("charts"));
+      child.signal("INT");
+
+      if (child.end() == 130) {
+        assertThat(child.errors())
+            .contains("stopped while papers were made; all numbers are there")
+            .doesNotContain("blocks being played");
+        assertThat(results.resolve("report.html")).doesNotExist();
+      } else {
+        assertThat(results.resolve("report.html")).exists();
+      }
+      assertThat(child.errors()).doesNotContain("fault of its own");
+      try (var files = Files.walk(results)) {
+        assertThat(files.filter(file -> file.toString().endsWith(".part"))).isEmpty();
+      }
     }
   }
 
