@@ -38,9 +38,9 @@ final class LineMaker {
    * @return the line, or null where it has a fault
    */
   static Line make(LineDraft draft, CardRoom room, Faults faults) {
-    int before = faults.count();
+    int before = faults.findings();
     Line line = new LineMaker(draft, room, faults).line();
-    return faults.count() == before ? line : null;
+    return faults.findings() == before ? line : null;
   }
 
   private Line line() {

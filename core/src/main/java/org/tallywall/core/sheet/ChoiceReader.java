@@ -29,10 +29,10 @@ final class ChoiceReader {
 
   /** Reads what stands behind {@code expect} or {@code never}; null where it has a fault. */
   static Written read(SheetLine line, Faults faults) {
-    int before = faults.count();
+    int before = faults.findings();
     WordReader words = new WordReader(line.name(), line.rest(), faults);
     List<MovePattern> moves = new ChoiceReader(words, faults).moves();
-    return faults.count() > before
+    return faults.findings() > before
         ? null
         : new Written(new Choice(line.text(), moves), moves, line.name());
   }
@@ -40,9 +40,9 @@ final class ChoiceReader {
   private List<MovePattern> moves() {
     List<MovePattern> moves = new ArrayList<>();
     do {
-      int before = faults.count();
+      int before = faults.findings();
       moves.add(move());
-      if (faults.count() > before) {
+      if (faults.findings() > before) {
         return moves;
       }
     } while (words.take(THEN));

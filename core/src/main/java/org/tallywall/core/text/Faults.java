@@ -12,6 +12,7 @@ public final class Faults {
   private final TopFaults faults = new TopFaults("faults");
   private final TopFaults warnings = new TopFaults("warnings");
   private final Set<Place> unreadable = new LinkedHashSet<>();
+  private int findings;
 
   /** No fault yet. */
   public Faults() {}
@@ -24,6 +25,7 @@ public final class Faults {
    * @param message what is wrong and what to write instead
    */
   public void fault(Place at, String id, String message) {
+    findings++;
     if (unreadable.contains(at)) {
       return;
     }
@@ -79,6 +81,17 @@ public final class Faults {
    */
   public int count() {
     return faults.count();
+  }
+
+  /**
+   * How often something was found wrong, also where the fault noted before at the same place says
+   * enough. Whoever reads a part compares it before and after: the part is good where it is the
+   * same.
+   *
+   * @return 0 or more
+   */
+  public int findings() {
+    return findings;
   }
 
   /**

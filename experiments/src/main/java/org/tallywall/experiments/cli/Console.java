@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.tallywall.experiments.error.FailedException;
 
 /** Where the program writes: results to standard output, everything else to standard error. */
 final class Console {
   private static final int USUAL_WIDTH = 100;
+  private static final int LONGEST_MESSAGE = 10_000;
   private static final int LEAST_WIDTH = 60;
   private static final int MOST_WIDTH = 160;
 
@@ -127,10 +129,19 @@ final class Console {
     err.flush();
   }
 
+  /** A message may repeat names of any length; nobody reads more of them than this. */
+  private static String brief(String line) {
+    return line.length() <= LONGEST_MESSAGE
+        ? line
+        : line.substring(0, LONGEST_MESSAGE / 2)
+            + " … "
+            + line.substring(line.length() - LONGEST_MESSAGE / 2);
+  }
+
   /** Prints a message. */
   void complain(String line) {
     out.flush();
-    err.print(line);
+    err.print(line.lines().map(Console::brief).collect(Collectors.joining("\n")));
     err.print('\n');
     err.flush();
   }

@@ -137,7 +137,7 @@ final class CommandSource {
       case 5 -> words.add(at, chance.pick(dictionary));
       case 6 -> words.set(at, chance.pick(dictionary));
       case 7 -> Collections.swap(words, at, chance.below(words.size()));
-      default -> words.addAll(Collections.nCopies(chance.oneIn(9) ? 2_000 : 3, words.get(at)));
+      default -> words.addAll(Collections.nCopies(chance.oneIn(9) ? 200 : 3, words.get(at)));
     }
   }
 

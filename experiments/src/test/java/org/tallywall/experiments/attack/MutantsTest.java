@@ -17,7 +17,7 @@ class MutantsTest {
   /** About what is put in ten minutes on two slow processors. */
   private static final int AT_LENGTH = 200_000;
 
-  private static final int QUICKLY = 4_000;
+  private static final int QUICKLY = 2_000;
 
   @TempDir Path folder;
 

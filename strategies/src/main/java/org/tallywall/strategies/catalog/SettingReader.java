@@ -30,9 +30,9 @@ final class SettingReader {
 
   /** The player, or null where a setting has a fault. */
   PlayerSpec read(Node.Fields fields) {
-    int before = faults.count();
+    int before = faults.findings();
     group("", fields);
-    return faults.count() > before ? null : new PlayerSpec(type, changed);
+    return faults.findings() > before ? null : new PlayerSpec(type, changed);
   }
 
   private void group(String prefix, Node.Fields fields) {

@@ -34,7 +34,7 @@ final class BranchReader {
 
   /** The design, or null where it has a fault. */
   BranchDesign read() {
-    int before = faults.count();
+    int before = faults.findings();
     PlayersReader common = new PlayersReader(study, faults, catalog);
     List<Integer> seats = common.seats();
     PlayerSpec others = study.has("others") ? common.others() : null;
@@ -42,14 +42,14 @@ final class BranchReader {
     fields.require("at", "the kind of decision, \"discard\" or \"claim\"");
     fields.require("when", "how positions are sorted, as in \"when\": {\"away\": [2, 3, 4]}");
     fields.require("options", "what is tried, as in \"options\": [\"own-need\", \"safest\"]");
-    if (faults.count() > before) {
+    if (faults.findings() > before) {
       return null;
     }
     PlayerSpec player = common.honest(fields.node("player"));
     BranchMoment moment = moment();
     Cells cells = cells();
     List<BranchOption> options = options(moment);
-    return faults.count() > before
+    return faults.findings() > before
         ? null
         : new BranchDesign(
             moment, cells, line(), options, player, others == null ? player : others, seats);

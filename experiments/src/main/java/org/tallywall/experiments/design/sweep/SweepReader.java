@@ -37,7 +37,7 @@ final class SweepReader {
 
   /** The design, or null where it has a fault. */
   SweepDesign read() {
-    int before = faults.count();
+    int before = faults.findings();
     PlayersReader common = new PlayersReader(study, faults, catalog);
     PlayerSpec others = common.others();
     List<Integer> seats = common.seats();
@@ -46,7 +46,7 @@ final class SweepReader {
     fields.require("setting", "the setting's name, as in \"setting\": \"aim.targets\"");
     fields.require("values", "its values, as in \"values\": [1, 2, 3]");
     fields.require("baseline", "the value that the others are compared with");
-    if (faults.count() > before) {
+    if (faults.findings() > before) {
       return null;
     }
     PlayerSpec player = common.honest(fields.node("player"));
@@ -60,7 +60,7 @@ final class SweepReader {
     if (baseline != null && at < 0) {
       fields.fault("baseline", "the value compared with must be one of \"values\"");
     }
-    if (faults.count() > before) {
+    if (faults.findings() > before) {
       return null;
     }
     List<Arm> arms = new ArrayList<>();
