@@ -12,8 +12,6 @@ import picocli.CommandLine.UnmatchedArgumentException;
 
 /** Says in one line what is wrong with the words that were typed. */
 final class UsageFault {
-  private static final int LONGEST = 400;
-
   private UsageFault() {}
 
   static String text(ParameterException wrong) {
@@ -25,17 +23,8 @@ final class UsageFault {
     }
     String message = wrong.getMessage();
     int end = message.indexOf('\n');
-    String line = brief(end < 0 ? message : message.substring(0, end));
+    String line = end < 0 ? message : message.substring(0, end);
     return line.isEmpty() ? line : Character.toLowerCase(line.charAt(0)) + line.substring(1);
-  }
-
-  /** A message of the library of commands may repeat words of any length. */
-  private static String brief(String message) {
-    return message.length() <= LONGEST
-        ? message
-        : message.substring(0, LONGEST / 2)
-            + " … "
-            + message.substring(message.length() - LONGEST / 2);
   }
 
   private static String missing(MissingParameterException missing) {
