@@ -51,6 +51,6 @@ final class Values {
 
   private static TypeConversionException notWhole(String text) {
     return new TypeConversionException(
-        "\"" + text + "\" is not a whole number, 0 or more; write digits only, as in 2500");
+        "\"" + text + "\" is not a whole number; write digits only, as in 2500");
   }
 }

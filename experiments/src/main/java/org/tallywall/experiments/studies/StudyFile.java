@@ -21,6 +21,7 @@ import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.design.DesignKind;
 import org.tallywall.experiments.design.DesignReader;
 import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.study.Bounds;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
 import org.tallywall.experiments.study.Measure;
@@ -151,7 +152,7 @@ public final class StudyFile {
   private Patience patience() {
     Patience usual = Patience.USUAL;
     return new Patience(
-        fields.whole("faults-borne", usual.faultsBorne(), 0, Extent.MOST_DEALS),
+        fields.whole("faults-borne", usual.faultsBorne(), 0, Bounds.MOST_FAULTS),
         fields.whole("decision-seconds", usual.decisionSeconds(), 1, Patience.MOST_SECONDS));
   }
 

@@ -14,5 +14,8 @@ public final class Bounds {
   /** Most situations that a study of a branch tells apart. */
   public static final int MOST_SITUATIONS = 2_500;
 
+  /** Most deals that may be set aside; a run in which players spoil more says nothing of them. */
+  public static final long MOST_FAULTS = 10_000;
+
   private Bounds() {}
 }
