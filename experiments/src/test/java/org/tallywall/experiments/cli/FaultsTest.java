@@ -67,6 +67,22 @@ class FaultsTest {
   }
 
   @Test
+  void playerThatSpoilsEveryDeal_leavesNothingToCountAndIsToldSo() throws IOException {
+    Path always = Path.of(out);
+    assertThatThrownBy(
+            () ->
+                Clumsy.run(
+                    withFaultsBorne(1100),
+                    out,
+                    view -> new TurnChoice.Exchange(9, 77),
+                    OnExisting.FAIL))
+        .isInstanceOf(FailedException.class)
+        .hasMessageContaining("nothing is left to count: players spoilt every deal");
+    assertThat(always.resolve("win-rates.csv")).doesNotExist();
+    assertThat(Files.readString(always.resolve("manifest.json"))).contains("\"stopped\"");
+  }
+
+  @Test
   void playerThatBreaksDown_stopsTheRunAndNamesTheCommandThatShowsIt() {
     assertThatThrownBy(
             () ->
