@@ -15,7 +15,7 @@ class MutantsTest {
   private static final long SEED = 20261130;
 
   /** About what is put in ten minutes on two slow processors. */
-  private static final int AT_LENGTH = 200_000;
+  private static final int AT_LENGTH = 100_000;
 
   private static final int QUICKLY = 2_000;
 
