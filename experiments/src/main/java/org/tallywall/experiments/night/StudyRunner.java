@@ -219,6 +219,7 @@ public final class StudyRunner {
 
   private FailedException failed(RunFolder folder, String message, RuntimeException cause) {
     folder.keep();
+    deleteRecords(folder);
     try {
       folder.stopped(merged.done());
     } catch (FailedException alsoUnwritten) {

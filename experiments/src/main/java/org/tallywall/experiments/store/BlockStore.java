@@ -123,6 +123,9 @@ public final class BlockStore implements BlockKeeper {
    */
   public Checkpoint.Reading read(Block block) {
     Path file = file(block.number());
+    if (Files.exists(file) && !Files.isRegularFile(file)) {
+      return Checkpoint.Reading.of(Checkpoint.State.DAMAGED);
+    }
     try {
       Checkpoint.Reading reading = Checkpoint.read(run, block, Files.readAllBytes(file));
       return reading.good() && !codec.fits(reading.content())

@@ -30,7 +30,8 @@ final class StoredRun {
     }
     try (DirectoryStream<Path> files = Files.newDirectoryStream(blocks, "*" + BlockStore.ENDING)) {
       for (Path file : files) {
-        if (Arrays.equals(run, Checkpoint.run(Files.readAllBytes(file)))) {
+        if (Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)
+            && Arrays.equals(run, Checkpoint.run(Files.readAllBytes(file)))) {
           return true;
         }
       }
