@@ -122,7 +122,13 @@ public final class Game {
 
   private void askAim(int seat, AimMoment moment) {
     if (aims && !state.dead[seat] && listener.wantsAimsOf(seat)) {
-      listener.aimed(seat, moment, players[seat].aim(state.views[seat]));
+      state.asked = seat;
+      int line = players[seat].aim(state.views[seat]);
+      if (line != Player.NO_AIM && (line < 0 || line >= state.setup.hands().lines())) {
+        throw new IllegalMoveException(
+            seat, "it says that it aims at line " + line + ", which the card does not have");
+      }
+      listener.aimed(seat, moment, line);
     }
   }
 

@@ -64,7 +64,7 @@ public final class Asking {
   private void ask() {
     Moment moment = sheet.moment();
     if (moment instanceof Moment.Pass pass) {
-      PassChoice choice = player.pass(view, pass.step(), random());
+      PassChoice choice = answer(player.pass(view, pass.step(), random()));
       int blind = choice.blind();
       require(
           blind >= 0
@@ -80,7 +80,7 @@ public final class Asking {
       require(number >= 0 && number <= 3, "an offer across");
       chose(new Move.Courtesy(number));
     } else if (moment instanceof Moment.CourtesyGive give) {
-      int[] tiles = player.courtesyTiles(view, give.number(), random());
+      int[] tiles = answer(player.courtesyTiles(view, give.number(), random()));
       require(tiles.length == give.number() && passable(tiles), "tiles given across");
       chose(Move.give(tiles));
     } else if (moment instanceof Moment.Offer) {
@@ -105,7 +105,7 @@ public final class Asking {
       chose(new Move.Nothing());
       return;
     }
-    ClaimChoice choice = player.claim(view, random());
+    ClaimChoice choice = answer(player.claim(view, random()));
     if (choice instanceof ClaimChoice.Mahjong) {
       require(view.complete(), "mahjong");
     } else if (choice instanceof ClaimChoice.Expose laid) {
@@ -125,7 +125,7 @@ public final class Asking {
   private void turn() {
     TurnChoice choice;
     do {
-      choice = player.turn(view, random());
+      choice = answer(player.turn(view, random()));
       if (choice instanceof TurnChoice.Discard discard) {
         require(discard.tile() >= 0 && view.held(discard.tile()) > 0, "a discard");
       } else if (choice instanceof TurnChoice.Mahjong) {
@@ -143,6 +143,13 @@ public final class Asking {
   private void chose(Move move) {
     moves.add(move);
     listener.chose(view, move);
+  }
+
+  private <T> T answer(T given) {
+    if (given == null) {
+      throw new IllegalMoveException(sheet.seat(), "no answer");
+    }
+    return given;
   }
 
   private void require(boolean legal, String what) {

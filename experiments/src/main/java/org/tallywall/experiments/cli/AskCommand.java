@@ -85,6 +85,8 @@ final class AskCommand implements Callable<Integer> {
 
   @Mixin private Roster roster;
 
+  @Mixin private Trust trust;
+
   AskCommand(Console console) {
     this.console = console;
   }
@@ -96,7 +98,8 @@ final class AskCommand implements Callable<Integer> {
     }
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
-    PlayerSpec spec = PlayerWord.read(player, roster.catalog(JarTrust.ALL));
+    PlayerSpec spec =
+        PlayerWord.read(player, roster.catalog(JarTrust.ALL), roster.catalog(trust.named()));
     if (spec.make() instanceof SeesOpenTable) {
       throw new WrongInputException(
           "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"

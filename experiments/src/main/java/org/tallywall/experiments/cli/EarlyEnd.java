@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
  */
 final class EarlyEnd {
   private static final long PATIENCE_MINUTES = 5;
+  private static final long LEAVING_SECONDS = 30;
 
   private final Interrupts interrupts;
   private final Console console;
@@ -31,6 +32,19 @@ final class EarlyEnd {
   void done(int exitCode) {
     code = exitCode;
     done.countDown();
+    Thread last = new Thread(this::leave, "end at last");
+    last.setDaemon(true);
+    last.start();
+  }
+
+  /** What others have the machine do at the end may take for ever. */
+  private void leave() {
+    try {
+      TimeUnit.SECONDS.sleep(LEAVING_SECONDS);
+    } catch (InterruptedException interrupted) {
+      // Nobody interrupts it; if code of a jar does, the end comes at once.
+    }
+    Runtime.getRuntime().halt(code);
   }
 
   private void look() {

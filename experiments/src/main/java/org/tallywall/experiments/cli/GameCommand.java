@@ -83,7 +83,7 @@ final class GameCommand implements Callable<Integer> {
     refuseExisting(record);
     refuseExisting(html);
     Catalog catalog = roster.catalog(words.ofStudy() ? trust.named() : JarTrust.ALL);
-    OneGame game = OneGame.of(words, catalog);
+    OneGame game = OneGame.of(words, catalog, roster.catalog(trust.named()));
     List<Note> notes = new ArrayList<>();
     GameRecord played = reasons ? game.playAndNote(notes) : game.play();
     if (record != null) {

@@ -100,11 +100,11 @@ record OneGame(
     }
   }
 
-  static OneGame of(Words words, Catalog catalog) {
+  static OneGame of(Words words, Catalog catalog, Catalog inFiles) {
     if (words.deal == null) {
       throw new WrongInputException("--deal is missing; write its number, as in --deal 0");
     }
-    return words.study == null ? ofWords(words, catalog) : ofStudy(words, catalog);
+    return words.study == null ? ofWords(words, catalog, inFiles) : ofStudy(words, catalog);
   }
 
   private static OneGame ofStudy(Words words, Catalog catalog) {
@@ -126,7 +126,7 @@ record OneGame(
         study.extent().patience().decisionSeconds());
   }
 
-  private static OneGame ofWords(Words words, Catalog catalog) {
+  private static OneGame ofWords(Words words, Catalog catalog, Catalog inFiles) {
     if (words.arm != null || words.seat != null) {
       throw new WrongInputException("--arm and --seat belong to --study");
     }
@@ -149,14 +149,14 @@ record OneGame(
         "",
         CardFile.read(words.card).orThrow(),
         rules,
-        players(words.players, catalog),
+        players(words.players, catalog, inFiles),
         words.seed,
         words.deal,
         0,
         Patience.USUAL.decisionSeconds());
   }
 
-  private static List<PlayerSpec> players(String text, Catalog catalog) {
+  private static List<PlayerSpec> players(String text, Catalog catalog, Catalog inFiles) {
     List<String> names = Arrays.stream(text.split(",", -1)).map(String::strip).toList();
     if (names.size() != 4) {
       throw new WrongInputException(
@@ -164,7 +164,7 @@ record OneGame(
               + Shown.word(text)
               + "\"");
     }
-    return names.stream().map(name -> PlayerWord.read(name, catalog)).toList();
+    return names.stream().map(name -> PlayerWord.read(name, catalog, inFiles)).toList();
   }
 
   /** Plays the deal and writes it down. */

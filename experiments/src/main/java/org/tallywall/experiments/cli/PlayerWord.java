@@ -20,17 +20,18 @@ final class PlayerWord {
    * Reads a player.
    *
    * @param word its name, or a file that ends in {@code .json} and holds what a study would write
-   * @param catalog the players that there are
+   * @param named the players that a word may name
+   * @param inFiles those that a file may name
    * @return the player
    */
-  static PlayerSpec read(String word, Catalog catalog) {
+  static PlayerSpec read(String word, Catalog named, Catalog inFiles) {
     if (!word.endsWith(".json")) {
-      return new PlayerSpec(catalog.find(word), Map.of());
+      return new PlayerSpec(named.find(word), Map.of());
     }
     Path file = Path.of(word);
     Faults faults = new Faults();
     Node node = LocatedJson.read(TextFile.read(file), faults);
-    PlayerSpec spec = node == null ? null : catalog.in(file.resolveSibling("")).read(node, faults);
+    PlayerSpec spec = node == null ? null : inFiles.in(file.resolveSibling("")).read(node, faults);
     List<Fault> found = faults.faults();
     if (!found.isEmpty()) {
       throw new FaultyFileException(word, found);

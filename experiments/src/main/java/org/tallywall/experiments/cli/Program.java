@@ -3,6 +3,7 @@ package org.tallywall.experiments.cli;
 import java.util.Arrays;
 import java.util.List;
 import org.tallywall.core.text.FaultyFileException;
+import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.NotationException;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.StoppedException;
@@ -61,7 +62,7 @@ final class Program {
     try {
       console.finish();
     } catch (FailedException unwritten) {
-      code = report(unwritten, "tallywall: " + unwritten.getMessage(), FAILED, debug);
+      code = report(unwritten, said(unwritten), FAILED, debug);
     }
     return code;
   }
@@ -80,13 +81,18 @@ final class Program {
     } else if (error instanceof WrongInputException
         || error instanceof WrongResultsException
         || error instanceof WrongPlayerException) {
-      return report(error, "tallywall: " + error.getMessage(), WRONG_INPUT, debug);
+      return report(error, said(error), WRONG_INPUT, debug);
     } else if (error instanceof StoppedException) {
-      return report(error, "tallywall: " + error.getMessage(), STOPPED, debug);
+      return report(error, said(error), STOPPED, debug);
     } else if (error instanceof FailedException) {
-      return report(error, "tallywall: " + error.getMessage(), FAILED, debug);
+      return report(error, said(error), FAILED, debug);
     }
     return report(error, unexpected(), FAILED, debug);
+  }
+
+  /** A sentence of ours is one line, whatever a name in it holds. */
+  private static String said(Exception error) {
+    return "tallywall: " + Shown.text(String.valueOf(error.getMessage()));
   }
 
   private static String unexpected() {

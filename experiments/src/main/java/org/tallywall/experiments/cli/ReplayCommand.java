@@ -72,12 +72,10 @@ final class ReplayCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (!Files.isRegularFile(file)) {
-      throw new WrongInputException(
-          Files.exists(file)
-              ? "\"" + file + "\" is a folder; name a file of records in it"
-              : "there is no file \"" + file + "\"; check its name and folder");
+    if (Files.isDirectory(file)) {
+      throw new WrongInputException("\"" + file + "\" is a folder; name a file of records in it");
     }
+    requireRegular();
     refuseIncompleteRun();
     if (html == null && number != null) {
       throw new WrongInputException("--game says which game --html shows; write --html PAGE too");
@@ -122,6 +120,14 @@ final class ReplayCommand implements Callable<Integer> {
     shown.ifPresent(game -> show(game, hands));
     console.say(Words.count(agreed, "game agrees", "games agree") + " with the rules");
     return Program.DONE;
+  }
+
+  private void requireRegular() {
+    try {
+      TextFile.requireRegular(file);
+    } catch (IOException missing) {
+      throw new WrongInputException("there is no file \"" + file + "\"; check its name and folder");
+    }
   }
 
   private void show(GameRecord game, ConcreteHands hands) {

@@ -84,7 +84,10 @@ final class ReportCommand implements Callable<Integer> {
     Papers.write(folder, options).forEach(remark -> console.complain("tallywall: " + remark));
     List<String> made =
         wanted.stream().sorted().map(this::files).filter(files -> isThere(folder, files)).toList();
-    console.say("Made in %s: %s".formatted(folder, String.join(", ", made)));
+    console.say(
+        made.isEmpty()
+            ? "Nothing was made in " + folder + ": the run kept no games (\"records\" in its study)"
+            : "Made in %s: %s".formatted(folder, String.join(", ", made)));
     return Program.DONE;
   }
 

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.design.StudyPlayer;
+import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.paper.PaperOptions;
 import org.tallywall.experiments.paper.Papers;
@@ -125,7 +126,15 @@ final class RunCommand implements Callable<Integer> {
   private void report(Path target, RunPrinter runner) {
     PaperOptions options =
         PaperOptions.everything(Version.text()).trusting(true).until(runner::stopWanted);
-    Papers.write(target, options).forEach(remark -> console.complain("tallywall: " + remark));
+    try {
+      Papers.write(target, options).forEach(remark -> console.complain("tallywall: " + remark));
+    } catch (FailedException unwritten) {
+      throw new FailedException(
+          unwritten.getMessage()
+              + ". All numbers are there, and the papers are made by: tallywall report "
+              + Words.typed(target.toString()),
+          unwritten);
+    }
   }
 
   /** A folder named by a way through one that is not there is where the names alone lead. */

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
+import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.night.RunListener;
 import org.tallywall.experiments.night.RunOutcome;
 import org.tallywall.experiments.night.StudyRunner;
@@ -162,12 +163,12 @@ final class RunPrinter implements RunListener {
             + Words.count(study.extent().deals(), "deal", "deals");
     console.complain(
         done == 0
-            ? far + "; nothing was written"
+            ? far + "; no block of deals was finished, so none is kept"
             : far + "; they are kept in " + target + "; " + runner.goOn());
     return Program.STOPPED;
   }
 
   private void wrapped(String sentence) {
-    Words.wrapped(sentence, "", console.width()).forEach(console::say);
+    Words.wrapped(Shown.text(sentence), "", console.width()).forEach(console::say);
   }
 }

@@ -108,7 +108,11 @@ final class VerifyCommand implements Callable<Integer> {
         .orElseThrow(
             () ->
                 new WrongInputException(
-                    "\"" + folder + "\" holds no results of a run; name the folder of one"));
+                    "\""
+                        + folder
+                        + "\" holds no manifest.json that can be read; name the folder of a run, and"
+                        + " where it is one, run its study with --on-existing resume, which makes it"
+                        + " anew"));
   }
 
   /** Some of the blocks that are there, in their order. */

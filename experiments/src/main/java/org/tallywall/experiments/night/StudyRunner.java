@@ -248,10 +248,19 @@ public final class StudyRunner {
 
   private RunOutcome stopped(RunFolder folder) {
     deleteRecords(folder);
-    if (state.kept() > 0) {
+    long kept = kept(folder);
+    if (kept > 0) {
       folder.stopped(merged.done());
     }
-    return outcome(RunOutcome.End.STOPPED);
+    return new RunOutcome(RunOutcome.End.STOPPED, kept);
+  }
+
+  /** Deals of all blocks that are stored, also of those that this run had not come to yet. */
+  private long kept(RunFolder folder) {
+    return BlockStore.stored(folder.blocks()).stream()
+        .filter(number -> number < state.blocks())
+        .mapToLong(number -> state.block(number).deals())
+        .sum();
   }
 
   private static void deleteRecords(RunFolder folder) {
@@ -264,11 +273,12 @@ public final class StudyRunner {
 
   private void complete(RunFolder folder) {
     if (merged.done().deals() == 0) {
-      throw failed(
-          folder,
-          "nothing is left to count: players spoilt every deal that was to be counted; see "
-              + "\"faults-borne\" in the study",
-          null);
+      folder.keep();
+      deleteRecords(folder);
+      folder.stopped(merged.done());
+      throw new FailedException(
+          "players spoilt every deal that was to be counted, so nothing is left to count; the first: "
+              + faults.fault(merged.faults().get(0), folder.study()));
     }
     Path records = study.extent().recorded() == 0 ? null : folder.growing(ResultNames.RECORDS);
     try {
@@ -287,6 +297,6 @@ public final class StudyRunner {
   }
 
   private RunOutcome outcome(RunOutcome.End end) {
-    return new RunOutcome(end, end == RunOutcome.End.STOPPED ? state.kept() : state.done());
+    return new RunOutcome(end, state.done());
   }
 }

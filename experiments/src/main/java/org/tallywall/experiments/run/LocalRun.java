@@ -97,7 +97,6 @@ public final class LocalRun {
       keeper.keep(finished.result());
       keeperBroke = false;
     }
-    state.dealsKept(finished.result().block().deals());
   }
 
   /** Whatever ended the run: nothing that is still played to its end gets lost. */

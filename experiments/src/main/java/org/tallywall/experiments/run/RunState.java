@@ -9,7 +9,6 @@ public final class RunState {
   private final long faultsBorne;
   private final LongAdder played = new LongAdder();
   private final LongAdder stored = new LongAdder();
-  private final LongAdder kept = new LongAdder();
   private volatile boolean stopped;
   private volatile boolean abandoned;
   private volatile boolean exitCalled;
@@ -98,20 +97,6 @@ public final class RunState {
    */
   public long done() {
     return played() + stored();
-  }
-
-  /**
-   * Deals whose results are kept, whatever becomes of the run: those of whole blocks, played now or
-   * before.
-   *
-   * @return 0 or more
-   */
-  public long kept() {
-    return kept.sum();
-  }
-
-  void dealsKept(long number) {
-    kept.add(number);
   }
 
   /** Asks the run to begin no more blocks; those being played are played to their end. */

@@ -84,6 +84,17 @@ public final class BlockStore implements BlockKeeper {
   }
 
   /**
+   * The blocks that have files now.
+   *
+   * @param folder the folder with the blocks
+   * @return their numbers
+   * @throws FailedException if the folder cannot be looked into
+   */
+  public static BitSet stored(Path folder) {
+    return list(folder);
+  }
+
+  /**
    * The file of a block.
    *
    * @param number the block's number

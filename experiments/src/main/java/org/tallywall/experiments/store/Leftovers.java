@@ -29,10 +29,9 @@ final class Leftovers {
     }
     PaperShelf papers = PaperShelf.in(target);
     papers.clear();
-    for (String ending : List.of(".svg", ".png", WholeFile.PART)) {
-      Inside.deleteFiles(target.resolve(ResultNames.CHARTS), "*" + ending);
+    for (String papersBelow : List.of(ResultNames.CHARTS, ResultNames.GAMES)) {
+      Inside.deleteFiles(target.resolve(papersBelow), "*" + WholeFile.PART);
     }
-    Inside.deleteFiles(target.resolve(ResultNames.GAMES), "game-*.html*");
     if (Files.isRegularFile(target.resolve(ResultNames.STOP))) {
       Files.delete(target.resolve(ResultNames.STOP));
     }

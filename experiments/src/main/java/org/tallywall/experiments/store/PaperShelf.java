@@ -66,6 +66,7 @@ public final class PaperShelf {
         if (there.isPresent() && isEdited(name, there.get())) {
           keep(name);
         }
+        announce(name, bytes);
         WholeFile.folder(file.getParent());
         WholeFile.write(file, bytes);
       }
@@ -73,6 +74,12 @@ public final class PaperShelf {
       throw WholeFile.unwritten(file, e);
     }
     written.put(name, Sha256.of(bytes));
+  }
+
+  /** A paper is known as one of the program's even if the machine goes down while it is written. */
+  private void announce(String name, byte[] bytes) {
+    written.put(name, Sha256.of(bytes));
+    close();
   }
 
   /** Notes in the manifest what was written. */

@@ -77,7 +77,10 @@ class FaultsTest {
                     view -> new TurnChoice.Exchange(9, 77),
                     OnExisting.FAIL))
         .isInstanceOf(FailedException.class)
-        .hasMessageContaining("nothing is left to count: players spoilt every deal");
+        .hasMessageContaining("players spoilt every deal that was to be counted")
+        .hasMessageContaining(
+            "the first: the player \"clumsy\" at seat 2 answered illegally in deal 0")
+        .hasMessageContaining("see it again with: tallywall game --study");
     assertThat(always.resolve("win-rates.csv")).doesNotExist();
     assertThat(Files.readString(always.resolve("manifest.json"))).contains("\"stopped\"");
   }

@@ -222,6 +222,39 @@ class HostilePlayersTest {
     }
   }
 
+  /** A file that names a player may come from somebody else, too. */
+  @Test
+  void jarOfAPlayerFile_isNotRunUntilSomebodySaysSo() throws IOException {
+    Path mark = folder.resolve("mark");
+    System.setProperty("evil.mark", mark.toString());
+    try {
+      String file =
+          Cards.write(folder, "p.json", "{ \"player\": \"jar:evil.jar!evil.MadePwned\" }");
+      String card = folder.resolve("small.json").toString();
+      String[] words = {
+        "game",
+        "--card",
+        card,
+        "--seed",
+        "1",
+        "--deal",
+        "1",
+        "--players",
+        file + ",nearest,nearest,nearest"
+      };
+      Typed refused = Typed.run(words);
+      assertThat(refused.code()).isEqualTo(Program.WRONG_INPUT);
+      assertSaid(refused, "add --trust-jars");
+      assertThat(mark).doesNotExist();
+      String[] trusting = java.util.Arrays.copyOf(words, words.length + 1);
+      trusting[words.length] = "--trust-jars";
+      assertThat(Typed.run(trusting).code()).isZero();
+      assertThat(mark).exists();
+    } finally {
+      System.clearProperty("evil.mark");
+    }
+  }
+
   /** Nobody has asked for the jar of a folder or a record that came from somebody else. */
   @Test
   void jarOfReceivedResults_isNotRunUntilSomebodySaysSo() throws IOException {

@@ -72,4 +72,41 @@ class PaperShelfTest {
     assertThat(results.resolve("notes.md")).doesNotExist();
     assertThat(results.resolve("notes.edited-1.md")).hasContent("mine");
   }
+
+  /** A folder that an earlier build filled, or whose manifest was lost. */
+  @Test
+  void paper_ofWhichNothingIsKnown_isKeptAndNotSaidToBeChanged() throws IOException {
+    Files.writeString(results.resolve("notes.md"), "whose?");
+    assertThat(write("one"))
+        .containsExactly(
+            "\"notes.md\" was there before, and it cannot be told whether you changed it; it is now"
+                + " \"notes.edited-1.md\"");
+    assertThat(results.resolve("notes.edited-1.md")).hasContent("whose?");
+  }
+
+  /** The machine may go down at any paper: those written before are the program's own. */
+  @Test
+  void papers_areKnownBeforeTheShelfIsClosed() {
+    PaperShelf.in(results).write("notes.md", "one");
+    assertThat(write("two")).isEmpty();
+    assertThat(results.resolve("notes.edited-1.md")).doesNotExist();
+  }
+
+  @Test
+  void clearing_keepsChangedChartsAndFilesOfOnesOwn() throws IOException {
+    PaperShelf shelf = PaperShelf.in(results);
+    shelf.write("charts/wins.svg", "drawn");
+    shelf.write("charts/aims.svg", "drawn");
+    shelf.write("games/game-3.html", "page");
+    shelf.close();
+    Files.createDirectory(results.resolve("blocks"));
+    Files.writeString(results.resolve("charts/aims.svg"), "mine");
+    Files.writeString(results.resolve("games/game-3.html"), "mine, too");
+    Files.writeString(results.resolve("charts/own.svg"), "drawn by hand");
+    assertThat(Leftovers.clear(results, List.of(), true)).hasSize(2);
+    assertThat(results.resolve("charts/wins.svg")).doesNotExist();
+    assertThat(results.resolve("charts/aims.edited-1.svg")).hasContent("mine");
+    assertThat(results.resolve("games/game-3.edited-1.html")).hasContent("mine, too");
+    assertThat(results.resolve("charts/own.svg")).hasContent("drawn by hand");
+  }
 }

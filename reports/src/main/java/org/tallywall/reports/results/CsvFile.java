@@ -194,7 +194,7 @@ public final class CsvFile {
       if (place == null) {
         throw damaged(
             1,
-            "the column \"%s\" is missing; was the file written by another version of the program?"
+            "the column \"%s\" is missing; another version of the program may have written the file"
                 .formatted(Visible.inShort(column)));
       }
       return cells.get(place);

@@ -144,12 +144,15 @@ public final class ResultsFolder {
   /** A run that goes on or was stopped has played deals and written no figures yet. */
   private WrongResultsException notComplete(Facts manifest, Facts study) {
     OptionalLong wanted = study.whole("deals");
+    String far =
+        "stopped".equals(manifest.text("state"))
+            ? grouped(manifest.whole("deals").orElse(0))
+                + (wanted.isPresent() ? " of " + grouped(wanted.getAsLong()) : "")
+                + " deals"
+            : "it is going on, or was cut off";
     return new WrongResultsException(
-        "\"%s\" holds a run that is not complete (%s%s deals); go on with it by --on-existing resume, and ask for the report when it is done"
-            .formatted(
-                folder,
-                grouped(manifest.whole("deals").orElse(0)),
-                wanted.isPresent() ? " of " + grouped(wanted.getAsLong()) : ""));
+        "\"%s\" holds a run that is not complete (%s); go on with it by --on-existing resume, and ask for the report when it is done"
+            .formatted(folder, far));
   }
 
   private static boolean isComplete(Facts manifest) {

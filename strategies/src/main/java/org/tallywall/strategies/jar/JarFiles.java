@@ -35,9 +35,11 @@ final class JarFiles {
   static Map<String, byte[]> read(Path file) {
     if (!Files.isRegularFile(file)) {
       throw new WrongPlayerException(
-          Files.exists(file)
+          Files.isDirectory(file)
               ? "\"" + file + "\" is a folder; name a jar in it"
-              : "there is no jar \"" + file + "\"; check its name and folder");
+              : Files.exists(file)
+                  ? "\"" + file + "\" is a device or a pipe; name a jar on a disk"
+                  : "there is no jar \"" + file + "\"; check its name and folder");
     }
     Map<String, byte[]> files = new TreeMap<>();
     long room = MOST_BYTES;
