@@ -1,5 +1,6 @@
 package org.tallywall.experiments.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -110,9 +111,10 @@ final class VerifyCommand implements Callable<Integer> {
                 new WrongInputException(
                     "\""
                         + folder
-                        + "\" holds no manifest.json that can be read; name the folder of a run, and"
-                        + " where it is one, run its study with --on-existing resume, which makes it"
-                        + " anew"));
+                        + (Files.exists(folder.resolve(ResultNames.MANIFEST))
+                            ? "\" has a damaged manifest.json; run its study with --on-existing"
+                                + " resume, which makes it anew"
+                            : "\" holds no results of a run; name the folder of one")));
   }
 
   /** Some of the blocks that are there, in their order. */

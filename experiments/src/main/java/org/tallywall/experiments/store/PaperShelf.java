@@ -139,11 +139,10 @@ public final class PaperShelf {
       free = name.substring(0, dot) + ".edited-" + number++ + name.substring(dot);
     }
     Files.move(home.resolve(name), home.resolve(free));
-    kept.add(
-        "\""
-            + name
-            + "\" was changed after it had been made; your version is now \""
-            + free
-            + "\"");
+    String whose =
+        written.containsKey(name)
+            ? "\" was changed after it had been made; your version is now \""
+            : "\" was there before, and it cannot be told whether you changed it; it is now \"";
+    kept.add("\"" + name + whose + free + "\"");
   }
 }
