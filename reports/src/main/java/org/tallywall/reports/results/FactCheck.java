@@ -32,6 +32,7 @@ final class FactCheck {
         List.of("tallywall", "study", "study-digest", "card", "card-digest", "rules-digest")) {
       check.text(name);
     }
+    check.that("study", "a name", value -> value instanceof String name && !name.isBlank());
     check.oneOf("state", STATES);
     check.count("deals");
     check.count("games");
