@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import org.tallywall.core.text.Faults;
-import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Place;
 import org.tallywall.core.text.Shown;
 
@@ -87,7 +86,9 @@ final class CsvCardReader {
         continue;
       }
       if (!COLUMNS.contains(column)) {
-        faults.fault(row.get(at).place(), unknown(column));
+        faults.fault(
+            row.get(at).place(),
+            "unknown column \"" + Shown.word(column) + "\"" + faults.advice(column, COLUMNS));
       } else if (columns.putIfAbsent(column, at) != null) {
         faults.fault(row.get(at).place(), "the column \"" + column + "\" stands twice");
       }
@@ -98,18 +99,6 @@ final class CsvCardReader {
             row.get(0).place(), "the column \"" + needed + "\" is missing in the first row");
       }
     }
-  }
-
-  private String unknown(String column) {
-    String unknown = "unknown column \"" + Shown.word(column) + "\"";
-    return faults.enough()
-        ? unknown
-        : String.format(
-            Locale.ROOT,
-            "%s; the nearest known one is \"%s\" (known: %s)",
-            unknown,
-            Nearest.of(column, COLUMNS),
-            String.join(", ", COLUMNS));
   }
 
   private void begin(List<Typed> row) {

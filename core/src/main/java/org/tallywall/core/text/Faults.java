@@ -104,6 +104,24 @@ public final class Faults {
   }
 
   /**
+   * What to write in place of a word that is not known.
+   *
+   * @param word the word
+   * @param known those that would be right; not empty
+   * @return the nearest and all of them, to follow what is wrong; empty where there are {@link
+   *     #enough} faults
+   */
+  public String advice(String word, List<String> known) {
+    return enough()
+        ? ""
+        : "; the nearest known one is \""
+            + Nearest.of(word, known)
+            + "\" (known: "
+            + String.join(", ", known)
+            + ")";
+  }
+
+  /**
    * The faults from top to bottom; where there are too many, the last says how many were left out.
    *
    * @return an unmodifiable list

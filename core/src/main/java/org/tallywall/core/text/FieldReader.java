@@ -44,25 +44,14 @@ public final class FieldReader {
       this.fields = object;
       for (String name : object.values().keySet()) {
         if (!known.contains(name)) {
-          faults.fault(object.places().get(name), id, unknown(name, what, known));
+          String unknown = "unknown field \"" + Shown.word(name) + "\" in " + what;
+          faults.fault(object.places().get(name), id, unknown + faults.advice(name, known));
         }
       }
     } else {
       this.fields = new Node.Fields(new java.util.LinkedHashMap<>(), java.util.Map.of());
       faults.fault(node.place(), id, what + " is an object in braces, not " + node.kind());
     }
-  }
-
-  private String unknown(String name, String what, List<String> known) {
-    String unknown = "unknown field \"" + Shown.word(name) + "\" in " + what;
-    return faults.enough()
-        ? unknown
-        : String.format(
-            Locale.ROOT,
-            "%s; the nearest known one is \"%s\" (known: %s)",
-            unknown,
-            Nearest.of(name, known),
-            String.join(", ", known));
   }
 
   /**

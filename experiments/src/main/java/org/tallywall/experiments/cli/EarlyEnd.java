@@ -2,6 +2,7 @@ package org.tallywall.experiments.cli;
 
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.tallywall.experiments.run.ExitCall;
 
 /**
  * Notices when something ends the process before the program has come to its end: code of a user's
@@ -68,16 +69,7 @@ final class EarlyEnd {
     }
   }
 
-  /** A signal ends the process in another way. */
   private static boolean exitWasCalled() {
-    for (StackTraceElement[] frames : Thread.getAllStackTraces().values()) {
-      for (StackTraceElement frame : frames) {
-        if (frame.getClassName().equals("java.lang.Runtime")
-            && frame.getMethodName().equals("exit")) {
-          return true;
-        }
-      }
-    }
-    return false;
+    return Thread.getAllStackTraces().values().stream().anyMatch(ExitCall::isIn);
   }
 }

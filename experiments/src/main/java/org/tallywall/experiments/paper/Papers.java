@@ -56,11 +56,7 @@ public final class Papers {
    */
   public static List<String> write(Path folder, PaperOptions options) {
     Papers papers = new Papers(ResultsFolder.read(folder, options.program()), options);
-    try {
-      papers.write();
-    } finally {
-      papers.shelf.close();
-    }
+    papers.write();
     papers.remarks.addAll(papers.shelf.kept());
     return papers.remarks;
   }

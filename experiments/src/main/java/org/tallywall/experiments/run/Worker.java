@@ -23,13 +23,7 @@ final class Worker {
 
   /** Whether what is played in this thread has told the whole program to end. */
   boolean exits() {
-    for (StackTraceElement frame : thread.getStackTrace()) {
-      if (frame.getClassName().equals("java.lang.Runtime")
-          && (frame.getMethodName().equals("exit") || frame.getMethodName().equals("halt"))) {
-        return true;
-      }
-    }
-    return false;
+    return ExitCall.isIn(thread.getStackTrace());
   }
 
   void start() {

@@ -99,22 +99,16 @@ public final class Checkpoint {
    * @return the content, or what is wrong
    */
   public static Reading read(byte[] run, Block block, byte[] file) {
-    int end = file.length - DIGEST;
-    if (end < HEAD || !Arrays.equals(file, 0, MARK.length, MARK, 0, MARK.length)) {
-      return Reading.of(State.DAMAGED);
-    }
-    if (!Arrays.equals(digest(file, end), Arrays.copyOfRange(file, end, file.length))) {
-      return Reading.of(State.DAMAGED);
-    }
-    if (ByteBuffer.wrap(file).getInt(MARK.length) != FORMAT) {
-      return Reading.of(State.OUTDATED);
+    State state = state(file);
+    if (state != State.GOOD) {
+      return Reading.of(state);
     }
     ByteBuffer wanted = ByteBuffer.allocate(HEAD - 4);
     head(wanted, run, block);
     if (!Arrays.equals(file, 0, HEAD - 4, wanted.array(), 0, HEAD - 4)) {
       return Reading.of(State.FOREIGN);
     }
-    byte[] content = unpack(file, end, ByteBuffer.wrap(file).getInt(HEAD - 4));
+    byte[] content = unpack(file, file.length - DIGEST, ByteBuffer.wrap(file).getInt(HEAD - 4));
     return content == null ? Reading.of(State.DAMAGED) : new Reading(State.GOOD, content);
   }
 
@@ -125,14 +119,20 @@ public final class Checkpoint {
    * @return the digest of the run, 32 bytes; none where the file is not whole or of another format
    */
   static byte[] run(byte[] file) {
-    int end = file.length - DIGEST;
-    boolean whole =
-        end >= HEAD
-            && Arrays.equals(file, 0, MARK.length, MARK, 0, MARK.length)
-            && ByteBuffer.wrap(file).getInt(MARK.length) == FORMAT
-            && Arrays.equals(digest(file, end), Arrays.copyOfRange(file, end, file.length));
     int from = MARK.length + 4;
-    return whole ? Arrays.copyOfRange(file, from, from + DIGEST) : new byte[0];
+    return state(file) == State.GOOD ? Arrays.copyOfRange(file, from, from + DIGEST) : new byte[0];
+  }
+
+  /** Whether a file is whole and of this format, whatever it belongs to. */
+  private static State state(byte[] file) {
+    int end = file.length - DIGEST;
+    if (end < HEAD || !Arrays.equals(file, 0, MARK.length, MARK, 0, MARK.length)) {
+      return State.DAMAGED;
+    }
+    if (!Arrays.equals(digest(file, end), Arrays.copyOfRange(file, end, file.length))) {
+      return State.DAMAGED;
+    }
+    return ByteBuffer.wrap(file).getInt(MARK.length) == FORMAT ? State.GOOD : State.OUTDATED;
   }
 
   private static byte[] pack(byte[] content) {

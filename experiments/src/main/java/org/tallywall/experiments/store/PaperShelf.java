@@ -23,10 +23,12 @@ public final class PaperShelf {
   private final Path home;
   private final Map<String, String> written;
   private final List<String> kept = new ArrayList<>();
+  private Optional<Manifest> manifest;
 
-  private PaperShelf(Path home, Map<String, String> written) {
+  private PaperShelf(Path home, Optional<Manifest> manifest) {
     this.home = home;
-    this.written = written;
+    this.manifest = manifest;
+    this.written = new TreeMap<>(manifest.map(Manifest::papers).orElse(Map.of()));
   }
 
   /**
@@ -36,8 +38,7 @@ public final class PaperShelf {
    * @return its papers
    */
   public static PaperShelf in(Path home) {
-    return new PaperShelf(
-        home, new TreeMap<>(Manifest.read(home).map(Manifest::papers).orElse(Map.of())));
+    return new PaperShelf(home, Manifest.read(home));
   }
 
   /**
@@ -62,32 +63,26 @@ public final class PaperShelf {
     Path file = home.resolve(name);
     try {
       Optional<byte[]> there = content(file);
-      if (there.isEmpty() || !Arrays.equals(there.get(), bytes)) {
-        if (there.isPresent() && isEdited(name, there.get())) {
-          keep(name);
-        }
-        announce(name, bytes);
+      boolean same = there.isPresent() && Arrays.equals(there.get(), bytes);
+      if (!same && there.isPresent() && isEdited(name, there.get())) {
+        keep(name);
+      }
+      announce(name, Sha256.of(bytes));
+      if (!same) {
         WholeFile.folder(file.getParent());
         WholeFile.write(file, bytes);
       }
     } catch (IOException e) {
       throw WholeFile.unwritten(file, e);
     }
-    written.put(name, Sha256.of(bytes));
   }
 
   /** A paper is known as one of the program's even if the machine goes down while it is written. */
-  private void announce(String name, byte[] bytes) {
-    written.put(name, Sha256.of(bytes));
-    close();
-  }
-
-  /** Notes in the manifest what was written. */
-  public void close() {
-    Optional<Manifest> manifest = Manifest.read(home);
-    if (manifest.isPresent() && !manifest.get().papers().equals(written)) {
-      WholeFile.write(
-          home.resolve(ResultNames.MANIFEST), manifest.get().withPapers(written).json());
+  private void announce(String name, String digest) {
+    if (!digest.equals(written.put(name, digest)) && manifest.isPresent()) {
+      Manifest changed = manifest.get().withPapers(written);
+      WholeFile.write(home.resolve(ResultNames.MANIFEST), changed.json());
+      manifest = Optional.of(changed);
     }
   }
 

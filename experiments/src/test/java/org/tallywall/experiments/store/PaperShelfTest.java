@@ -22,7 +22,6 @@ class PaperShelfTest {
   private List<String> write(String text) {
     PaperShelf shelf = PaperShelf.in(results);
     shelf.write("notes.md", text);
-    shelf.close();
     return shelf.kept();
   }
 
@@ -63,7 +62,6 @@ class PaperShelfTest {
     write("one");
     PaperShelf shelf = PaperShelf.in(results);
     shelf.write("report.html", "page");
-    shelf.close();
     Files.writeString(results.resolve("notes.md"), "mine");
     PaperShelf other = PaperShelf.in(results);
     other.clear();
@@ -86,7 +84,7 @@ class PaperShelfTest {
 
   /** The machine may go down at any paper: those written before are the program's own. */
   @Test
-  void papers_areKnownBeforeTheShelfIsClosed() {
+  void papers_areKnownOneByOne() {
     PaperShelf.in(results).write("notes.md", "one");
     assertThat(write("two")).isEmpty();
     assertThat(results.resolve("notes.edited-1.md")).doesNotExist();
@@ -98,7 +96,6 @@ class PaperShelfTest {
     shelf.write("charts/wins.svg", "drawn");
     shelf.write("charts/aims.svg", "drawn");
     shelf.write("games/game-3.html", "page");
-    shelf.close();
     Files.createDirectory(results.resolve("blocks"));
     Files.writeString(results.resolve("charts/aims.svg"), "mine");
     Files.writeString(results.resolve("games/game-3.html"), "mine, too");
