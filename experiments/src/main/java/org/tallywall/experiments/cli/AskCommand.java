@@ -18,8 +18,8 @@ import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.run.Patient;
 import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.run.RunLimits;
-import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
@@ -167,20 +167,16 @@ final class AskCommand implements Callable<Integer> {
   /** Has the player asked, which may break down or take for ever. */
   private static <T> T asked(PlayerSpec spec, Function<Pulse, T> work) {
     Pulse pulse = new Pulse();
-    long seconds = Patience.USUAL.decisionSeconds();
+    RunLimits limits = RunLimits.of(1, Patience.USUAL.decisionSeconds());
     String who = "the player \"" + spec.type().id() + "\"";
     try {
-      return Patient.wait(pulse, RunLimits.of(1, seconds), () -> work.apply(pulse));
+      return Patient.wait(pulse, limits, () -> work.apply(pulse));
     } catch (IllegalMoveException illegal) {
       throw new FailedException(who + " answered with " + illegal.getMessage(), illegal);
     } catch (WrongPlayerException told) {
       throw told;
-    } catch (SlowPlayerException slow) {
-      throw new FailedException(
-          who + " took longer than " + Words.count(seconds, "second", "seconds") + " for an answer",
-          slow);
-    } catch (OutOfMemoryError full) {
-      throw new FailedException(who + " was being asked when the memory was used up", full);
+    } catch (RunEndingPlayerException end) {
+      throw new FailedException(who + " " + end.getMessage(), end);
     } catch (Throwable broken) {
       throw new FailedException(who + " broke down; --debug shows where", broken);
     }

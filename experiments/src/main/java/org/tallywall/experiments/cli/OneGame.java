@@ -23,8 +23,8 @@ import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.run.Patient;
 import org.tallywall.experiments.run.Pulse;
+import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.run.RunLimits;
-import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
@@ -200,16 +200,8 @@ record OneGame(
     } catch (IllegalMoveException illegal) {
       throw new FailedException(
           who(illegal.seat()) + " answered illegally: " + illegal.getMessage(), illegal);
-    } catch (SlowPlayerException slow) {
-      throw new FailedException(
-          who(slow.seat())
-              + " took longer than "
-              + org.tallywall.experiments.words.Words.count(seconds, "second", "seconds")
-              + " for an answer",
-          slow);
-    } catch (OutOfMemoryError full) {
-      throw new FailedException(
-          who(game.lastAsked()) + " was being asked when the memory was used up", full);
+    } catch (RunEndingPlayerException end) {
+      throw new FailedException(who(end.seat()) + " " + end.getMessage(), end);
     } catch (Throwable broken) {
       throw new FailedException(who(game.lastAsked()) + " broke down; --debug shows where", broken);
     }

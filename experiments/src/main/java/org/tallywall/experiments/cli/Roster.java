@@ -14,14 +14,21 @@ final class Roster {
       description = "Knows the players in the jars of this folder, too.")
   private Path plugins;
 
+  private final JarShelf shelf = new JarShelf();
+  private Catalog known;
+
   /**
-   * The list; jars are looked for from the folder in which the command is run.
+   * The list; jars are looked for from the folder in which the command is run. However often it is
+   * asked for, each jar is read once.
    *
    * @param named says of jars that are named as players whether they may run; those of --plugins
    *     may
    */
   Catalog catalog(JarTrust named) {
-    Catalog standard = Catalog.standard().with(new JarShelf(named)).in(Path.of(""));
-    return plugins == null ? standard : standard.withPlugins(plugins);
+    if (known == null) {
+      Catalog standard = Catalog.standard().with(shelf).in(Path.of(""));
+      known = plugins == null ? standard : standard.withPlugins(plugins);
+    }
+    return known.with(shelf.under(named));
   }
 }

@@ -4,9 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.run.GamePlace;
-import org.tallywall.experiments.run.GreedyPlayerException;
 import org.tallywall.experiments.run.RunEndingPlayerException;
-import org.tallywall.experiments.run.SlowPlayerException;
 import org.tallywall.experiments.run.SpoiltDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.words.Words;
@@ -44,19 +42,9 @@ final class FaultWords {
         .formatted(
             player(place, end.seat()),
             end.seat(),
-            did(end),
+            end.getMessage(),
             place.deal(),
             command(place, studyFile));
-  }
-
-  private String did(RunEndingPlayerException end) {
-    if (end instanceof SlowPlayerException) {
-      long limit = study.extent().patience().decisionSeconds();
-      return "took longer than " + Words.count(limit, "second", "seconds") + " for an answer";
-    } else if (end instanceof GreedyPlayerException) {
-      return "was being asked when the memory was used up";
-    }
-    return "ended the whole program";
   }
 
   /** Whether a player of the game comes from a jar of the user's own. */

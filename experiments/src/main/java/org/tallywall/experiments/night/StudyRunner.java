@@ -218,6 +218,12 @@ public final class StudyRunner {
   }
 
   private FailedException failed(RunFolder folder, String message, RuntimeException cause) {
+    leave(folder);
+    return new FailedException(message + ". " + whatIsKept(folder.target()), cause);
+  }
+
+  /** Leaves the folder as one that can be looked at, and gone on with. */
+  private void leave(RunFolder folder) {
     folder.keep();
     deleteRecords(folder);
     try {
@@ -225,7 +231,6 @@ public final class StudyRunner {
     } catch (FailedException alsoUnwritten) {
       // The manifest that stands there says that the run is not complete, which is true.
     }
-    return new FailedException(message + ". " + whatIsKept(folder.target()), cause);
   }
 
   private String whatIsKept(Path target) {
@@ -273,9 +278,7 @@ public final class StudyRunner {
 
   private void complete(RunFolder folder) {
     if (merged.done().deals() == 0) {
-      folder.keep();
-      deleteRecords(folder);
-      folder.stopped(merged.done());
+      leave(folder);
       throw new FailedException(
           "players spoilt every deal that was to be counted, so nothing is left to count; the first: "
               + faults.fault(merged.faults().get(0), folder.study()));

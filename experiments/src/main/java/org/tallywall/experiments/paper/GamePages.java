@@ -40,6 +40,7 @@ final class GamePages {
   private final Results results;
   private final StudyCard card;
   private final boolean trustsJars;
+  private final Map<String, String> jars;
   private final List<GameRecord> games = new ArrayList<>();
   private Optional<ConcreteHands> hands = Optional.empty();
 
@@ -47,6 +48,7 @@ final class GamePages {
     this.trustsJars = trustsJars;
     this.results = results;
     this.card = card;
+    this.jars = Manifest.read(results.folder()).map(Manifest::jars).orElse(Map.of());
   }
 
   /**
@@ -101,7 +103,7 @@ final class GamePages {
 
   /** Why some players say nothing on the pages, if that is so. */
   Optional<String> silent() {
-    boolean hears = trustsJars || jars().isEmpty() || records().isEmpty();
+    boolean hears = trustsJars || jars.isEmpty() || records().isEmpty();
     return hears
         ? Optional.empty()
         : Optional.of(
@@ -109,16 +111,12 @@ final class GamePages {
                 + " program, and runs only with --trust-jars");
   }
 
-  private Map<String, String> jars() {
-    return Manifest.read(results.folder()).map(Manifest::jars).orElse(Map.of());
-  }
-
   /** The players that there are, with those that the study took from jars, if they may run. */
   private Catalog players() {
-    if (jars().isEmpty() || !trustsJars) {
+    if (jars.isEmpty() || !trustsJars) {
       return Catalog.standard();
     }
-    Catalog withJars = Catalog.standard().with(new JarShelf(JarTrust.only(jars())));
+    Catalog withJars = Catalog.standard().with(new JarShelf(JarTrust.only(jars)));
     Path file = results.folder().resolve(ResultNames.STUDY);
     try {
       Design design = StudyFile.read(file, Changes.NONE, withJars).design();

@@ -5,6 +5,6 @@ public final class ExitingPlayerException extends RunEndingPlayerException {
   private static final long serialVersionUID = 1L;
 
   ExitingPlayerException(GamePlace game, int seat) {
-    super("a player ended the program", game, seat, null);
+    super("ended the whole program", game, seat, null);
   }
 }

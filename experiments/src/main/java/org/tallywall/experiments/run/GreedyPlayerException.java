@@ -12,6 +12,6 @@ public final class GreedyPlayerException extends RunEndingPlayerException {
    * @param cause what the machine threw
    */
   public GreedyPlayerException(GamePlace game, int seat, OutOfMemoryError cause) {
-    super("no memory left", game, seat, cause);
+    super("was being asked when the memory was used up", game, seat, cause);
   }
 }

@@ -21,6 +21,7 @@ public final class Patient {
    * @param work asks them, in a thread of its own
    * @return what came out
    * @throws SlowPlayerException if an answer takes too long; nobody waits for the thread any more
+   * @throws GreedyPlayerException if the memory is used up while a player is asked
    */
   public static <T> T wait(Pulse pulse, RunLimits limits, Supplier<T> work) {
     FutureTask<T> task = new FutureTask<>(work::get);
@@ -41,6 +42,9 @@ public final class Patient {
           throw slow;
         }
       } catch (ExecutionException thrown) {
+        if (thrown.getCause() instanceof OutOfMemoryError full) {
+          throw new GreedyPlayerException(pulse.game(), pulse.seat(), full);
+        }
         throw Patient.<RuntimeException>asItIs(thrown.getCause());
       } catch (InterruptedException interrupted) {
         Thread.currentThread().interrupt();

@@ -1,6 +1,9 @@
 package org.tallywall.experiments.run;
 
-/** A player did something after which a run cannot go on; no study can bear it. */
+/**
+ * A player did something after which a run cannot go on; no study can bear it. The message is what
+ * it did, in words that follow the player's name.
+ */
 public abstract class RunEndingPlayerException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
@@ -10,7 +13,7 @@ public abstract class RunEndingPlayerException extends RuntimeException {
   /**
    * The end of a run.
    *
-   * @param message what happened
+   * @param message what the player did, in words that follow its name
    * @param game the game in which it happened
    * @param seat the seat of the player that was asked, 0 to 3
    * @param cause what the machine threw, or null

@@ -38,6 +38,8 @@ final class SlowWatch {
       return null;
     }
     open += Math.min(millis, mostBetweenLooks);
-    return open > limitMillis ? new SlowPlayerException(pulse.game(), Pulse.seat(beat)) : null;
+    return open > limitMillis
+        ? new SlowPlayerException(pulse.game(), Pulse.seat(beat), limitMillis)
+        : null;
   }
 }

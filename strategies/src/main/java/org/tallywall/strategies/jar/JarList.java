@@ -44,7 +44,7 @@ final class JarList {
 
   private List<PlayerType> given() {
     try {
-      return Patience.wait("the list of players in \"" + jar.file() + "\"", this::found);
+      return TimeLimit.wait("the list of players in \"" + jar.file() + "\"", this::found);
     } catch (WrongPlayerException told) {
       throw PlayerJar.inJar(jar.file(), told);
     } catch (ServiceConfigurationError broken) {

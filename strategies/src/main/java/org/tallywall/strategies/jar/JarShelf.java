@@ -17,7 +17,7 @@ import org.tallywall.strategies.catalog.WrongPlayerException;
 
 /** Finds players in jars; each jar is read once. */
 public final class JarShelf implements PlayerFinder {
-  private final Map<Path, PlayerJar> jars = new LinkedHashMap<>();
+  private final Map<Path, PlayerJar> jars;
   private final JarTrust named;
 
   /** A shelf without jars yet; every jar that is named may run. */
@@ -32,7 +32,22 @@ public final class JarShelf implements PlayerFinder {
    *     folder that somebody names whole may
    */
   public JarShelf(JarTrust named) {
+    this(new LinkedHashMap<>(), named);
+  }
+
+  private JarShelf(Map<Path, PlayerJar> jars, JarTrust named) {
+    this.jars = jars;
     this.named = named;
+  }
+
+  /**
+   * The same jars for whoever may name others.
+   *
+   * @param others says of jars that are not on the shelf yet whether they may run
+   * @return a shelf with the same jars on it
+   */
+  public JarShelf under(JarTrust others) {
+    return new JarShelf(jars, others);
   }
 
   @Override

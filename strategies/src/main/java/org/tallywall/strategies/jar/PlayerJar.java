@@ -110,7 +110,7 @@ final class PlayerJar {
                   .formatted(file, name, Nearest.of(name, names)));
     }
     try {
-      return Patience.wait("the class \"" + name + "\" in \"" + file + "\"", () -> loaded(name));
+      return TimeLimit.wait("the class \"" + name + "\" in \"" + file + "\"", () -> loaded(name));
     } catch (WrongPlayerException told) {
       throw inJar(file, told);
     } catch (Throwable broken) {
@@ -168,7 +168,7 @@ final class PlayerJar {
   private static Player made(JarOrigin origin, Supplier<Player> maker) {
     String who = "the player \"" + origin.name() + "\" in \"" + origin.file() + "\"";
     try {
-      return Patience.wait("making " + who, maker);
+      return TimeLimit.wait("making " + who, maker);
     } catch (WrongPlayerException told) {
       throw inJar(origin.file(), told);
     } catch (Throwable broken) {

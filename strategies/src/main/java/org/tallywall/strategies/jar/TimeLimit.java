@@ -11,11 +11,11 @@ import org.tallywall.strategies.catalog.WrongPlayerException;
  * Has code of a user's jar do something that a program of ours must not wait for without end: lay
  * out a class, list players, make one. Whatever that code throws comes out as it is.
  */
-final class Patience {
+final class TimeLimit {
   /** Seconds that one piece of work may take; making a player takes far below one. */
   static final int SECONDS = 10;
 
-  private Patience() {}
+  private TimeLimit() {}
 
   /**
    * Has something done.
