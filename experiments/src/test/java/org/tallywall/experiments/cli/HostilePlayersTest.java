@@ -29,18 +29,9 @@ class HostilePlayersTest {
       package evil;
       import org.tallywall.core.play.*;
       import org.tallywall.core.random.RandomStream;
-      import org.tallywall.strategies.player.NearestPlayer;
-      public class %1$s implements Player {
-        final NearestPlayer usual = new NearestPlayer();
+      public class %1$s extends own.Plain {
         int turns;
         public %1$s() { %2$s }
-        public boolean declares(SeatView v, RandomStream r) { return usual.declares(v, r); }
-        public PassChoice pass(SeatView v, PassStep s, RandomStream r) { return usual.pass(v, s, r); }
-        public boolean stops(SeatView v, RandomStream r) { return usual.stops(v, r); }
-        public int courtesyNumber(SeatView v, RandomStream r) { return usual.courtesyNumber(v, r); }
-        public int[] courtesyTiles(SeatView v, int n, RandomStream r) {
-          return usual.courtesyTiles(v, n, r); }
-        public ClaimChoice claim(SeatView v, RandomStream r) { return usual.claim(v, r); }
         public TurnChoice turn(SeatView v, RandomStream r) {
           if (++turns > 40) { %3$s }
           return usual.turn(v, r); }
@@ -90,6 +81,7 @@ class HostilePlayersTest {
   @BeforeAll
   static void build() throws IOException {
     Path sources = Files.createDirectories(built.resolve("src"));
+    Files.writeString(sources.resolve("Plain.java"), Jars.SOUND_PLAYER);
     for (Map.Entry<String, String> one : IN_TURN.entrySet()) {
       String turn = one.getValue().replace("%1$s", one.getKey());
       Files.writeString(

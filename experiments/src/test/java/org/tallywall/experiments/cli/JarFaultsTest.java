@@ -17,25 +17,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Jars that cannot be used, and players from jars that spoil a game: what the user is told. */
 class JarFaultsTest {
-  private static final String BASE =
-      """
-      package own;
-      import org.tallywall.core.play.*;
-      import org.tallywall.core.random.RandomStream;
-      import org.tallywall.strategies.player.NearestPlayer;
-      public class Plain implements Player {
-        protected final NearestPlayer usual = new NearestPlayer();
-        public boolean declares(SeatView v, RandomStream r) { return usual.declares(v, r); }
-        public PassChoice pass(SeatView v, PassStep s, RandomStream r) { return usual.pass(v, s, r); }
-        public boolean stops(SeatView v, RandomStream r) { return usual.stops(v, r); }
-        public int courtesyNumber(SeatView v, RandomStream r) { return usual.courtesyNumber(v, r); }
-        public int[] courtesyTiles(SeatView v, int n, RandomStream r) {
-          return usual.courtesyTiles(v, n, r); }
-        public ClaimChoice claim(SeatView v, RandomStream r) { return usual.claim(v, r); }
-        public TurnChoice turn(SeatView v, RandomStream r) { return usual.turn(v, r); }
-      }
-      """;
-
   private static final Map<String, String> SOURCES =
       Map.of(
           "Hidden", "class Hidden extends Plain { public Hidden() {} }",
@@ -78,7 +59,7 @@ class JarFaultsTest {
   @BeforeAll
   static void build() throws IOException {
     Path sources = Files.createDirectories(built.resolve("src"));
-    Files.writeString(sources.resolve("Plain.java"), BASE);
+    Files.writeString(sources.resolve("Plain.java"), Jars.SOUND_PLAYER);
     for (Map.Entry<String, String> source : SOURCES.entrySet()) {
       Files.writeString(
           sources.resolve(source.getKey() + ".java"), "package own; " + source.getValue());

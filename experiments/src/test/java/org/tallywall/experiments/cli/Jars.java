@@ -22,6 +22,26 @@ final class Jars {
   /** The file of a jar that names its list of players. */
   static final String LIST = "META-INF/services/org.tallywall.strategies.catalog.PlayerSource";
 
+  /** The source of {@code own.Plain}, a sound player for others to extend. */
+  static final String SOUND_PLAYER =
+      """
+      package own;
+      import org.tallywall.core.play.*;
+      import org.tallywall.core.random.RandomStream;
+      import org.tallywall.strategies.player.NearestPlayer;
+      public class Plain implements Player {
+        protected final NearestPlayer usual = new NearestPlayer();
+        public boolean declares(SeatView v, RandomStream r) { return usual.declares(v, r); }
+        public PassChoice pass(SeatView v, PassStep s, RandomStream r) { return usual.pass(v, s, r); }
+        public boolean stops(SeatView v, RandomStream r) { return usual.stops(v, r); }
+        public int courtesyNumber(SeatView v, RandomStream r) { return usual.courtesyNumber(v, r); }
+        public int[] courtesyTiles(SeatView v, int n, RandomStream r) {
+          return usual.courtesyTiles(v, n, r); }
+        public ClaimChoice claim(SeatView v, RandomStream r) { return usual.claim(v, r); }
+        public TurnChoice turn(SeatView v, RandomStream r) { return usual.turn(v, r); }
+      }
+      """;
+
   private Jars() {}
 
   /** Compiles all sources below a folder; gives the class files by their names in a jar. */

@@ -101,7 +101,7 @@ final class CardDependence {
       }
     }
     String begin =
-        "One by one, beside the mean of the others, with all %d counted together (Bonferroni), ";
+        "One by one, beside the mean of the others, with all %s counted together (Bonferroni), ";
     return begin.formatted(names.size())
         + (found.isEmpty()
             ? "no single player stands out."

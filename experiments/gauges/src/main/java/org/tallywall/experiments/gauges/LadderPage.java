@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.core.random.StreamKey;
@@ -83,10 +84,11 @@ public final class LadderPage {
     for (int card = 0; card < ladders.size(); card++) {
       say("### " + name(card));
       say(
-          "%,d deals, each played four times, seed %s."
-              .formatted(
-                  ladders.get(card).manifest().whole("deals").orElseThrow(),
-                  ladders.get(card).manifest().whole("seed").orElseThrow()));
+          String.format(
+              Locale.ROOT,
+              "%,d deals, each played four times, seed %s.",
+              ladders.get(card).manifest().whole("deals").orElseThrow(),
+              ladders.get(card).manifest().whole("seed").orElseThrow()));
       say("<!-- study " + ladders.get(card).manifest().text("study-digest") + " -->");
       table(one(card));
       String neighbors = new RatingNeighbors(ladders.get(card)).sentences();
@@ -183,8 +185,12 @@ public final class LadderPage {
         Rung rung = find(rungs.get(card), first.name());
         if (rung.below().isPresent()) {
           limits.add(
-              "in %,d games on the %s, strength below %s"
-                  .formatted(rung.games(), name(card), upwards(rung.below().getAsDouble())));
+              String.format(
+                  Locale.ROOT,
+                  "in %,d games on the %s, strength below %s",
+                  rung.games(),
+                  name(card),
+                  upwards(rung.below().getAsDouble())));
         }
       }
       if (!limits.isEmpty()) {
