@@ -226,7 +226,7 @@ final class PatternText {
 
     private void withoutSuit(char letter, int at) {
       int wind = Term.WIND_LETTERS.indexOf(letter);
-      int kind = Tile.honour(letter);
+      int kind = Tile.honor(letter);
       if (letter == 'J') {
         throw fault(at, "a line prints no jokers; write the tiles they may stand for");
       }

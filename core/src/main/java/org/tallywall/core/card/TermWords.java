@@ -6,7 +6,7 @@ import org.tallywall.core.tile.Tile;
 final class TermWords {
   private static final String[] OPEN_SUITS = {"one suit", "a second suit", "a third suit"};
   private static final String[] SUITS = {"bams", "craks", "dots"};
-  private static final String[] HONOURS = {
+  private static final String[] HONORS = {
     "north", "east", "west", "south", "red", "green", "soap", "flowers"
   };
   private static final String[] STEPS = {
@@ -96,7 +96,7 @@ final class TermWords {
   String name(Term term, int tiles) {
     return switch (term.type()) {
       case FIXED ->
-          term.value() == Tile.FLOWER && tiles == 1 ? "flower" : HONOURS[term.value() - Tile.NORTH];
+          term.value() == Tile.FLOWER && tiles == 1 ? "flower" : HONORS[term.value() - Tile.NORTH];
       case WIND -> wind(Term.WIND_LETTERS.charAt(term.value()));
       case DRAGON -> dragon(term.suit());
       case NUMBER ->
@@ -127,7 +127,7 @@ final class TermWords {
   private String dragon(char suit) {
     int written = Tile.suitLetter(suit);
     if (written >= 0) {
-      return HONOURS[Tile.dragonOf(written) - Tile.NORTH];
+      return HONORS[Tile.dragonOf(written) - Tile.NORTH];
     }
     return hasNumbers(suit) ? "the matching dragon" : "the dragon of " + suit(suit);
   }

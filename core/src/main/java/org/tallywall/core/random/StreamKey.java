@@ -19,7 +19,7 @@ public record StreamKey(
 
   /**
    * The key as the six words of a Philox 4x64 generator. The third word counts the generator's own
-   * blocks and starts at 0: anything else there makes neighbouring keys share numbers.
+   * blocks and starts at 0: anything else there makes neighboring keys share numbers.
    *
    * @return a fresh array of six words
    */

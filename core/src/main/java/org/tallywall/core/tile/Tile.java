@@ -45,7 +45,7 @@ public final class Tile {
   public static final int JOKER = 35;
 
   private static final String SUIT_LETTERS = "bcd";
-  private static final String HONOUR_LETTERS = "NEWSRG0FJ";
+  private static final String HONOR_LETTERS = "NEWSRG0FJ";
 
   private Tile() {}
 
@@ -118,7 +118,7 @@ public final class Tile {
     if (isSuited(kind)) {
       return numberOf(kind) + String.valueOf(SUIT_LETTERS.charAt(suitOf(kind)));
     }
-    return String.valueOf(HONOUR_LETTERS.charAt(kind - NORTH));
+    return String.valueOf(HONOR_LETTERS.charAt(kind - NORTH));
   }
 
   /**
@@ -127,8 +127,8 @@ public final class Tile {
    * @param letter one of N E W S R G 0 F J
    * @return its kind, or -1 where the letter is no such tile
    */
-  public static int honour(char letter) {
-    int at = HONOUR_LETTERS.indexOf(letter);
+  public static int honor(char letter) {
+    int at = HONOR_LETTERS.indexOf(letter);
     return at < 0 ? -1 : NORTH + at;
   }
 

@@ -125,14 +125,14 @@ public final class TileText {
         words.add(digits.append(Tile.letterOf(suit)).toString());
       }
     }
-    addHonours(words, rack, Tile.NORTH, Tile.SOUTH);
-    addHonours(words, rack, Tile.RED, Tile.SOAP);
-    addHonours(words, rack, Tile.FLOWER, Tile.FLOWER);
-    addHonours(words, rack, Tile.JOKER, Tile.JOKER);
+    addHonors(words, rack, Tile.NORTH, Tile.SOUTH);
+    addHonors(words, rack, Tile.RED, Tile.SOAP);
+    addHonors(words, rack, Tile.FLOWER, Tile.FLOWER);
+    addHonors(words, rack, Tile.JOKER, Tile.JOKER);
     return String.join(" ", words);
   }
 
-  private static void addHonours(List<String> words, Rack rack, int from, int to) {
+  private static void addHonors(List<String> words, Rack rack, int from, int to) {
     StringBuilder letters = new StringBuilder();
     for (int kind = from; kind <= to; kind++) {
       letters.append(Tile.symbol(kind).repeat(rack.held(kind)));
@@ -242,8 +242,8 @@ public final class TileText {
         }
         numbers.clear();
       } else {
-        int honour = Tile.honour(letter);
-        if (honour < 0) {
+        int honor = Tile.honor(letter);
+        if (honor < 0) {
           throw new NotationException(
               word.position + at,
               word.text,
@@ -253,10 +253,10 @@ public final class TileText {
                   Shown.text(Character.toString(word.text.codePointAt(at))),
                   SYMBOLS));
         }
-        if (honour != Tile.SOAP && !numbers.isEmpty()) {
+        if (honor != Tile.SOAP && !numbers.isEmpty()) {
           throw noSuit(word);
         }
-        kinds.add(honour);
+        kinds.add(honor);
       }
     }
     if (!numbers.isEmpty()) {

@@ -8,7 +8,7 @@ import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.text.Fault;
 
-/** However a card file is spoilt, reading it gives a card or faults in plain words. */
+/** However a card file is spoiled, reading it gives a card or faults in plain words. */
 class CardFuzzTest {
   private static final int MUTATIONS = 5_000;
   private static final String PIECES =
@@ -36,20 +36,20 @@ class CardFuzzTest {
       new RandomStream(new StreamKey(5_000, 0, Purpose.RESAMPLING, 0, 0, 0));
 
   @Test
-  void json_spoiltAtRandom_givesACardOrFaults() {
+  void json_spoiledAtRandom_givesACardOrFaults() {
     int good = 0;
     for (int at = 0; at < MUTATIONS; at++) {
-      String text = spoilt(JSON);
+      String text = spoiled(JSON);
       good += judge(text, CardFile.json("c.json", text));
     }
     assertThat(good).isBetween(MUTATIONS / 50, MUTATIONS / 2);
   }
 
   @Test
-  void csv_spoiltAtRandom_givesACardOrFaults() {
+  void csv_spoiledAtRandom_givesACardOrFaults() {
     int good = 0;
     for (int at = 0; at < MUTATIONS; at++) {
-      String text = spoilt(CSV);
+      String text = spoiled(CSV);
       good += judge(text, CardFile.csv("c.csv", "Quay", text));
     }
     assertThat(good).isBetween(MUTATIONS / 50, MUTATIONS / 2);
@@ -78,22 +78,22 @@ class CardFuzzTest {
     return good ? 1 : 0;
   }
 
-  private String spoilt(String text) {
-    StringBuilder spoilt = new StringBuilder(text);
+  private String spoiled(String text) {
+    StringBuilder spoiled = new StringBuilder(text);
     int times = 1 + random.below(3);
-    for (int time = 0; time < times && spoilt.length() > 0; time++) {
-      int at = random.below(spoilt.length());
-      int end = Math.min(spoilt.length(), at + 1 + random.below(random.below(8) == 0 ? 40 : 2));
+    for (int time = 0; time < times && spoiled.length() > 0; time++) {
+      int at = random.below(spoiled.length());
+      int end = Math.min(spoiled.length(), at + 1 + random.below(random.below(8) == 0 ? 40 : 2));
       switch (random.below(6)) {
-        case 0 -> spoilt.delete(at, end);
-        case 1 -> spoilt.insert(at, piece());
-        case 2 -> spoilt.replace(at, at + 1, String.valueOf(piece()));
-        case 3 -> spoilt.insert(random.below(spoilt.length()), spoilt.substring(at, end));
-        case 4 -> spoilt.insert(at, String.valueOf(piece()).repeat(1 + random.below(30)));
-        default -> spoilt.setLength(random.below(20) == 0 ? at : spoilt.length());
+        case 0 -> spoiled.delete(at, end);
+        case 1 -> spoiled.insert(at, piece());
+        case 2 -> spoiled.replace(at, at + 1, String.valueOf(piece()));
+        case 3 -> spoiled.insert(random.below(spoiled.length()), spoiled.substring(at, end));
+        case 4 -> spoiled.insert(at, String.valueOf(piece()).repeat(1 + random.below(30)));
+        default -> spoiled.setLength(random.below(20) == 0 ? at : spoiled.length());
       }
     }
-    return spoilt.toString();
+    return spoiled.toString();
   }
 
   private char piece() {

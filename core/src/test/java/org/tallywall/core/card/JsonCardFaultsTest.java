@@ -140,7 +140,7 @@ class JsonCardFaultsTest {
         CardFile.json(
             "c.json",
             """
-            { "card": "x", "colour": "red", "families": [
+            { "card": "x", "color": "red", "families": [
               { "family": "Ladders", "lines": [
                 { "tiles": "FF 1111q 2222c NNNN", "value": 0, "slide": "al" },
                 { "tiles": "FF 1111b 2222c NNNN", "value": 25 },

@@ -55,7 +55,7 @@ class EdgeCasesOfAllGamesTest {
     }
   }
 
-  /** Views of one seat in a game in which two tiles of a neighbour and of the wall's end vary. */
+  /** Views of one seat in a game in which two tiles of a neighbor and of the wall's end vary. */
   private static List<String> views(int watched, String hidden, String last) {
     StackedGame game = StackedGame.withPasses().lastDraws(last);
     int other = Seats.right(watched);

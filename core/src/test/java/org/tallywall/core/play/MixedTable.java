@@ -23,7 +23,7 @@ public final class MixedTable {
             { "tiles": "nnnnx nnnny nnnnz FF", "value": 30 },
             { "tiles": "222x 444x 66y 888y 000", "value": 25 }
           ] },
-          { "family": "Honours", "lines": [
+          { "family": "Honors", "lines": [
             { "tiles": "NNNN EEE WWW SSSS", "value": 25 },
             { "tiles": "RRRR GGGG 0000 FF", "value": 30 },
             { "tiles": "FFFFF NEWS RRRRR", "value": 40 }

@@ -225,9 +225,9 @@ class ShuffleTest {
     return runs;
   }
 
-  /** S9: neighbours of one kind: mean 65/19, variance 3.3235860652. */
+  /** S9: neighbors of one kind: mean 65/19, variance 3.3235860652. */
   @Test
-  void equalNeighbours_s9_areAsManyAsExpected() {
+  void equalNeighbors_s9_areAsManyAsExpected() {
     ToIntFunction<Integer> equal =
         deal ->
             (int)

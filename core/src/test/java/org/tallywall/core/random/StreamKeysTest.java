@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
- * Whether neighbouring keys have unrelated numbers.
+ * Whether neighboring keys have unrelated numbers.
  *
  * <p>Hypothesis of every test: the numbers of different keys are independent and even. Seed {@value
  * #SEED}, fixed; each line would raise a false alarm for one fresh seed in a million. Critical
@@ -162,16 +162,16 @@ class StreamKeysTest {
     assertThat(ChiSquare.statistic(counts, chances)).isLessThan(35.8882);
   }
 
-  /** K7, a sample: for each word of the key but the third, neighbours share no number. */
+  /** K7, a sample: for each word of the key but the third, neighbors share no number. */
   @Test
-  void neighbouringKeys_k7_shareNoNumber() {
+  void neighboringKeys_k7_shareNoNumber() {
     shareNoNumber(300);
   }
 
   /** K7 in full: 10,000 pairs for each word, 1,000 numbers each. */
   @Test
   @Tag("long")
-  void neighbouringKeys_k7InFull_shareNoNumber() {
+  void neighboringKeys_k7InFull_shareNoNumber() {
     shareNoNumber(10_000);
   }
 
@@ -181,9 +181,9 @@ class StreamKeysTest {
       long[] words = {keys.nextLong(), 1, 0, keys.nextInt(), keys.nextInt(1 << 20), keys.nextInt()};
       for (int word = 0; word < 6; word++) {
         if (word != 2) {
-          long[] neighbour = words.clone();
-          neighbour[word]++;
-          assertThat(shared(words, neighbour)).as("word %d of %s", word, words).isZero();
+          long[] neighbor = words.clone();
+          neighbor[word]++;
+          assertThat(shared(words, neighbor)).as("word %d of %s", word, words).isZero();
         }
       }
     }
@@ -191,10 +191,10 @@ class StreamKeysTest {
 
   /** A third word other than 0 would do just that: the streams overlap four numbers on. */
   @Test
-  void thirdWord_ofNeighbours_wouldShareNumbers() {
+  void thirdWord_ofNeighbors_wouldShareNumbers() {
     long[] words = {SEED, 1, 0, 7, 1, 0};
-    long[] neighbour = {SEED, 1, 1, 7, 1, 0};
-    assertThat(shared(words, neighbour)).isEqualTo(996);
+    long[] neighbor = {SEED, 1, 1, 7, 1, 0};
+    assertThat(shared(words, neighbor)).isEqualTo(996);
   }
 
   private static int shared(long[] one, long[] two) {

@@ -130,10 +130,10 @@ class RecordJsonTest {
         .isEqualTo("\"rules\":{\"tiles.flowers\":8,\"tiles.jokers\":8");
     Map<String, Object> settings = new LinkedHashMap<>();
     settings.put("player", "reckoner");
-    settings.put("defence", true);
+    settings.put("defense", true);
     GameRecord.Header whole =
         new GameRecord.Header(
-            "defence-switch",
+            "defense-switch",
             -20261125L,
             43,
             8,
@@ -145,11 +145,11 @@ class RecordJsonTest {
     GameRecord full = new GameRecord(whole, bare.wall(), bare.dice(), bare.events(), bare.end());
     assertThat(part(full, "{", ",\"card\""))
         .isEqualTo(
-            "{\"format\":\"tallywall.game/1\",\"study\":\"defence-switch\","
+            "{\"format\":\"tallywall.game/1\",\"study\":\"defense-switch\","
                 + "\"seed\":\"-20261125\",\"game\":43,\"deal\":8,\"arm\":\"hold-back\",\"seat\":2");
     assertThat(part(full, "\"players\":[", ",\"wall\""))
         .isEqualTo(
-            "\"players\":[\"nearest\",\"nearest\",{\"player\":\"reckoner\",\"defence\":true},"
+            "\"players\":[\"nearest\",\"nearest\",{\"player\":\"reckoner\",\"defense\":true},"
                 + "\"nearest\"]");
     assertThat(RecordReader.read("a test", RecordJson.line(full))).isEqualTo(full);
   }

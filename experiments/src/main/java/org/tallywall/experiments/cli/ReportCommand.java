@@ -28,7 +28,7 @@ import picocli.CommandLine.Parameters;
     },
     footer = {
       "  tallywall report results/first-look",
-      "  tallywall report results/first-look results/defence-switch --out evening.html"
+      "  tallywall report results/first-look results/defense-switch --out evening.html"
     })
 final class ReportCommand implements Callable<Integer> {
   private static final Path PACK = Path.of("teaching-pack.html");

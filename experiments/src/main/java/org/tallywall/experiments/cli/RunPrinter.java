@@ -90,7 +90,7 @@ final class RunPrinter implements RunListener {
   }
 
   @Override
-  public void spoilt(Block block, Checkpoint.State what) {
+  public void spoiled(Block block, Checkpoint.State what) {
     progress.say(
         "tallywall: block %s (deals %s to %s) %s and is played again"
             .formatted(

@@ -158,7 +158,7 @@ final class VerifyCommand implements Callable<Integer> {
   private static RuntimeException failed(Throwable cause) {
     if (cause instanceof PlayerFaultException fault) {
       return new FailedException(
-          "the player at seat %s spoilt deal %s, which it had not done in the run"
+          "the player at seat %s spoiled deal %s, which it had not done in the run"
               .formatted(fault.fault().seat(), fault.fault().deal()),
           fault);
     } else if (cause instanceof Error error) {

@@ -10,7 +10,7 @@ import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.Stance;
 
 /**
- * Notes at which event of a game each player came to each step of its defence for the first time:
+ * Notes at which event of a game each player came to each step of its defense for the first time:
  * the first discard that it chose in that step.
  */
 public final class StanceListener implements GameListener {

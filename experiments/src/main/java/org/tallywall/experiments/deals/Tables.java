@@ -20,7 +20,7 @@ import org.tallywall.experiments.run.GamePlace;
 import org.tallywall.experiments.run.GreedyPlayerException;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.Pulse;
-import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.run.SpoiledDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.experiments.tally.TallyListener;
@@ -110,7 +110,7 @@ public final class Tables {
   }
 
   /**
-   * The steps of defence of the game that was played last.
+   * The steps of defense of the game that was played last.
    *
    * @return the steps; of no use where courses are not compared
    */
@@ -229,7 +229,7 @@ public final class Tables {
       String what = illegal ? cause.getMessage() : "";
       int studied = replayed.apply(place).seat();
       return new PlayerFaultException(
-          new SpoiltDeal(place.deal(), place.arm(), studied, seat, illegal, what), cause);
+          new SpoiledDeal(place.deal(), place.arm(), studied, seat, illegal, what), cause);
     }
   }
 }

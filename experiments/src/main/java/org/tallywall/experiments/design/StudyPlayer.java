@@ -14,7 +14,7 @@ import org.tallywall.experiments.run.BlockResult;
 import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunState;
-import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.run.SpoiledDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.experiments.tally.TallyPlan;
@@ -69,14 +69,14 @@ public final class StudyPlayer implements BlockPlayer {
   }
 
   /**
-   * Plays a block. What was counted of a spoilt deal cannot be taken back, so a block with such
+   * Plays a block. What was counted of a spoiled deal cannot be taken back, so a block with such
    * deals is played once to find them all, and once more without them. A player that remembers what
    * it should not may then spoil others, so this goes on until a whole block is played without a
    * fault, or there are more faults than are borne.
    */
   @Override
   public BlockResult play(Block block, RunState state) {
-    Map<Long, SpoiltDeal> aside = new TreeMap<>();
+    Map<Long, SpoiledDeal> aside = new TreeMap<>();
     while (true) {
       Pass pass = new Pass(block, state, aside);
       BlockResult result = pass.play();
@@ -91,12 +91,12 @@ public final class StudyPlayer implements BlockPlayer {
   private final class Pass {
     private final Block block;
     private final RunState state;
-    private final Map<Long, SpoiltDeal> aside;
-    private final Map<Long, SpoiltDeal> found = new TreeMap<>();
+    private final Map<Long, SpoiledDeal> aside;
+    private final Map<Long, SpoiledDeal> found = new TreeMap<>();
     private final StudyTally tally = new StudyTally(plan, setup);
     private final List<String> records = new ArrayList<>();
 
-    Pass(Block block, RunState state, Map<Long, SpoiltDeal> aside) {
+    Pass(Block block, RunState state, Map<Long, SpoiledDeal> aside) {
       this.block = block;
       this.state = state;
       this.aside = aside;

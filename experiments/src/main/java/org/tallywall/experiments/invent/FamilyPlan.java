@@ -22,12 +22,12 @@ record FamilyPlan(String name, Sketcher sketcher, int full, int beginners) {
           new FamilyPlan("Middles", new SetSketcher("middle", List.of("4", "5", "6")), 4, 1),
           new FamilyPlan(
               "Vanes",
-              new HonourSketcher("vane", List.of("N", "E", "W", "S"), List.of("u", "v")),
+              new HonorSketcher("vane", List.of("N", "E", "W", "S"), List.of("u", "v")),
               5,
               1),
           new FamilyPlan(
               "Hearths",
-              new HonourSketcher("hearth", List.of("R", "G", "0"), List.of("Dx", "Dy")),
+              new HonorSketcher("hearth", List.of("R", "G", "0"), List.of("Dx", "Dy")),
               5,
               1),
           new FamilyPlan("Gardens", new GardenSketcher(), 4, 1),

@@ -5,7 +5,7 @@ import java.util.List;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.run.GamePlace;
 import org.tallywall.experiments.run.RunEndingPlayerException;
-import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.run.SpoiledDeal;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.results.ResultNames;
@@ -15,7 +15,7 @@ import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.strategies.catalog.PlayerType;
 
-/** Says which player spoilt or held up which game, and how to see it again. */
+/** Says which player spoiled or held up which game, and how to see it again. */
 final class FaultWords {
   private final Study study;
 
@@ -24,7 +24,7 @@ final class FaultWords {
   }
 
   /** A sentence about a fault, with the command that shows it from where the user is. */
-  String fault(SpoiltDeal fault, Path studyFile) {
+  String fault(SpoiledDeal fault, Path studyFile) {
     return "the player \"%s\" at seat %s %s in deal %s%s; see it again with: %s"
         .formatted(
             player(fault),
@@ -53,10 +53,10 @@ final class FaultWords {
   }
 
   /** The deals set aside, with commands that hold in the results folder. */
-  Table table(List<SpoiltDeal> faults) {
+  Table table(List<SpoiledDeal> faults) {
     TableBuilder table =
         Table.builder(FaultColumns.FILE, "Deals set aside").columns(FaultColumns.all());
-    for (SpoiltDeal fault : faults) {
+    for (SpoiledDeal fault : faults) {
       table.row(
           new Row()
               .set(FaultColumns.DEAL, fault.deal())
@@ -70,15 +70,15 @@ final class FaultWords {
     return table.build();
   }
 
-  private static String what(SpoiltDeal fault) {
+  private static String what(SpoiledDeal fault) {
     return fault.illegal() ? "answered illegally" : "broke down";
   }
 
-  private static GamePlace place(SpoiltDeal fault) {
+  private static GamePlace place(SpoiledDeal fault) {
     return new GamePlace(fault.deal(), 0, fault.arm(), fault.studied());
   }
 
-  private String player(SpoiltDeal fault) {
+  private String player(SpoiledDeal fault) {
     return player(place(fault), fault.seat());
   }
 

@@ -9,7 +9,7 @@ import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.run.BlockReader;
 import org.tallywall.experiments.run.BlockResult;
 import org.tallywall.experiments.run.PlayerFaultException;
-import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.run.SpoiledDeal;
 import org.tallywall.experiments.stop.Stopping;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.RecordWriter;
@@ -24,7 +24,7 @@ final class Merger implements BlockReader {
   private final TableSetup setup;
   private final StudyTally tally;
   private final Optional<Stopping> stopping;
-  private final List<SpoiltDeal> faults = new ArrayList<>();
+  private final List<SpoiledDeal> faults = new ArrayList<>();
   private RecordWriter records;
   private long blocks;
 
@@ -70,7 +70,7 @@ final class Merger implements BlockReader {
     return blocks;
   }
 
-  List<SpoiltDeal> faults() {
+  List<SpoiledDeal> faults() {
     return List.copyOf(faults);
   }
 

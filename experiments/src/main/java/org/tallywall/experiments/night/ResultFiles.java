@@ -8,7 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.run.SpoiledDeal;
 import org.tallywall.experiments.store.WholeFile.Filler;
 import org.tallywall.reports.csv.CsvWriter;
 import org.tallywall.reports.markdown.ColumnsPage;
@@ -28,7 +28,7 @@ final class ResultFiles {
    */
   static Map<String, Filler> of(Merger merged, FaultWords words, Path records) {
     List<Table> tables = new ArrayList<>(merged.tables());
-    List<SpoiltDeal> faults = merged.faults();
+    List<SpoiledDeal> faults = merged.faults();
     if (!faults.isEmpty()) {
       tables.add(words.table(faults));
     }

@@ -34,7 +34,7 @@ public interface RunListener {
    * @param block the block
    * @param what what is wrong with it
    */
-  default void spoilt(Block block, Checkpoint.State what) {}
+  default void spoiled(Block block, Checkpoint.State what) {}
 
   /** No more blocks are played. */
   default void ends() {}

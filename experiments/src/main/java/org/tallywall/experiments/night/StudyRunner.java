@@ -182,7 +182,7 @@ public final class StudyRunner {
             folder.blocks(),
             folder.manifest().digest(),
             ready.codec(),
-            (block, what) -> spoilt(folder.target(), block, what));
+            (block, what) -> spoiled(folder.target(), block, what));
     Ending ending = new LocalRun(ready::player, state, limits, store).play(merged);
     if (ending == Ending.ENOUGH) {
       store.dropFrom(merged.blocks());
@@ -190,7 +190,7 @@ public final class StudyRunner {
     return ending;
   }
 
-  private void spoilt(Path target, Block block, Checkpoint.State what) {
+  private void spoiled(Path target, Block block, Checkpoint.State what) {
     if (what == Checkpoint.State.OUTDATED) {
       throw new WrongInputException(
           "the blocks in \""
@@ -199,7 +199,7 @@ public final class StudyRunner {
               + " cannot go on from them; go on with that version, or write --on-existing overwrite"
               + " to start over");
     }
-    listener.spoilt(block, what);
+    listener.spoiled(block, what);
   }
 
   private RecordWriter records(RunFolder folder) {
@@ -280,7 +280,7 @@ public final class StudyRunner {
     if (merged.done().deals() == 0) {
       leave(folder);
       throw new FailedException(
-          "players spoilt every deal that was to be counted, so nothing is left to count; the first: "
+          "players spoiled every deal that was to be counted, so nothing is left to count; the first: "
               + faults.fault(merged.faults().get(0), folder.study()));
     }
     Path records = study.extent().recorded() == 0 ? null : folder.growing(ResultNames.RECORDS);

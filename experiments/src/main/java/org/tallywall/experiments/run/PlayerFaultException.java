@@ -4,7 +4,7 @@ package org.tallywall.experiments.run;
 public final class PlayerFaultException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
-  private final transient SpoiltDeal fault;
+  private final transient SpoiledDeal fault;
 
   /**
    * A fault.
@@ -12,7 +12,7 @@ public final class PlayerFaultException extends RuntimeException {
    * @param fault what happened, and where
    * @param cause what the player threw, or null where that is not known any more
    */
-  public PlayerFaultException(SpoiltDeal fault, Throwable cause) {
+  public PlayerFaultException(SpoiledDeal fault, Throwable cause) {
     super(fault.what(), cause);
     this.fault = fault;
   }
@@ -22,7 +22,7 @@ public final class PlayerFaultException extends RuntimeException {
    *
    * @return the fault
    */
-  public SpoiltDeal fault() {
+  public SpoiledDeal fault() {
     return fault;
   }
 }

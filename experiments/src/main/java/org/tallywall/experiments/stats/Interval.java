@@ -23,12 +23,12 @@ public record Interval(double low, double high) {
   /**
    * The interval around a value.
    *
-   * @param centre the value
+   * @param center the value
    * @param half half its width, 0 or more
    * @return the interval
    */
-  static Interval around(double centre, double half) {
-    return new Interval(centre - half, centre + half);
+  static Interval around(double center, double half) {
+    return new Interval(center - half, center + half);
   }
 
   /**

@@ -9,7 +9,7 @@ import java.util.function.Supplier;
 import org.tallywall.core.text.Sha256;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.BlockResult;
-import org.tallywall.experiments.run.SpoiltDeal;
+import org.tallywall.experiments.run.SpoiledDeal;
 import org.tallywall.experiments.tally.NumberReader;
 import org.tallywall.experiments.tally.NumberWriter;
 import org.tallywall.experiments.tally.StudyTally;
@@ -71,7 +71,7 @@ public final class BlockCodec {
     out.carry(result.records().size());
     result.records().forEach(out::text);
     out.carry(result.faults().size());
-    for (SpoiltDeal fault : result.faults()) {
+    for (SpoiledDeal fault : result.faults()) {
       out.carry(fault.deal());
       out.text(fault.arm());
       out.carry(fault.studied());
@@ -102,7 +102,7 @@ public final class BlockCodec {
     for (int left = in.count(); left > 0; left--) {
       records.add(in.text());
     }
-    List<SpoiltDeal> faults = new ArrayList<>();
+    List<SpoiledDeal> faults = new ArrayList<>();
     for (int left = in.count(); left > 0; left--) {
       faults.add(fault(in));
     }
@@ -110,12 +110,12 @@ public final class BlockCodec {
     return new BlockResult(block, tally, records, faults);
   }
 
-  private static SpoiltDeal fault(NumberReader in) {
+  private static SpoiledDeal fault(NumberReader in) {
     long deal = in.carry(0);
     String arm = in.text();
     int studied = (int) in.carry(0);
     int seat = (int) in.carry(0);
     boolean illegal = in.carry(0) == 1;
-    return new SpoiltDeal(deal, arm, studied, seat, illegal, in.text());
+    return new SpoiledDeal(deal, arm, studied, seat, illegal, in.text());
   }
 }

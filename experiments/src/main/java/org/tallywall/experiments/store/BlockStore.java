@@ -24,7 +24,7 @@ public final class BlockStore implements BlockKeeper {
   private final Path folder;
   private final byte[] run;
   private final BlockCodec codec;
-  private final BiConsumer<Block, Checkpoint.State> spoilt;
+  private final BiConsumer<Block, Checkpoint.State> spoiled;
   private final BitSet found;
 
   /**
@@ -33,15 +33,15 @@ public final class BlockStore implements BlockKeeper {
    * @param folder the folder with the blocks; where there is none, nothing is stored
    * @param run the digest of the run, 32 bytes
    * @param codec turns results into bytes and back
-   * @param spoilt hears of each block that is there and cannot be used, from any thread
+   * @param spoiled hears of each block that is there and cannot be used, from any thread
    * @throws FailedException if the folder cannot be looked into
    */
   public BlockStore(
-      Path folder, byte[] run, BlockCodec codec, BiConsumer<Block, Checkpoint.State> spoilt) {
+      Path folder, byte[] run, BlockCodec codec, BiConsumer<Block, Checkpoint.State> spoiled) {
     this.folder = folder;
     this.run = run.clone();
     this.codec = codec;
-    this.spoilt = spoilt;
+    this.spoiled = spoiled;
     this.found = list(folder);
   }
 
@@ -120,7 +120,7 @@ public final class BlockStore implements BlockKeeper {
       }
     }
     if (state != Checkpoint.State.MISSING) {
-      spoilt.accept(block, state);
+      spoiled.accept(block, state);
     }
     return null;
   }

@@ -12,7 +12,7 @@ public final class SpokenTiles implements TileWords {
   private static final List<String> NUMBERS =
       List.of("one", "two", "three", "four", "five", "six", "seven", "eight", "nine");
   private static final List<String> SUITS = List.of("bam", "crak", "dot");
-  private static final List<String> HONOURS =
+  private static final List<String> HONORS =
       List.of("north", "east", "west", "south", "red", "green", "soap", "flower", "joker");
   private static final List<String> SIZES =
       List.of("a single ", "a pair of ", "a pung of ", "a kong of ", "a quint of ", "a sextet of ");
@@ -24,7 +24,7 @@ public final class SpokenTiles implements TileWords {
   public String tile(int kind) {
     return Tile.isSuited(kind)
         ? NUMBERS.get(Tile.numberOf(kind) - 1) + " " + SUITS.get(Tile.suitOf(kind))
-        : HONOURS.get(kind - Tile.NORTH);
+        : HONORS.get(kind - Tile.NORTH);
   }
 
   @Override

@@ -5,7 +5,7 @@ import java.util.Arrays;
 /**
  * How often, and when, a habit came into play, and what it did to each measure in those of these
  * games that can be compared. All can where the choice of games is no work of the habit itself; a
- * step of the defence that was reached only after two games of a deal had gone apart is counted,
+ * step of the defense that was reached only after two games of a deal had gone apart is counted,
  * but compared with nothing.
  */
 public final class FiringTally {

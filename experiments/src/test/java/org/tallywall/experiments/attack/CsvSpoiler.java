@@ -27,9 +27,9 @@ final class CsvSpoiler {
     }
     String between = chance.oneIn(25) ? chance.of(";", "\t", "|") : ",";
     String end = chance.oneIn(25) ? chance.of("\r\n", "\r", "\n\n") : "\n";
-    StringBuilder spoilt = new StringBuilder(chance.oneIn(40) ? "\ufeff" : "");
-    rows.forEach(row -> spoilt.append(String.join(between, row)).append(end));
-    return chance.oneIn(12) ? letters.edit(spoilt.toString(), chance) : spoilt.toString();
+    StringBuilder spoiled = new StringBuilder(chance.oneIn(40) ? "\ufeff" : "");
+    rows.forEach(row -> spoiled.append(String.join(between, row)).append(end));
+    return chance.oneIn(12) ? letters.edit(spoiled.toString(), chance) : spoiled.toString();
   }
 
   private void once(List<List<String>> rows, Chance chance) {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Files that people type, spoilt, each before the cheapest command that reads all of it. */
+/** Files that people type, spoiled, each before the cheapest command that reads all of it. */
 final class FileSources {
   private static final String CARD = Attack.HERE + "/card.json";
   private static final List<String> QUICK = List.of("nearest", "random-legal", "newcomer");
@@ -132,7 +132,7 @@ final class FileSources {
     return Attack.of("study, tried out", files, words);
   }
 
-  /** A tiny study spoilt so that its games stay few and short. */
+  /** A tiny study spoiled so that its games stay few and short. */
   private String quick(Chance chance) {
     while (true) {
       JsonTree seed = chance.pick(seeds.tinyStudies);
@@ -181,8 +181,8 @@ final class FileSources {
   Attack sheet(Chance chance) {
     Scene scene = chance.pick(seeds.scenes);
     Map<String, Plant> files = files("card.json", TinyStudies.CARD);
-    Scene spoilt = new Scene(texts.words(scene.text(), chance), scene.card());
-    return asked("sheet", files, spoilt, chance.of("nearest", "newcomer", "watchful"), List.of());
+    Scene spoiled = new Scene(texts.words(scene.text(), chance), scene.card());
+    return asked("sheet", files, spoiled, chance.of("nearest", "newcomer", "watchful"), List.of());
   }
 
   private static Attack asked(

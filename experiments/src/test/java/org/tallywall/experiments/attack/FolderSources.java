@@ -36,7 +36,7 @@ final class FolderSources {
     byte[] packed = ((Plant.Bytes) whole.get(RECORDS)).bytes();
     boolean zip = chance.oneIn(4);
     String name = zip ? "games.jsonl.gz" : "games.jsonl";
-    files.put(name, zip ? spoiltArchive(packed, chance) : Plant.text(games(packed, chance)));
+    files.put(name, zip ? spoiledArchive(packed, chance) : Plant.text(games(packed, chance)));
     List<String> words = new ArrayList<>(List.of("replay", Attack.HERE + "/" + name));
     words.addAll(List.of("--card", Attack.HERE + "/card.json"));
     if (chance.oneIn(10)) {
@@ -45,7 +45,7 @@ final class FolderSources {
     return new Attack("records", words, files);
   }
 
-  private Plant spoiltArchive(byte[] packed, Chance chance) {
+  private Plant spoiledArchive(byte[] packed, Chance chance) {
     if (chance.oneIn(2)) {
       return new Plant.Bytes(ByteSpoiler.spoil(packed, chance));
     }
@@ -65,9 +65,9 @@ final class FolderSources {
     return json.spoil(JsonTree.read(games.get(0)), chance).replace("\n", "") + "\n";
   }
 
-  /** A spoilt file of results, before the papers are made again. */
+  /** A spoiled file of results, before the papers are made again. */
   Attack report(Chance chance) {
-    Map<String, Plant> files = spoilt(seeds.results.get(chance.pick(designs)), chance);
+    Map<String, Plant> files = spoiled(seeds.results.get(chance.pick(designs)), chance);
     String format =
         chance.oneIn(40) ? "charts" : chance.oneIn(12) ? "games" : chance.of("notes", "page");
     return Attack.of("report", files, "report", OUT, "--format", format);
@@ -75,7 +75,7 @@ final class FolderSources {
 
   /** Two folders on one page. */
   Attack pack(Chance chance) {
-    Map<String, Plant> files = spoilt(seeds.results.get(chance.pick(designs)), chance);
+    Map<String, Plant> files = spoiled(seeds.results.get(chance.pick(designs)), chance);
     seeds
         .results
         .get(chance.pick(designs))
@@ -86,22 +86,22 @@ final class FolderSources {
     return Attack.of("report, a pack", files, words);
   }
 
-  /** A spoilt manifest, study or block, before it is played once more. */
+  /** A spoiled manifest, study or block, before it is played once more. */
   Attack verify(Chance chance) {
-    Map<String, Plant> files = spoiltStore(seeds.results.get(chance.pick(designs)), chance);
+    Map<String, Plant> files = spoiledStore(seeds.results.get(chance.pick(designs)), chance);
     return Attack.of(
         "verify", files, "verify", OUT, "--blocks", "1", "--seed", "1", "--threads", "1");
   }
 
-  /** A spoilt manifest, study or block, before the run goes on. */
+  /** A spoiled manifest, study or block, before the run goes on. */
   Attack resume(Chance chance) {
-    Map<String, Plant> files = spoiltStore(seeds.unfinished.get(chance.pick(designs)), chance);
+    Map<String, Plant> files = spoiledStore(seeds.unfinished.get(chance.pick(designs)), chance);
     return run("resume", files, "resume");
   }
 
-  /** A spoilt folder, before a run that takes its place or refuses to. */
+  /** A spoiled folder, before a run that takes its place or refuses to. */
   Attack existing(Chance chance) {
-    Map<String, Plant> files = spoilt(seeds.results.get(chance.pick(designs)), chance);
+    Map<String, Plant> files = spoiled(seeds.results.get(chance.pick(designs)), chance);
     return run("existing", files, chance.of("overwrite", "fail", "resume"));
   }
 
@@ -112,15 +112,15 @@ final class FolderSources {
     return new Attack(name, words, files);
   }
 
-  private Map<String, Plant> spoilt(Map<String, Plant> whole, Chance chance) {
+  private Map<String, Plant> spoiled(Map<String, Plant> whole, Chance chance) {
     List<String> names = whole.keySet().stream().filter(name -> name.startsWith("out/")).toList();
-    return spoilt(whole, chance.pick(names), chance);
+    return spoiled(whole, chance.pick(names), chance);
   }
 
-  private Map<String, Plant> spoiltStore(Map<String, Plant> whole, Chance chance) {
+  private Map<String, Plant> spoiledStore(Map<String, Plant> whole, Chance chance) {
     List<String> blocks =
         whole.keySet().stream().filter(name -> name.startsWith("out/blocks/")).toList();
-    return spoilt(
+    return spoiled(
         whole,
         switch (chance.below(3)) {
           case 0 -> "out/manifest.json";
@@ -130,13 +130,13 @@ final class FolderSources {
         chance);
   }
 
-  private Map<String, Plant> spoilt(Map<String, Plant> whole, String name, Chance chance) {
+  private Map<String, Plant> spoiled(Map<String, Plant> whole, String name, Chance chance) {
     Map<String, Plant> files = new LinkedHashMap<>(whole);
     files.put(VICTIM, Plant.text("victim"));
     if (chance.oneIn(25)) {
       odd(files, name, chance);
     } else {
-      files.put(name, spoiltFile(name, (Plant.Bytes) whole.get(name), chance));
+      files.put(name, spoiledFile(name, (Plant.Bytes) whole.get(name), chance));
     }
     return files;
   }
@@ -153,13 +153,13 @@ final class FolderSources {
     }
   }
 
-  private Plant spoiltFile(String name, Plant.Bytes file, Chance chance) {
+  private Plant spoiledFile(String name, Plant.Bytes file, Chance chance) {
     if (name.endsWith(".json") && !chance.oneIn(4)) {
       return Plant.text(json.spoil(JsonTree.read(Seeds.text(file)), chance));
     } else if (name.endsWith(".csv") && !chance.oneIn(6)) {
       return Plant.text(tables.spoil(Seeds.text(file), chance));
     } else if (name.endsWith(".gz")) {
-      return spoiltArchive(file.bytes(), chance);
+      return spoiledArchive(file.bytes(), chance);
     }
     return new Plant.Bytes(ByteSpoiler.spoil(file.bytes(), chance));
   }

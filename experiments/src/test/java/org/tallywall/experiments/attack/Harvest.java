@@ -7,7 +7,8 @@ import java.util.Set;
 import org.tallywall.experiments.attack.JsonTree.Kind;
 
 /**
- * Names, values and words of valid files: a spoilt file that is nearly right needs the right words.
+ * Names, values and words of valid files: a spoiled file that is nearly right needs the right
+ * words.
  */
 final class Harvest {
   private final Set<String> names = new LinkedHashSet<>();

@@ -20,7 +20,7 @@ final class JsonSpoiler {
     this.letters = new TextSpoiler(harvest);
   }
 
-  /** A spoilt copy, as text. */
+  /** A spoiled copy, as text. */
   String spoil(JsonTree seed, Chance chance) {
     JsonTree tree = seed.copy();
     for (int times = chance.oneIn(4) ? 2 : 1; times > 0; times--) {

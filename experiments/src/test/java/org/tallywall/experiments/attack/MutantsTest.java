@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Spoilt files, folders and commands of fixed seeds: every one is answered as promised. */
+/** Spoiled files, folders and commands of fixed seeds: every one is answered as promised. */
 class MutantsTest {
   private static final Path SAVED = Path.of("target", "attack");
   private static final long SEED = 20261130;

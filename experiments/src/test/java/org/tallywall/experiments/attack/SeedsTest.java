@@ -9,12 +9,12 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is spoilt was right before: otherwise nothing behind the first check would ever be met. */
+/** What is spoiled was right before: otherwise nothing behind the first check would ever be met. */
 class SeedsTest {
   @TempDir Path folder;
 
   @Test
-  void unspoilt_areAccepted() {
+  void unspoiled_areAccepted() {
     Seeds seeds = new Seeds(folder.resolve("seeds"));
     List<Attack> right = new ArrayList<>();
     String card = Attack.HERE + "/card.json";

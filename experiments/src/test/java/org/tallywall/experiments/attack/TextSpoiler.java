@@ -50,8 +50,8 @@ final class TextSpoiler {
         lines.add("");
       }
     }
-    String spoilt = String.join(chance.oneIn(30) ? "\r" : "\n", lines);
-    return chance.oneIn(20) ? edit(spoilt, chance) : spoilt;
+    String spoiled = String.join(chance.oneIn(30) ? "\r" : "\n", lines);
+    return chance.oneIn(20) ? edit(spoiled, chance) : spoiled;
   }
 
   private void line(List<String> lines, int at, Chance chance) {

@@ -39,7 +39,7 @@ final class TinyStudies {
   static final String PLAYER =
       """
       { "player": "watchful", "aim": { "targets": 2, "haste": 0.4 },
-        "defence": { "hold-back": { "exposures-on-one-rack": 2, "away-at-least": 3 } } }
+        "defense": { "hold-back": { "exposures-on-one-rack": 2, "away-at-least": 3 } } }
       """;
 
   static final String RACKS =
@@ -62,7 +62,7 @@ final class TinyStudies {
           """
           { "study": "arms", "question": "Does it help to hold back?", "card": "card.json",
             "seed": 5, "arms": { "never": "nearest",
-              "hold-back": { "player": "reckoner", "defence": { "hold-back": true } } },
+              "hold-back": { "player": "reckoner", "defense": { "hold-back": true } } },
             "baseline": "never", "others": "nearest", "primary": "points", "seats": "rotate",
             "secondary": ["win-rate", "wall-games"], "deals": 3, "records": 1,
             "decision-seconds": 10 }

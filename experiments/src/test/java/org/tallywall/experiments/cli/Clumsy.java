@@ -59,7 +59,7 @@ final class Clumsy {
   /** What a run complained about in the end. */
   record Failure(String message) {}
 
-  /** Runs a study in one thread, its folder spoilt as soon as it is there; the run must fail. */
+  /** Runs a study in one thread, its folder spoiled as soon as it is there; the run must fail. */
   static Failure failure(String file, Path out, Consumer<Path> spoiler) {
     Study study = StudyFile.read(Path.of(file), Changes.NONE, Catalog.standard());
     Console console =

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HostilePlayersTest {
   /**
    * A player that plays soundly for some turns and then does what is asked. It remembers how many
-   * there were, as no player should, so that other deals are spoilt when a block is played again.
+   * there were, as no player should, so that other deals are spoiled when a block is played again.
    */
   private static final String PLAYER =
       """

@@ -39,9 +39,9 @@ class PapersOfEveryDesignTest {
   @CsvSource({
     "table, win-rates exchanges, families win-rate-with-it, hand-choice share-of-wins,"
         + " endings void-games, passes away-after, overall part, rules usual",
-    "arms, win-rates one-away-reached, differences gain, differences role, defence games-compared,"
-        + " defence deals-compared, families aimed-share, passes share-of-games",
-    "sweep, sweep compared-with, differences discordant, defence mean-wall, win-rates seat,"
+    "arms, win-rates one-away-reached, differences gain, differences role, defense games-compared,"
+        + " defense deals-compared, families aimed-share, passes share-of-games",
+    "sweep, sweep compared-with, differences discordant, defense mean-wall, win-rates seat,"
         + " families family, hand-choice nickname, passes step",
     "round-robin, ratings times-average, rating-differences other, ratings rating-below,"
         + " win-rates points, families ways, endings wall, hand-choice value",

@@ -20,7 +20,7 @@ class RunDesignsTest {
       """
       { "study": "arms", "question": "Does it help to hold back?", "card": "small.json", "seed": 5,
         "arms": { "never": "reckoner",
-                  "hold-back": { "player": "reckoner", "defence": { "hold-back": true } } },
+                  "hold-back": { "player": "reckoner", "defense": { "hold-back": true } } },
         "baseline": "never", "others": "reckoner", "primary": "points",
         "secondary": ["win-rate"], "deals": 60, "records": 2 }
       """;
@@ -91,7 +91,7 @@ class RunDesignsTest {
     assertThat(lines("differences.csv").get(2)).contains(",win-rate,secondary,");
     assertThat(lines("differences.csv").get(3)).contains(",exploratory,").contains(",,,");
     assertThat(lines("win-rates.csv")).hasSize(1 + 2 * 5);
-    assertThat(lines("defence.csv").get(0)).startsWith("arm,baseline,step,seat-games,games,");
+    assertThat(lines("defense.csv").get(0)).startsWith("arm,baseline,step,seat-games,games,");
     assertThat(lines("columns.md")).anyMatch(line -> line.contains("p-holm"));
   }
 

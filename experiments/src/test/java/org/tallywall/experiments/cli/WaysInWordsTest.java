@@ -26,8 +26,8 @@ class WaysInWordsTest {
   private static final String SWEEP =
       """
       { "study": "sweep", "card": "small.json", "seed": 5,
-        "sweep": { "player": { "player": "reckoner", "defence": { "hold-back": true } },
-                   "setting": "defence.hold-back.away-at-least", "values": [2, 3, 5],
+        "sweep": { "player": { "player": "reckoner", "defense": { "hold-back": true } },
+                   "setting": "defense.hold-back.away-at-least", "values": [2, 3, 5],
                    "baseline": 3 },
         "others": "reckoner", "seats": 0, "primary": "points", "deals": 60 }
       """;
@@ -128,7 +128,7 @@ class WaysInWordsTest {
         .contains("“holds back from 2 tiles away”", "“holds back from 5 tiles away”")
         .contains("compared with “holds back from 3 tiles away”")
         .contains(
-            "The ways of playing are reckoner with one setting (defence.hold-back.away-at-least) at"
+            "The ways of playing are reckoner with one setting (defense.hold-back.away-at-least) at"
                 + " different values: a player that holds back from so many tiles away; one nearer,"
                 + " less; one away, plays on and keeps only what ends the game on every line of"
                 + " hers.")

@@ -32,12 +32,12 @@ public final class SampleResults {
 
   /** Two ways of playing against a baseline: one clearly better, one that could not be told. */
   public static Path arms(Path folder) {
-    start(folder, "defence-switch", "Saltmarsh Quay practice card");
+    start(folder, "defense-switch", "Saltmarsh Quay practice card");
     write(
         folder,
         "study.json",
         """
-        { "study": "defence-switch",
+        { "study": "defense-switch",
           "question": "Does holding back help once somebody shows two exposures?",
           "card": "card.json", "rules": { "wall.cold": "NO_CLAIM" },
           "arms": { "never": "reckoner", "hold-back": "watchful", "too-late": "watchful" },
@@ -89,7 +89,7 @@ public final class SampleResults {
         """
         { "study": "how-far", "question": "From how many tiles away is it time to hold back?",
           "card": "card.json",
-          "sweep": { "player": "watchful", "setting": "defence.hold-back.away-at-least",
+          "sweep": { "player": "watchful", "setting": "defense.hold-back.away-at-least",
                      "values": [1, 2, 3, 4, 5], "baseline": 3 },
           "others": "reckoner", "primary": "points", "deals": 20000, "confidence": 0.95 }
         """);
@@ -100,7 +100,7 @@ public final class SampleResults {
     StringBuilder differences = new StringBuilder(DIFFERENCES);
     double[] values = {-1.9, -0.4, 0, -0.12, -0.7};
     for (int at = 0; at < values.length; at++) {
-      String start = "defence.hold-back.away-at-least,%d,".formatted(at + 1);
+      String start = "defense.hold-back.away-at-least,%d,".formatted(at + 1);
       if (at == 2) {
         rows.append(start).append("yes,20000,0.25,0.4,,,,,\n");
       } else {
@@ -246,7 +246,7 @@ public final class SampleResults {
             + ","
             + bite
             + ",25,no,1,10,10,10,5,0.5,0.5,0.4,0.6\n");
-    write(folder, "defence.csv", "arm,step,entries\n" + arm + "," + bite + ",7\n");
+    write(folder, "defense.csv", "arm,step,entries\n" + arm + "," + bite + ",7\n");
     write(folder, "faults.csv", "deal,command\n3," + bite + "\n");
     return folder;
   }

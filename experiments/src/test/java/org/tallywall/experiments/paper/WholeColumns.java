@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.reports.schema.BranchColumns;
-import org.tallywall.reports.schema.DefenceColumns;
+import org.tallywall.reports.schema.DefenseColumns;
 import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.schema.EndingColumns;
 import org.tallywall.reports.schema.FamilyColumns;
@@ -23,7 +23,7 @@ final class WholeColumns {
           "differences.csv", DifferenceColumns.all(),
           "sweep.csv", SweepColumns.all(),
           "branch.csv", BranchColumns.all(),
-          "defence.csv", DefenceColumns.all(),
+          "defense.csv", DefenseColumns.all(),
           "families.csv", FamilyColumns.all(),
           "hand-choice.csv", HandChoiceColumns.all(),
           "endings.csv", EndingColumns.all(),

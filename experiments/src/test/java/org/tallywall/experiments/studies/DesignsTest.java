@@ -37,14 +37,14 @@ class DesignsTest {
       """
       { "study": "s", "card": "card.json", "seed": 3, "deals": 40, "primary": "points",
         "secondary": ["win-rate"],
-        "arms": { "a": "reckoner", "b": {"player": "reckoner", "defence": {"hold-back": true}} },
+        "arms": { "a": "reckoner", "b": {"player": "reckoner", "defense": {"hold-back": true}} },
         "baseline": "a", "others": "nearest", "seats": 2 }
       """;
   private static final String SWEEP =
       """
       { "study": "s", "card": "card.json", "seed": 3, "primary": "win-rate",
         "until": {"rule": "sprt", "difference": 0.01, "at-most": 3000},
-        "sweep": {"player": "watchful", "setting": "defence.hold-back.away-at-least",
+        "sweep": {"player": "watchful", "setting": "defense.hold-back.away-at-least",
                   "values": [1, 2, 3], "baseline": 2}, "others": "watchful" }
       """;
   private static final String ROUND =
@@ -77,7 +77,7 @@ class DesignsTest {
     assertThat(arms.baseline()).isZero();
     assertThat(arms.seats()).containsExactly(2);
     assertThat(arms.streams()).isEqualTo(Streams.SAME);
-    assertThat(arms.arms().get(1).player().changed()).containsEntry("defence.hold-back", true);
+    assertThat(arms.arms().get(1).player().changed()).containsEntry("defense.hold-back", true);
   }
 
   @Test
@@ -150,8 +150,8 @@ class DesignsTest {
   @CsvSource(
       delimiter = '!',
       value = {
-        "away-at-least ! away-at-lest ! has no setting \"defence.hold-back.away-at-lest\"; the nearest is",
-        "[1, 2, 3] ! [1, 2, 30] ! the setting \"defence.hold-back.away-at-least\" is",
+        "away-at-least ! away-at-lest ! has no setting \"defense.hold-back.away-at-lest\"; the nearest is",
+        "[1, 2, 3] ! [1, 2, 30] ! the setting \"defense.hold-back.away-at-least\" is",
         "[1, 2, 3] ! [1, 2, 2] ! the value 2 stands twice",
         "[1, 2, 3] ! [2] ! a sweep takes two values or more",
         "\"baseline\": 2 ! \"baseline\": 4 ! must be one of \"values\"",
@@ -200,18 +200,18 @@ class DesignsTest {
   }
 
   @Test
-  void seatings_allSixOrders_giveEveryOrderedPairOfNeighboursEightGames() {
-    Map<List<Integer>, Integer> neighbours = new HashMap<>();
+  void seatings_allSixOrders_giveEveryOrderedPairOfNeighborsEightGames() {
+    Map<List<Integer>, Integer> neighbors = new HashMap<>();
     for (long deal = 0; deal < RoundRobinTables.ORDERS; deal++) {
       for (int game = 0; game < 4; game++) {
         int[] seats = RoundRobinTables.seating(deal, game);
         for (int seat = 0; seat < 4; seat++) {
-          neighbours.merge(List.of(seats[seat], seats[(seat + 1) % 4]), 1, Integer::sum);
+          neighbors.merge(List.of(seats[seat], seats[(seat + 1) % 4]), 1, Integer::sum);
         }
       }
     }
 
-    assertThat(neighbours).hasSize(12).allSatisfy((pair, games) -> assertThat(games).isEqualTo(8));
+    assertThat(neighbors).hasSize(12).allSatisfy((pair, games) -> assertThat(games).isEqualTo(8));
   }
 
   @Test

@@ -231,13 +231,13 @@ class StudyFileTest {
             STUDY.replace(
                 "{\"player\": \"random-legal\"}",
                 "{\"player\": \"watchful\", \"aim.haste\": 0.50,"
-                    + " \"defence\": {\"careful\": false, \"hold-back\": {\"away-at-least\": 4}}}"));
+                    + " \"defense\": {\"careful\": false, \"hold-back\": {\"away-at-least\": 4}}}"));
     Path written = Files.writeString(folder.resolve("all.json"), StudyJson.text(study, folder));
 
     Study again = StudyFile.read(written, Changes.NONE, Catalog.standard());
 
     assertThat(Files.readString(written))
-        .contains("\"defence.careful\" : false", "\"defence.hold-back.away-at-least\" : 4")
+        .contains("\"defense.careful\" : false", "\"defense.hold-back.away-at-least\" : 4")
         .contains("\"passes.courtesy-at-most\" : 3");
     assertThat(again.digest()).isEqualTo(study.digest());
     assertThat(StudyJson.text(again, folder)).isEqualTo(StudyJson.text(study, folder));

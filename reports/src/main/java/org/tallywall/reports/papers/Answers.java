@@ -219,7 +219,7 @@ public final class Answers {
         " deals in which it made a difference");
     add(parts, "", count(one, DifferenceColumns.MORE), " of them with more");
     add(parts, "", count(one, DifferenceColumns.FEWER), " with less");
-    add(parts, "in ", cancelled(one), " the seats cancel out");
+    add(parts, "in ", canceled(one), " the seats cancel out");
     add(
         parts,
         "correlation of the two on the same deals ",
@@ -245,7 +245,7 @@ public final class Answers {
   }
 
   /** Deals in which the seats differ and cancel. */
-  private static String cancelled(Compared one) {
+  private static String canceled(Compared one) {
     long rest =
         one.row().count(DifferenceColumns.DISCORDANT)
             - one.row().count(DifferenceColumns.MORE)

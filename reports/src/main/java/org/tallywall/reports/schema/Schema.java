@@ -25,7 +25,7 @@ public final class Schema {
           entry(FaultColumns.FILE, FaultColumns.all()),
           entry(RatingColumns.FILE, RatingColumns.all()),
           entry(RatingDifferenceColumns.FILE, RatingDifferenceColumns.all()),
-          entry(DefenceColumns.FILE, DefenceColumns.all()),
+          entry(DefenseColumns.FILE, DefenseColumns.all()),
           entry(BranchColumns.FILE, branch()),
           entry(WayColumns.FILE, WayColumns.all()));
 
@@ -43,11 +43,11 @@ public final class Schema {
                   Sum.of(PassColumns.GAMES, PassColumns.VOID))),
           entry(RatingColumns.FILE, List.of(Sum.of(RatingColumns.GAMES, RatingColumns.WINS))),
           entry(
-              DefenceColumns.FILE,
+              DefenseColumns.FILE,
               List.of(
-                  Sum.of(DefenceColumns.SEAT_GAMES, DefenceColumns.GAMES),
-                  Sum.of(DefenceColumns.SEAT_GAMES, DefenceColumns.GAMES_COMPARED),
-                  Sum.of(DefenceColumns.GAMES_COMPARED, DefenceColumns.DEALS_COMPARED))),
+                  Sum.of(DefenseColumns.SEAT_GAMES, DefenseColumns.GAMES),
+                  Sum.of(DefenseColumns.SEAT_GAMES, DefenseColumns.GAMES_COMPARED),
+                  Sum.of(DefenseColumns.GAMES_COMPARED, DefenseColumns.DEALS_COMPARED))),
           entry(
               BranchColumns.FILE,
               List.of(

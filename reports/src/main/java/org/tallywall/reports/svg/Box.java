@@ -17,7 +17,7 @@ record Box(double x, double y, double width, double height) {
     return y + height;
   }
 
-  double centre() {
+  double center() {
     return x + width / 2;
   }
 

@@ -47,7 +47,7 @@ final class CurveDrawing {
     sheet.use(GAP + HEIGHT + GAP / 2);
     settings(places);
     Headings below = new Headings();
-    below.add(field.centre(), Anchor.MIDDLE, curve.across().words(), field.width());
+    below.add(field.center(), Anchor.MIDDLE, curve.across().words(), field.width());
     below.draw(sheet);
   }
 
@@ -89,8 +89,8 @@ final class CurveDrawing {
     for (int i = places.length - 1; i >= 0; i--) {
       band.to(places[i], up.at(all.get(i).low()));
     }
-    sketch.area(band.closed(), Colour.BAND);
-    sketch.path(line.open(), Stroke.of(Colour.BLUE, 4));
+    sketch.area(band.closed(), Color.BAND);
+    sketch.path(line.open(), Stroke.of(Color.BLUE, 4));
   }
 
   private void points(Ruler up, double[] places) {
@@ -113,7 +113,7 @@ final class CurveDrawing {
   private void value(double x, double base, String number) {
     double width = TextWidth.of(number, Face.SMALL);
     double capital = Face.SMALL.size() * 0.72;
-    sketch.box(new Box(x - width / 2, base - capital - 3, width, capital + 6), Colour.WHITE.code());
+    sketch.box(new Box(x - width / 2, base - capital - 3, width, capital + 6), Color.WHITE.code());
     sketch.text(x, base, Anchor.MIDDLE, Face.SMALL, number);
   }
 

@@ -3,24 +3,24 @@ package org.tallywall.reports.svg;
 /** The few kinds of text in a picture. None is smaller than 24 (see the package). */
 enum Face {
   /** The title. */
-  TITLE(36, true, Colour.INK),
+  TITLE(36, true, Color.INK),
   /** What counts: names of axes, numbers in squares. */
-  STRONG(26, true, Colour.INK),
+  STRONG(26, true, Color.INK),
   /** Names of rows, numbers. */
-  PLAIN(26, false, Colour.INK),
+  PLAIN(26, false, Color.INK),
   /** Tick labels, legends, notes. */
-  SMALL(24, false, Colour.INK),
+  SMALL(24, false, Color.INK),
   /** What steps back. */
-  FAINT(24, false, Colour.SOFT);
+  FAINT(24, false, Color.SOFT);
 
   private final int size;
   private final boolean bold;
-  private final Colour colour;
+  private final Color color;
 
-  Face(int size, boolean bold, Colour colour) {
+  Face(int size, boolean bold, Color color) {
     this.size = size;
     this.bold = bold;
-    this.colour = colour;
+    this.color = color;
   }
 
   int size() {
@@ -31,8 +31,8 @@ enum Face {
     return bold;
   }
 
-  Colour colour() {
-    return colour;
+  Color color() {
+    return color;
   }
 
   /** From the base of a line to the base of the next. */

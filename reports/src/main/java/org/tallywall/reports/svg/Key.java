@@ -18,7 +18,7 @@ record Key(String words, Mark mark) {
 
   /** The hollow square of what the others are compared with. */
   static Key baseline() {
-    return new Key("what the others are compared with", (s, x, y) -> s.square(x, y, Colour.BLUE));
+    return new Key("what the others are compared with", (s, x, y) -> s.square(x, y, Color.BLUE));
   }
 
   /** The broken line at 0. */

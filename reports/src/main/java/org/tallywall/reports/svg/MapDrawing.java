@@ -20,8 +20,8 @@ final class MapDrawing {
   private static final double OVERHANG = 6;
   private static final double LABELS = 300;
   private static final String TOO_FEW = "too few";
-  private static final Stroke FRAME = Stroke.of(Colour.LINE, 2);
-  private static final Stroke BORDER = Stroke.of(Colour.INK, 9);
+  private static final Stroke FRAME = Stroke.of(Color.LINE, 2);
+  private static final Stroke BORDER = Stroke.of(Color.INK, 9);
 
   private final SquareMap map;
   private final Sheet sheet;
@@ -93,9 +93,9 @@ final class MapDrawing {
 
   private String fill(int sign) {
     if (sign == 0) {
-      return Colour.WHITE.code();
+      return Color.WHITE.code();
     }
-    return sign > 0 ? Colour.BAND.code() : sheet.fill(Pattern.LESS);
+    return sign > 0 ? Color.BAND.code() : sheet.fill(Pattern.LESS);
   }
 
   private void headings(double left, double width) {
@@ -116,9 +116,9 @@ final class MapDrawing {
     String words = square.estimate().map(e -> e.text(Sign.PLUS_AND_MINUS)).orElse(TOO_FEW);
     String where = map.down().labels().get(row) + ", " + map.across().labels().get(column);
     Sketch group = sketch.group(where + ": " + words);
-    group.box(box, square.estimate().isEmpty() ? Colour.SHADE.code() : fill(sign(square)), FRAME);
+    group.box(box, square.estimate().isEmpty() ? Color.SHADE.code() : fill(sign(square)), FRAME);
     if (square.estimate().isEmpty()) {
-      group.block(box.centre(), box.middle(), Anchor.MIDDLE, Face.FAINT, List.of(TOO_FEW));
+      group.block(box.center(), box.middle(), Anchor.MIDDLE, Face.FAINT, List.of(TOO_FEW));
     } else if (sign(square) != 0) {
       numbers(group, box, square);
     }
@@ -147,12 +147,12 @@ final class MapDrawing {
     double high = Face.STRONG.lineHeight() + range.size() * Face.SMALL.lineHeight();
     if (sign(square) < 0) {
       double wide = Math.max(TextWidth.of(value, Face.STRONG), Sheet.widest(range, Face.SMALL));
-      double left = box.centre() - wide / 2 - PLAQUE;
+      double left = box.center() - wide / 2 - PLAQUE;
       double top = box.middle() - high / 2 - 1;
-      group.box(new Box(left, top, wide + 2 * PLAQUE, high + 2), Colour.WHITE.code());
+      group.box(new Box(left, top, wide + 2 * PLAQUE, high + 2), Color.WHITE.code());
     }
     double top = box.middle() - high / 2;
-    double x = box.centre();
+    double x = box.center();
     group.block(x, top + Face.STRONG.lineHeight() / 2, Anchor.MIDDLE, Face.STRONG, List.of(value));
     if (!range.isEmpty()) {
       double middle = top + (high + Face.STRONG.lineHeight()) / 2;
@@ -178,7 +178,7 @@ final class MapDrawing {
         row++;
       }
     }
-    pieces.forEach(piece -> sketch.path(piece.open(), Stroke.of(Colour.WHITE, 15)));
+    pieces.forEach(piece -> sketch.path(piece.open(), Stroke.of(Color.WHITE, 15)));
     pieces.forEach(piece -> sketch.path(piece.open(), BORDER));
   }
 

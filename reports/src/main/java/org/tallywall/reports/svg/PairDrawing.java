@@ -26,8 +26,8 @@ final class PairDrawing {
   void draw() {
     sheet.legend(
         List.of(
-            new Key(dots.first(), (s, x, y) -> s.dot(x, y, Colour.BLUE)),
-            new Key(dots.second(), (s, x, y) -> s.diamond(x, y, Colour.VERMILION))));
+            new Key(dots.first(), (s, x, y) -> s.dot(x, y, Color.BLUE)),
+            new Key(dots.second(), (s, x, y) -> s.diamond(x, y, Color.VERMILION))));
     RowLabels labels = RowLabels.of(dots.rows().stream().map(Row::label).toList(), LABELS);
     double[] ends = columnEnds();
     double right = ends.length == 0 ? Sheet.RIGHT : ends[0] - columnWidth(0);
@@ -69,10 +69,10 @@ final class PairDrawing {
     if (first.isPresent() && second.isPresent()) {
       double from = ruler.at(first.getAsDouble());
       double to = ruler.at(second.getAsDouble());
-      sketch.line(from, y, to, y, Stroke.of(Colour.LINE, 6));
+      sketch.line(from, y, to, y, Stroke.of(Color.LINE, 6));
     }
-    second.ifPresent(value -> sketch.diamond(ruler.at(value), y, Colour.VERMILION));
-    first.ifPresent(value -> sketch.dot(ruler.at(value), y, Colour.BLUE));
+    second.ifPresent(value -> sketch.diamond(ruler.at(value), y, Color.VERMILION));
+    first.ifPresent(value -> sketch.dot(ruler.at(value), y, Color.BLUE));
     for (int i = 0; i < ends.length; i++) {
       if (!row.further().get(i).isBlank()) {
         sketch.block(ends[i], y, Anchor.END, Face.SMALL, List.of(row.further().get(i)));

@@ -59,7 +59,7 @@ final class PartDrawing {
     for (int part = 0; part < bars.parts().size(); part++) {
       String fill = sheet.fill(Pattern.values()[part]);
       Key.Mark swatch =
-          (s, x, y) -> s.box(new Box(x - 24, y - 14, 48, 28), fill, Stroke.of(Colour.INK, 2));
+          (s, x, y) -> s.box(new Box(x - 24, y - 14, 48, 28), fill, Stroke.of(Color.INK, 2));
       keys.add(new Key(bars.parts().get(part), swatch));
     }
     return keys;
@@ -74,7 +74,7 @@ final class PartDrawing {
       Box segment = segments.get(part);
       String value = number(bar, part);
       Sketch group = sketch.group(bar.label() + ", " + bars.parts().get(part) + ": " + value);
-      group.box(segment, sheet.fill(Pattern.values()[part]), Stroke.of(Colour.INK, 2));
+      group.box(segment, sheet.fill(Pattern.values()[part]), Stroke.of(Color.INK, 2));
       if (holds(segment.width(), value)) {
         plaque(segment, value);
       } else if (segment.width() > 0) {
@@ -116,15 +116,15 @@ final class PartDrawing {
   private void plaque(Box segment, String number) {
     double width = TextWidth.of(number, Face.SMALL) + 2 * PLAQUE;
     double height = Face.SMALL.size() + 10;
-    Box box = new Box(segment.centre() - width / 2, segment.middle() - height / 2, width, height);
-    sketch.box(box, Colour.WHITE.code());
-    sketch.block(box.centre(), box.middle(), Anchor.MIDDLE, Face.SMALL, List.of(number));
+    Box box = new Box(segment.center() - width / 2, segment.middle() - height / 2, width, height);
+    sketch.box(box, Color.WHITE.code());
+    sketch.block(box.center(), box.middle(), Anchor.MIDDLE, Face.SMALL, List.of(number));
   }
 
   /** Numbers of parts that are too narrow to hold them. */
   private void above(Bar bar, List<Box> segments, List<Integer> narrow) {
     List<String> numbers = narrow.stream().map(part -> number(bar, part)).toList();
-    double[] wished = narrow.stream().mapToDouble(part -> segments.get(part).centre()).toArray();
+    double[] wished = narrow.stream().mapToDouble(part -> segments.get(part).center()).toArray();
     double[] widths = widths(numbers);
     double[] middles = Spread.apart(wished, widths, ruler.from(), Sheet.RIGHT);
     for (int i = 0; i < middles.length; i++) {
@@ -149,7 +149,7 @@ final class PartDrawing {
     double[] wished = new double[own.size()];
     for (int i = 0; i < wished.length; i++) {
       widths[i] = Math.max(Sheet.widest(names.get(i), Face.SMALL), widths[i] * 1.2);
-      wished[i] = segments.get(own.get(i).part()).centre();
+      wished[i] = segments.get(own.get(i).part()).center();
     }
     double[] middles = Spread.apart(wished, widths, labels.right(), Sheet.RIGHT);
     double deepest = 0;
@@ -178,7 +178,7 @@ final class PartDrawing {
   private void leader(double x, double y, double toX, double toY) {
     double half = (y + toY) / 2;
     Path path = Path.at(x, y).to(x, half).to(toX, half).to(toX, toY);
-    sketch.path(path.open(), Stroke.of(Colour.INK, 2));
+    sketch.path(path.open(), Stroke.of(Color.INK, 2));
   }
 
   /** By how much a long name hangs below its bar. */

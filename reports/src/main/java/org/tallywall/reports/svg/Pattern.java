@@ -5,31 +5,31 @@ import org.tallywall.reports.markup.Element;
 
 /**
  * Fillings that differ in pattern as well as in shade, from dark to light and back, so that
- * neighbours differ in grey print too.
+ * neighbors differ in gray print too.
  */
 enum Pattern {
   /** Dark, without a pattern. */
-  SOLID(Colour.BLUE, Colour.BLUE, ""),
+  SOLID(Color.BLUE, Color.BLUE, ""),
   /** Slanting lines. */
-  SLANTS(Colour.SKY, Colour.INK, "M-4,4 L4,-4 M0,16 L16,0 M12,20 L20,12"),
+  SLANTS(Color.SKY, Color.INK, "M-4,4 L4,-4 M0,16 L16,0 M12,20 L20,12"),
   /** Light, without a pattern. */
-  PALE(Colour.YELLOW, Colour.YELLOW, ""),
+  PALE(Color.YELLOW, Color.YELLOW, ""),
   /** Slanting lines both ways. */
-  CROSSED(Colour.ORANGE, Colour.INK, "M0,0 L16,16 M0,16 L16,0"),
+  CROSSED(Color.ORANGE, Color.INK, "M0,0 L16,16 M0,16 L16,0"),
   /** White with upright lines. */
-  UPRIGHTS(Colour.WHITE, Colour.LINE, "M8,0 L8,16"),
+  UPRIGHTS(Color.WHITE, Color.LINE, "M8,0 L8,16"),
   /** Lines from side to side. */
-  LEVELS(Colour.GREEN, Colour.INK, "M0,8 L16,8"),
+  LEVELS(Color.GREEN, Color.INK, "M0,8 L16,8"),
   /** Slanting lines on white, for what is less. */
-  LESS(Colour.WHITE, Colour.VERMILION, "M-4,4 L4,-4 M0,16 L16,0 M12,20 L20,12");
+  LESS(Color.WHITE, Color.VERMILION, "M-4,4 L4,-4 M0,16 L16,0 M12,20 L20,12");
 
   private static final int TILE = 16;
 
-  private final Colour ground;
-  private final Colour lines;
+  private final Color ground;
+  private final Color lines;
   private final String path;
 
-  Pattern(Colour ground, Colour lines, String path) {
+  Pattern(Color ground, Color lines, String path) {
     this.ground = ground;
     this.lines = lines;
     this.path = path;

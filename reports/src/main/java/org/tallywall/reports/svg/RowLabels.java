@@ -65,7 +65,7 @@ record RowLabels(List<List<String>> lines, double width, double least) {
       Box box = boxes.get(row);
       if (row % 2 == 0) {
         Box wide = new Box(box.x() - 12, box.y(), box.width() + 24, box.height());
-        sketch.box(wide, Colour.SHADE.code());
+        sketch.box(wide, Color.SHADE.code());
       }
       sketch.block(box.x(), box.middle(), Anchor.START, Face.PLAIN, lines.get(row));
     }

@@ -93,7 +93,7 @@ final class Sheet {
       svg.add(definitions);
     }
     Element ground = Element.of("rect").with("width", "100%").with("height", "100%");
-    svg.add(ground.with("fill", Colour.WHITE.code()));
+    svg.add(ground.with("fill", Color.WHITE.code()));
     return svg.add(drawing);
   }
 

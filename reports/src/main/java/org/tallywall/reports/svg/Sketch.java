@@ -34,7 +34,7 @@ final class Sketch {
     into.add(stroke.on(path.with("stroke-linejoin", "round")));
   }
 
-  void area(String d, Colour fill) {
+  void area(String d, Color fill) {
     into.add(Element.of("path").with("d", d).with("fill", fill.code()));
   }
 
@@ -49,30 +49,30 @@ final class Sketch {
   /** The mark of a thing compared, or of what it is compared with. */
   void mark(double x, double y, Standing standing) {
     if (standing == Standing.BASELINE) {
-      square(x, y, Colour.BLUE);
+      square(x, y, Color.BLUE);
     } else {
-      dot(x, y, Colour.BLUE);
+      dot(x, y, Color.BLUE);
     }
   }
 
   /** A filled dot. */
-  void dot(double x, double y, Colour colour) {
+  void dot(double x, double y, Color color) {
     Element circle = Element.of("circle").with("cx", Units.of(x)).with("cy", Units.of(y));
-    into.add(circle.with("r", Units.of(MARK)).with("fill", colour.code()));
+    into.add(circle.with("r", Units.of(MARK)).with("fill", color.code()));
   }
 
   /** A hollow square. */
-  void square(double x, double y, Colour colour) {
+  void square(double x, double y, Color color) {
     Box box = new Box(x - MARK + 2, y - MARK + 2, 2 * MARK - 4, 2 * MARK - 4);
-    box(box, Colour.WHITE.code(), Stroke.of(colour, MARK_STROKE));
+    box(box, Color.WHITE.code(), Stroke.of(color, MARK_STROKE));
   }
 
   /** A hollow diamond. */
-  void diamond(double x, double y, Colour colour) {
+  void diamond(double x, double y, Color color) {
     double r = MARK + 5;
     String d = Path.at(x, y - r).to(x + r, y).to(x, y + r).to(x - r, y).closed();
-    Element path = Element.of("path").with("d", d).with("fill", Colour.WHITE.code());
-    into.add(Stroke.of(colour, MARK_STROKE).on(path));
+    Element path = Element.of("path").with("d", d).with("fill", Color.WHITE.code());
+    into.add(Stroke.of(color, MARK_STROKE).on(path));
   }
 
   /** One line of text; {@code y} is its base. */
@@ -97,7 +97,7 @@ final class Sketch {
 
   private static Element text(double x, double y, Anchor anchor, Face face) {
     Element text = Element.of("text").with("x", Units.of(x)).with("y", Units.of(y));
-    text.with("font-size", Units.of(face.size())).with("fill", face.colour().code());
+    text.with("font-size", Units.of(face.size())).with("fill", face.color().code());
     if (face.bold()) {
       text.with("font-weight", "bold");
     }

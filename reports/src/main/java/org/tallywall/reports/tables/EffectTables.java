@@ -7,7 +7,7 @@ import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Ranged;
 import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.BranchColumns;
-import org.tallywall.reports.schema.DefenceColumns;
+import org.tallywall.reports.schema.DefenseColumns;
 import org.tallywall.reports.table.Table;
 
 /** What a habit or a choice is worth in the games in which it came into play. */
@@ -22,7 +22,7 @@ public final class EffectTables {
    */
   public static List<Table> of(Results results) {
     List<Table> tables = new ArrayList<>();
-    if (!results.rows(DefenceColumns.FILE).isEmpty()) {
+    if (!results.rows(DefenseColumns.FILE).isEmpty()) {
       tables.add(StepTable.of(results));
     }
     if (!results.rows(BranchColumns.FILE).isEmpty()) {
@@ -38,7 +38,7 @@ public final class EffectTables {
    * @return the words
    */
   public static String clear(CsvFile.Row row) {
-    Optional<Ranged> difference = row.ranged(DefenceColumns.DIFFERENCE);
+    Optional<Ranged> difference = row.ranged(DefenseColumns.DIFFERENCE);
     if (difference.isEmpty()) {
       return "too few to say";
     }

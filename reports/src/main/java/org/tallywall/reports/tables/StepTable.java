@@ -4,39 +4,39 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.schema.DefenceColumns;
+import org.tallywall.reports.schema.DefenseColumns;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.reports.words.MeasureWords;
 
-/** The steps of the defence, {@code defence.csv} in words for readers. */
+/** The steps of the defense, {@code defense.csv} in words for readers. */
 final class StepTable {
   private StepTable() {}
 
   static Table of(Results results) {
     List<Pick> picks =
         List.of(
-            Pick.arm(results, DefenceColumns.ARM),
-            Pick.arm(results, DefenceColumns.BASELINE),
-            Pick.words(DefenceColumns.STEP, row -> row.text(DefenceColumns.STEP).replace('-', ' ')),
-            Pick.inHundred(DefenceColumns.GAMES, row -> ofGames(row, DefenceColumns.GAMES)),
-            Pick.mean(DefenceColumns.MEAN_WALL),
+            Pick.arm(results, DefenseColumns.ARM),
+            Pick.arm(results, DefenseColumns.BASELINE),
+            Pick.words(DefenseColumns.STEP, row -> row.text(DefenseColumns.STEP).replace('-', ' ')),
+            Pick.inHundred(DefenseColumns.GAMES, row -> ofGames(row, DefenseColumns.GAMES)),
+            Pick.mean(DefenseColumns.MEAN_WALL),
             Pick.inHundred(
-                DefenceColumns.GAMES_COMPARED, row -> ofGames(row, DefenceColumns.GAMES_COMPARED)),
-            Pick.count(DefenceColumns.DEALS_COMPARED),
+                DefenseColumns.GAMES_COMPARED, row -> ofGames(row, DefenseColumns.GAMES_COMPARED)),
+            Pick.count(DefenseColumns.DEALS_COMPARED),
             Pick.words(
-                DefenceColumns.MEASURE,
-                row -> MeasureWords.heading(row.text(DefenceColumns.MEASURE))),
-            Pick.rangeInHundred(DefenceColumns.DIFFERENCE),
+                DefenseColumns.MEASURE,
+                row -> MeasureWords.heading(row.text(DefenseColumns.MEASURE))),
+            Pick.rangeInHundred(DefenseColumns.DIFFERENCE),
             Pick.words("told-apart", "Whether plus or minus is clear.", EffectTables::clear)
                 .headed("clear?"));
-    List<CsvFile.Row> rows = results.rows(DefenceColumns.FILE);
+    List<CsvFile.Row> rows = results.rows(DefenseColumns.FILE);
     String ranges = Pick.ranges(results, picks, rows);
     TableBuilder table =
         Pick.table(
-                DefenceColumns.FILE,
-                "How often it came to each step of the defence, and what was gained or lost in games"
+                DefenseColumns.FILE,
+                "How often it came to each step of the defense, and what was gained or lost in games"
                     + " that were alike up to there",
                 picks,
                 rows)
@@ -51,6 +51,6 @@ final class StepTable {
   }
 
   private static OptionalDouble ofGames(CsvFile.Row row, Column count) {
-    return Pick.quotient(row.number(count), row.count(DefenceColumns.SEAT_GAMES));
+    return Pick.quotient(row.number(count), row.count(DefenseColumns.SEAT_GAMES));
   }
 }

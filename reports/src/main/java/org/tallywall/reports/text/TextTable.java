@@ -7,7 +7,7 @@ import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 
 /**
- * Writes a table for people as lines of a console, without colour: title, headings, a rule, rows
+ * Writes a table for people as lines of a console, without color: title, headings, a rule, rows
  * with numbers at the right, notes. Numbers are rounded as {@link CellText} says and never cut
  * short. What is too long wraps; a table that is still too wide goes on below, its first column
  * repeated.

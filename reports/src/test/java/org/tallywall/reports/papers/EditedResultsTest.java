@@ -58,7 +58,7 @@ class EditedResultsTest {
         "arms | differences | correlation | -2 | -2 is out of range",
         "arms | differences | discordant | 61 | column deals: 60 cannot be",
         "arms | differences | arm | '' | nothing stands there",
-        "arms | defence | games | 999999 | column seat-games",
+        "arms | defense | games | 999999 | column seat-games",
         "until | stopping | verdict | perhaps | got \"perhaps\"",
         "until | stopping | goal | '' | nothing stands there",
         "until | stopping | miss | 3 | 3 is out of range",

@@ -50,7 +50,7 @@ class PngWriterTest {
     String height = SvgWriter.element(figure, "x").attributes().get("height");
     assertThat(image.getHeight()).isEqualTo(Integer.parseInt(height));
     assertThat(image.getRGB(0, 0)).isEqualTo(0xFFFFFFFF);
-    assertThat(colours(image)).hasSizeGreaterThan(16);
+    assertThat(colors(image)).hasSizeGreaterThan(16);
   }
 
   /** A runtime of the modules that the rest of the program needs, without the one that draws. */
@@ -101,13 +101,13 @@ class PngWriterTest {
     return said.strip();
   }
 
-  private static Set<Integer> colours(BufferedImage image) {
-    Set<Integer> colours = new HashSet<>();
+  private static Set<Integer> colors(BufferedImage image) {
+    Set<Integer> colors = new HashSet<>();
     for (int y = 0; y < image.getHeight(); y += 3) {
       for (int x = 0; x < image.getWidth(); x++) {
-        colours.add(image.getRGB(x, y));
+        colors.add(image.getRGB(x, y));
       }
     }
-    return colours;
+    return colors;
   }
 }

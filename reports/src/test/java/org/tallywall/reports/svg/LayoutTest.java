@@ -74,7 +74,7 @@ class LayoutTest {
   }
 
   @Test
-  void patterns_ofNeighbours_differInShadeOrLines() {
+  void patterns_ofNeighbors_differInShadeOrLines() {
     List<Pattern> parts = List.of(Pattern.values());
     assertThat(parts.stream().map(pattern -> pattern.fill("x")).distinct()).hasSameSizeAs(parts);
   }

@@ -15,7 +15,7 @@ import org.tallywall.strategies.setting.Setting;
 
 /**
  * Reads the settings of a player. They may be written by their full names, or in groups: {@code
- * "defence": {"hold-back": {"away-at-least": 3}}}. To write a setting of a step turns the step on.
+ * "defense": {"hold-back": {"away-at-least": 3}}}. To write a setting of a step turns the step on.
  */
 final class SettingReader {
   private final PlayerType type;

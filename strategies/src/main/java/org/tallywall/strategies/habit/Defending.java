@@ -1,7 +1,7 @@
 package org.tallywall.strategies.habit;
 
 /**
- * A player that goes through the steps of defence, and can be asked afterwards in which it was. The
+ * A player that goes through the steps of defense, and can be asked afterwards in which it was. The
  * answer is an observation only: no decision looks at it.
  */
 public interface Defending {

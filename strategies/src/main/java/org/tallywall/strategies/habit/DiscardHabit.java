@@ -11,7 +11,7 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Which tile to throw: what the rack is worth without it, in points, less what throwing it risks.
- * The step of defence says how much the risk counts, and which tiles stay on the rack.
+ * The step of defense says how much the risk counts, and which tiles stay on the rack.
  */
 public final class DiscardHabit {
   /** How much risk counts. */
@@ -39,7 +39,7 @@ public final class DiscardHabit {
               "with so many tiles left or fewer, throws no flower while another tile can go "
                   + "(\"flowers get hotter as the game goes on\")");
   private static final Setting<Double> WEIGHT_BY_VALUE =
-      Setting.decimal("defence.weight-by-value")
+      Setting.decimal("defense.weight-by-value")
           .from(0.0)
           .to(1.0)
           .usual(0.5)
@@ -51,7 +51,7 @@ public final class DiscardHabit {
   /** From further away a joker may still serve another line. */
   private static final int NEAR = 2;
 
-  private final DefenceHabit defence;
+  private final DefenseHabit defense;
   private final SpareOrder spare;
   private final SafeOrder safe;
   private final double riskWeight;
@@ -62,17 +62,17 @@ public final class DiscardHabit {
   /**
    * The habit.
    *
-   * @param defence the steps of defence
+   * @param defense the steps of defense
    * @param values the settings named {@code discards.…}
    */
-  public DiscardHabit(DefenceHabit defence, SettingValues values) {
-    this.defence = defence;
+  public DiscardHabit(DefenseHabit defense, SettingValues values) {
+    this.defense = defense;
     riskWeight = values.get(RISK_WEIGHT);
     exposureCosts = values.get(EXPOSURE_COSTS);
     flowersBefore = values.get(FLOWERS);
     valueWeight = values.get(WEIGHT_BY_VALUE);
     spare = new SpareOrder(values);
-    safe = new SafeOrder(valueWeight, defence.hersFrom());
+    safe = new SafeOrder(valueWeight, defense.hersFrom());
   }
 
   /**
@@ -90,10 +90,10 @@ public final class DiscardHabit {
   /**
    * Whether the own need alone decides, so that the others need not be read.
    *
-   * @return true if neither defence nor risk counts
+   * @return true if neither defense nor risk counts
    */
   public boolean byNeedAlone() {
-    return !defence.isOn() && riskWeight == 0 && exposureCosts == 0;
+    return !defense.isOn() && riskWeight == 0 && exposureCosts == 0;
   }
 
   /**
@@ -102,7 +102,7 @@ public final class DiscardHabit {
    * @param view what the seat knows, with 14 tiles
    * @param judge has judged the 14 tiles
    * @param reader has read the others
-   * @param stance the step of defence
+   * @param stance the step of defense
    * @return its kind
    */
   public int discard(SeatView view, RackJudge judge, OpponentReader reader, Stance stance) {
@@ -114,10 +114,10 @@ public final class DiscardHabit {
       case OWN_HAND -> ownHand(view, judge, reader);
       case CAREFUL -> careful(view, judge, reader);
       case HOLD_BACK, COMING_BACK -> holdBack(view, judge, reader);
-      case TO_THE_WALL -> safe.next(view, judge, reader, defence.fearedExposures());
+      case TO_THE_WALL -> safe.next(view, judge, reader, defense.fearedExposures());
       case LAST_WALL ->
           oneAway
-              ? byNeed(view, judge, reader, 0, kind -> !reader.hers(kind, 1, defence.hersFrom()))
+              ? byNeed(view, judge, reader, 0, kind -> !reader.hers(kind, 1, defense.hersFrom()))
               : safe.next(view, judge, reader, 1);
     };
   }
@@ -161,7 +161,7 @@ public final class DiscardHabit {
   private int careful(SeatView view, RackJudge judge, OpponentReader reader) {
     double enough = enough(judge);
     return byNeed(
-        view, judge, reader, defence.carefulRisk(), kind -> judge.worthWithout(kind) >= enough);
+        view, judge, reader, defense.carefulRisk(), kind -> judge.worthWithout(kind) >= enough);
   }
 
   /** One away only a tile is kept that ends the game on every hand of hers. */
@@ -170,13 +170,13 @@ public final class DiscardHabit {
     if (away <= 1) {
       return byNeed(view, judge, reader, 0, kind -> !reader.surelyWanted(kind));
     }
-    int feared = defence.fearedExposures();
-    double hersFrom = defence.hersFrom();
-    double weight = away >= defence.holdBackAway() - 1 ? defence.holdBackRisk() : 0;
-    if (!defence.keepsHers()) {
+    int feared = defense.fearedExposures();
+    double hersFrom = defense.hersFrom();
+    double weight = away >= defense.holdBackAway() - 1 ? defense.holdBackRisk() : 0;
+    if (!defense.keepsHers()) {
       return byNeed(view, judge, reader, weight, kind -> true);
     }
-    if (away >= defence.holdBackAway()) {
+    if (away >= defense.holdBackAway()) {
       return byNeed(view, judge, reader, weight, kind -> !reader.hers(kind, feared, hersFrom));
     }
     return byNeed(view, judge, reader, weight, kind -> reader.exposureOnly(kind, feared));

@@ -1,6 +1,6 @@
 package org.tallywall.strategies.habit;
 
-/** The steps of defence, from the own hand to the wall. */
+/** The steps of defense, from the own hand to the wall. */
 public enum Stance {
   /** Plays its own hand. */
   OWN_HAND("own-hand", "own hand"),

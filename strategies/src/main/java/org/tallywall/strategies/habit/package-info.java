@@ -1,2 +1,2 @@
-/** Single habits with named settings: passing, claiming, jokers, discarding, defence. */
+/** Single habits with named settings: passing, claiming, jokers, discarding, defense. */
 package org.tallywall.strategies.habit;

@@ -28,7 +28,7 @@ public final class RackJudge {
   private static final int WAYS = 8;
   private static final double SHARE_OF_NEXT = 0.5;
 
-  /** What a hand keeps of its worth without a joker that it needs; set by judgement. */
+  /** What a hand keeps of its worth without a joker that it needs; set by judgment. */
   private static final double WITHOUT_NEEDED_JOKER = 0.25;
 
   private final JudgeSettings settings;

@@ -9,7 +9,7 @@ import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.AimHabit;
-import org.tallywall.strategies.habit.DefenceHabit;
+import org.tallywall.strategies.habit.DefenseHabit;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
 import org.tallywall.strategies.setting.SettingValues;
@@ -19,7 +19,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * well.
  *
  * <p>A discard is tried only where the hand without it keeps a share of the worth that it keeps
- * without the tile it misses least, and where it is no tile that the defence keeps: playouts by
+ * without the tile it misses least, and where it is no tile that the defense keeps: playouts by
  * players who neither plan nor defend would at times praise both. A claim is tried where a target
  * wants the tile and draws enough are left.
  */
@@ -31,7 +31,7 @@ final class Candidates {
 
   private final RackJudge judge;
   private final OpponentReader reader = new OpponentReader();
-  private final DefenceHabit defence;
+  private final DefenseHabit defense;
   private final WorthTrying worth;
   private final int most;
   private final double share;
@@ -42,12 +42,12 @@ final class Candidates {
    * @param values settings of a watchful player
    * @param worth which decisions are tried at all
    * @param most choices at most, the usual one among them
-   * @param share share of the worth that a discard must leave, 0 to 1; with 0 the defence keeps no
+   * @param share share of the worth that a discard must leave, 0 to 1; with 0 the defense keeps no
    *     tile from being tried either
    */
   Candidates(SettingValues values, WorthTrying worth, int most, double share) {
     this.judge = AimHabit.rackJudge(values);
-    this.defence = new DefenceHabit(values);
+    this.defense = new DefenseHabit(values);
     this.worth = worth;
     this.most = most;
     this.share = share;
@@ -119,11 +119,11 @@ final class Candidates {
     return choices;
   }
 
-  /** Whether the defence keeps a tile, by how far the hand is away. */
+  /** Whether the defense keeps a tile, by how far the hand is away. */
   private boolean keeps(int kind) {
-    int feared = defence.fearedExposures();
+    int feared = defense.fearedExposures();
     int away = judge.least();
-    if (away >= defence.holdBackAway()) {
+    if (away >= defense.holdBackAway()) {
       return reader.hers(kind, feared, HERS);
     }
     return away > 1 ? !reader.exposureOnly(kind, feared) : reader.surelyWanted(kind);

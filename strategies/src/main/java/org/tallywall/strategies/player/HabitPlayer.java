@@ -10,8 +10,8 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
-import org.tallywall.strategies.habit.DefenceHabit;
 import org.tallywall.strategies.habit.Defending;
+import org.tallywall.strategies.habit.DefenseHabit;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.JokerHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
@@ -28,7 +28,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * A player made of habits. It judges what racks are worth, reads the exposures of the others, and
  * does what its settings say.
  *
- * <p>As {@code reckoner} it looks at nobody else; as {@code watchful} the steps of defence are on.
+ * <p>As {@code reckoner} it looks at nobody else; as {@code watchful} the steps of defense are on.
  * The same view gives the same answer, lapses apart, which are drawn from the stream that comes
  * with the question.
  */
@@ -40,7 +40,7 @@ public final class HabitPlayer implements Player, Defending {
   private final PassHabit passes;
   private final ClaimHabit claims;
   private final JokerHabit jokers;
-  private final DefenceHabit defence;
+  private final DefenseHabit defense;
   private final DiscardHabit discards;
   private final WinHabit wins;
   private final OverlookHabit overlooks;
@@ -58,8 +58,8 @@ public final class HabitPlayer implements Player, Defending {
     passes = new PassHabit(judge, values);
     claims = new ClaimHabit(judge, after, values);
     jokers = new JokerHabit(after, values);
-    defence = new DefenceHabit(values);
-    discards = new DiscardHabit(defence, values);
+    defense = new DefenseHabit(values);
+    discards = new DiscardHabit(defense, values);
     wins = new WinHabit(values);
     overlooks = new OverlookHabit(values);
   }
@@ -138,7 +138,7 @@ public final class HabitPlayer implements Player, Defending {
 
   /** A hand that was given up claims nothing; in the last wall only one that is near does. */
   private boolean givenUp(SeatView view) {
-    if (!defence.isOn()) {
+    if (!defense.isOn()) {
       return false;
     }
     judge.look(view, 0, 0);
@@ -147,7 +147,7 @@ public final class HabitPlayer implements Player, Defending {
   }
 
   private Stance stance(SeatView view) {
-    return defence.stance(view, OpponentReader.mostExposures(view), judge.least());
+    return defense.stance(view, OpponentReader.mostExposures(view), judge.least());
   }
 
   @Override

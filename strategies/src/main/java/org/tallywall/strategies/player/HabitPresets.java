@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
-import org.tallywall.strategies.habit.DefenceSettings;
+import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.HerTiles;
 import org.tallywall.strategies.habit.JokerHabit;
@@ -25,42 +25,42 @@ final class HabitPresets {
               ClaimHabit.settings(),
               JokerHabit.settings(),
               DiscardHabit.settings(),
-              DefenceSettings.all(),
+              DefenseSettings.all(),
               ReadHabit.settings(),
               WinHabit.settings(),
               OverlookHabit.settings())
           .<Setting<?>>flatMap(List::stream)
           .toList();
 
-  /** Reads the others, and all steps of defence are on. */
+  /** Reads the others, and all steps of defense are on. */
   static final Preset WATCHFUL =
       Preset.of(RECKONER)
           .with(DiscardHabit.RISK_WEIGHT, 0.6)
-          .with(DefenceSettings.CAREFUL, true)
-          .with(DefenceSettings.HOLD_BACK, true)
-          .with(DefenceSettings.HER_TILES, HerTiles.WEIGH)
-          .with(DefenceSettings.TO_THE_WALL, true)
-          .with(DefenceSettings.TO_THE_WALL_AWAY, 6)
-          .with(DefenceSettings.DRAWS_PER_MISSING, 0)
-          .with(DefenceSettings.LAST_WALL, 12);
+          .with(DefenseSettings.CAREFUL, true)
+          .with(DefenseSettings.HOLD_BACK, true)
+          .with(DefenseSettings.HER_TILES, HerTiles.WEIGH)
+          .with(DefenseSettings.TO_THE_WALL, true)
+          .with(DefenseSettings.TO_THE_WALL_AWAY, 6)
+          .with(DefenseSettings.DRAWS_PER_MISSING, 0)
+          .with(DefenseSettings.LAST_WALL, 12);
 
   /** Gives up late. */
   static final Preset BOLD =
       Preset.of(WATCHFUL.settings())
-          .with(DefenceSettings.CAREFUL_AWAY, 5)
-          .with(DefenceSettings.HOLD_BACK_EXPOSURES, 3)
-          .with(DefenceSettings.HOLD_BACK_AWAY, 4)
-          .with(DefenceSettings.TO_THE_WALL_EXPOSURES, 4);
+          .with(DefenseSettings.CAREFUL_AWAY, 5)
+          .with(DefenseSettings.HOLD_BACK_EXPOSURES, 3)
+          .with(DefenseSettings.HOLD_BACK_AWAY, 4)
+          .with(DefenseSettings.TO_THE_WALL_EXPOSURES, 4);
 
   /** Holds back and gives up early. */
   static final Preset CAUTIOUS =
       Preset.of(WATCHFUL.settings())
-          .with(DefenceSettings.CAREFUL_AWAY, 2)
-          .with(DefenceSettings.HOLD_BACK_AWAY, 2)
-          .with(DefenceSettings.HOLD_BACK_RISK, 3.0)
-          .with(DefenceSettings.TO_THE_WALL_AWAY, 4)
-          .with(DefenceSettings.DRAWS_PER_MISSING, 1)
-          .with(DefenceSettings.LAST_WALL, 16);
+          .with(DefenseSettings.CAREFUL_AWAY, 2)
+          .with(DefenseSettings.HOLD_BACK_AWAY, 2)
+          .with(DefenseSettings.HOLD_BACK_RISK, 3.0)
+          .with(DefenseSettings.TO_THE_WALL_AWAY, 4)
+          .with(DefenseSettings.DRAWS_PER_MISSING, 1)
+          .with(DefenseSettings.LAST_WALL, 16);
 
   private HabitPresets() {}
 }

@@ -52,7 +52,7 @@ public final class RolloutPlayer implements Player, Defending {
           .usual(0.75)
           .says(
               "tries a discard out only where it leaves a share of so much of the worth that the "
-                  + "least missed tile leaves, and is no tile that the defence keeps; 0 tries any");
+                  + "least missed tile leaves, and is no tile that the defense keeps; 0 tries any");
   private static final Setting<Double> SURER_BY =
       Setting.decimal("rollout.surer-by")
           .from(0.0)

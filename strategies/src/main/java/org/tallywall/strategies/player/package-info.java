@@ -1,2 +1,2 @@
-/** Players, made of judgements and habits. */
+/** Players, made of judgments and habits. */
 package org.tallywall.strategies.player;

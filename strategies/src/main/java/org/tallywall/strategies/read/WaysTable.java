@@ -5,7 +5,7 @@ package org.tallywall.strategies.read;
  * copies each lies on the rack with a chance of its own.
  *
  * <p>The chance, 0.35, is above the quarter of a rack dealt at random, since the rack was built
- * towards a hand, and each joker used halves the weight. Both were set by judgement; with them wins
+ * toward a hand, and each joker used halves the weight. Both were set by judgment; with them wins
  * on discards were foreseen better than by counting all live hands alike, in 3,000 games of four
  * {@code reckoner}, but no other values were compared.
  */

@@ -17,7 +17,7 @@ import org.tallywall.strategies.habit.Stance;
 import org.tallywall.strategies.read.OpponentReader;
 
 /**
- * Says why a player chose as it did. The line aimed at and the step of defence are the player's
+ * Says why a player chose as it did. The line aimed at and the step of defense are the player's
  * own; the numbers are those that the view gives. Nothing is worked out unless this is asked, and
  * asking changes no answer.
  */

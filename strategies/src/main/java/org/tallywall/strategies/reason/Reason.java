@@ -144,7 +144,7 @@ public sealed interface Reason {
   record NobodyTakesIt() implements Reason {}
 
   /**
-   * The step of defence in which the player is.
+   * The step of defense in which the player is.
    *
    * @param stance the step
    * @param away how far the nearest hand is

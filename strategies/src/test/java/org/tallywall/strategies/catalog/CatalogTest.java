@@ -140,10 +140,10 @@ class CatalogTest {
   @Test
   void settingOfAStep_turnsTheStepOn() {
     PlayerSpec spec =
-        read("{\"player\": \"reckoner\", \"defence\": {\"hold-back\": {\"away-at-least\": 4}}}");
+        read("{\"player\": \"reckoner\", \"defense\": {\"hold-back\": {\"away-at-least\": 4}}}");
     assertThat(faults.any()).isFalse();
-    assertThat(spec.changed()).containsEntry("defence.hold-back", true);
-    assertThat(read("{\"player\": \"reckoner\", \"defence.hold-back.away-at-least\": 4}").changed())
+    assertThat(spec.changed()).containsEntry("defense.hold-back", true);
+    assertThat(read("{\"player\": \"reckoner\", \"defense.hold-back.away-at-least\": 4}").changed())
         .isEqualTo(spec.changed());
   }
 
@@ -161,27 +161,27 @@ class CatalogTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "\"defence.careful\": false, \"defence\": {\"careful\": {\"below-wall\": 40}}",
-        "\"defence\": {\"careful\": {\"below-wall\": 40}}, \"defence.careful\": false",
-        "\"defence.careful\": false, \"defence.careful.below-wall\": 40",
-        "\"defence.careful.below-wall\": 40, \"defence.careful\": false",
+        "\"defense.careful\": false, \"defense\": {\"careful\": {\"below-wall\": 40}}",
+        "\"defense\": {\"careful\": {\"below-wall\": 40}}, \"defense.careful\": false",
+        "\"defense.careful\": false, \"defense.careful.below-wall\": 40",
+        "\"defense.careful.below-wall\": 40, \"defense.careful\": false",
       })
   void stepTurnedOffByName_staysOff(String settings) {
     PlayerSpec spec = read("{\"player\": \"watchful\", " + settings + "}");
     assertThat(faults.any()).isFalse();
     assertThat(spec.changed())
         .isEqualTo(
-            Map.of("defence.careful", false, "defence.careful.below-wall", new BigDecimal("40")));
+            Map.of("defense.careful", false, "defense.careful.below-wall", new BigDecimal("40")));
   }
 
   /** Records and their check must not depend on how a study writes its players. */
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "\"aim\": {\"targets\": 2}, \"defence\": {\"hold-back\": {\"away-at-least\": 4},"
+        "\"aim\": {\"targets\": 2}, \"defense\": {\"hold-back\": {\"away-at-least\": 4},"
             + " \"careful\": false}",
-        "\"defence.hold-back.away-at-least\": 4.0, \"aim.targets\": 2, \"defence.careful\": false,"
-            + " \"defence.hold-back\": true, \"aim.haste\": USUAL0",
+        "\"defense.hold-back.away-at-least\": 4.0, \"aim.targets\": 2, \"defense.careful\": false,"
+            + " \"defense.hold-back\": true, \"aim.haste\": USUAL0",
       })
   void written_isTheSameHoweverAStudyWroteIt(String settings) {
     Object usual =
@@ -199,9 +199,9 @@ class CatalogTest {
                 "watchful",
                 "aim.targets",
                 new BigDecimal("2"),
-                "defence.hold-back.away-at-least",
+                "defense.hold-back.away-at-least",
                 new BigDecimal("4"),
-                "defence.careful",
+                "defense.careful",
                 false));
   }
 
@@ -209,16 +209,16 @@ class CatalogTest {
   void written_stepThatIsOff_isReadBackAsOff() {
     PlayerSpec spec =
         read(
-            "{\"player\": \"reckoner\", \"defence.careful\": false,"
-                + " \"defence.careful.below-wall\": 40}");
+            "{\"player\": \"reckoner\", \"defense.careful\": false,"
+                + " \"defense.careful.below-wall\": 40}");
     assertThat(spec.written())
         .isEqualTo(
             Map.of(
                 "player",
                 "reckoner",
-                "defence.careful",
+                "defense.careful",
                 false,
-                "defence.careful.below-wall",
+                "defense.careful.below-wall",
                 new BigDecimal("40")));
   }
 

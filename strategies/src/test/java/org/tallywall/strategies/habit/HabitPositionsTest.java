@@ -26,7 +26,7 @@ class HabitPositionsTest {
           "claims.txt",
           "jokers.txt",
           "lapses.txt",
-          "defence.txt",
+          "defense.txt",
           "rollout.txt");
 
   static List<HabitPosition> positions() {

@@ -142,7 +142,7 @@ class NearnessTest {
   /** 60 games by the rules of five tables, of seats that try and seats that play by lot. */
   @ParameterizedTest
   @ValueSource(booleans = {true, false})
-  void judgement_isThatOfMeasuringEveryHand(boolean whole) {
+  void judgment_isThatOfMeasuringEveryHand(boolean whole) {
     List<Judged> seats =
         List.of(
             new Judged(new NearestPlayer()),

@@ -42,7 +42,7 @@ class CandidatesTest {
 
   /** East shows RRR 666b and wants 8888c EEEE: an E could only be a present. */
   @Test
-  void discardThatTheDefenceKeeps_isNotTried() {
+  void discardThatTheDefenseKeeps_isNotTried() {
     HandMadeView view = oneAway().exposed(0, "RRR 666b");
     assertThat(candidates(USUAL, 0.75).discards(view, TileText.tile("9b")))
         .containsExactly(TurnChoice.discard(TileText.tile("9b")), TurnChoice.discard(E));

@@ -27,13 +27,13 @@ class HabitPresetsTest {
         .isEqualTo(
             Map.of(
                 "discards.risk-weight", "0.6",
-                "defence.careful", "true",
-                "defence.hold-back", "true",
-                "defence.hold-back.her-tiles", "weigh",
-                "defence.to-the-wall", "true",
-                "defence.to-the-wall.away-at-least", "6",
-                "defence.to-the-wall.draws-per-missing-tile", "0",
-                "defence.last-wall", "12"));
+                "defense.careful", "true",
+                "defense.hold-back", "true",
+                "defense.hold-back.her-tiles", "weigh",
+                "defense.to-the-wall", "true",
+                "defense.to-the-wall.away-at-least", "6",
+                "defense.to-the-wall.draws-per-missing-tile", "0",
+                "defense.last-wall", "12"));
   }
 
   @Test
@@ -41,10 +41,10 @@ class HabitPresetsTest {
     assertThat(differences(HabitPlayer.bold(), HabitPlayer.watchful()))
         .isEqualTo(
             Map.of(
-                "defence.careful.away-at-least", "5",
-                "defence.hold-back.exposures-on-one-rack", "3",
-                "defence.hold-back.away-at-least", "4",
-                "defence.to-the-wall.exposures-on-one-rack", "4"));
+                "defense.careful.away-at-least", "5",
+                "defense.hold-back.exposures-on-one-rack", "3",
+                "defense.hold-back.away-at-least", "4",
+                "defense.to-the-wall.exposures-on-one-rack", "4"));
   }
 
   @Test
@@ -52,11 +52,11 @@ class HabitPresetsTest {
     assertThat(differences(HabitPlayer.cautious(), HabitPlayer.watchful()))
         .isEqualTo(
             Map.of(
-                "defence.careful.away-at-least", "2",
-                "defence.hold-back.away-at-least", "2",
-                "defence.hold-back.risk-weight", "3",
-                "defence.to-the-wall.away-at-least", "4",
-                "defence.to-the-wall.draws-per-missing-tile", "1",
-                "defence.last-wall", "16"));
+                "defense.careful.away-at-least", "2",
+                "defense.hold-back.away-at-least", "2",
+                "defense.hold-back.risk-weight", "3",
+                "defense.to-the-wall.away-at-least", "4",
+                "defense.to-the-wall.draws-per-missing-tile", "1",
+                "defense.last-wall", "16"));
   }
 }

@@ -25,7 +25,7 @@ import org.tallywall.strategies.TestTable;
 /** What the nearest player does in positions made by hand, worked out on paper. */
 class NearestPlayerTest {
   /**
-   * A: pungs and kongs of bams and craks. B: pairs only. C: honours. D: as A, but dearer in dots.
+   * A: pungs and kongs of bams and craks. B: pairs only. C: honors. D: as A, but dearer in dots.
    */
   private static final ConcreteHands HANDS =
       TestTable.card(

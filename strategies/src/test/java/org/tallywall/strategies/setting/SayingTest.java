@@ -61,13 +61,13 @@ class SayingTest {
     assertThat(at("jokers.exchange", "at-once")).isEqualTo("redeems a joker as soon as it can");
     assertThat(at("jokers.exchange", "when-useful"))
         .isEqualTo("redeems a joker where the rack is worth no less for it");
-    assertThat(at("defence.hold-back.her-tiles", "keep"))
+    assertThat(at("defense.hold-back.her-tiles", "keep"))
         .isEqualTo("keeps her tiles whatever that costs");
   }
 
   @Test
   void inShort_endsBeforeTheFirstExplanation() {
-    Saying saying = all().get("defence.hold-back.away-at-least").saying();
+    Saying saying = all().get("defense.hold-back.away-at-least").saying();
 
     assertThat(saying.inShort()).isEqualTo("holds back from so many tiles away");
     assertThat(saying.inShort(new BigDecimal(4))).isEqualTo("holds back from 4 tiles away");

@@ -12,7 +12,7 @@ import org.tallywall.strategies.habit.Stance;
  *
  * @param values the number that each measure of the study counts
  * @param course the course of the game
- * @param steps the event at which the seat first came to each step of its defence, or {@link
+ * @param steps the event at which the seat first came to each step of its defense, or {@link
  *     StanceListener#NEVER}
  */
 record ArmGame(long[] values, Course course, int[] steps) {

@@ -69,7 +69,7 @@ public interface Comparison extends PlayedDesign {
     List<Table> tables = new ArrayList<>();
     tables.add(Differences.of(Difference.of(answer, ways())));
     answer.stopping().ifPresent(rule -> tables.add(StoppingTable.of(answer.study(), ways(), rule)));
-    tables.add(DefenceTable.of(answer.study(), ways(), answer.tally(), answer.certainty()));
+    tables.add(DefenseTable.of(answer.study(), ways(), answer.tally(), answer.certainty()));
     tables.add(WayTable.of(ways()));
     return tables;
   }

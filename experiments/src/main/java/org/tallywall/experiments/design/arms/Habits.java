@@ -10,7 +10,7 @@ import org.tallywall.strategies.habit.Stance;
 
 /**
  * Which habits of an arm are followed, and the games in which they came into play: any difference
- * at all in the course of the game, then each step of the defence.
+ * at all in the course of the game, then each step of the defense.
  *
  * <p>A step is compared only where the arm came to it before its game and the baseline's went
  * apart. What happened up to there is common to both games, so these games are chosen by nothing
@@ -31,7 +31,7 @@ public final class Habits {
   /**
    * The names of the habits followed in each comparison.
    *
-   * @return "played differently", then the steps of the defence
+   * @return "played differently", then the steps of the defense
    */
   public static List<String> names() {
     List<String> names = new ArrayList<>();

@@ -8,7 +8,7 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.habit.DefenceSettings;
+import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.setting.Setting;
 
@@ -38,18 +38,18 @@ record Option(BranchOption what, Player player) {
   /** The player as one that throws by its own need, whatever the others show. */
   static PlayerSpec ownNeed(PlayerSpec spec) {
     PlayerSpec player = spec;
-    player = where(player, DefenceSettings.CAREFUL, false);
-    player = where(player, DefenceSettings.HOLD_BACK, false);
-    player = where(player, DefenceSettings.TO_THE_WALL, false);
-    player = where(player, DefenceSettings.LAST_WALL, BigDecimal.ZERO);
+    player = where(player, DefenseSettings.CAREFUL, false);
+    player = where(player, DefenseSettings.HOLD_BACK, false);
+    player = where(player, DefenseSettings.TO_THE_WALL, false);
+    player = where(player, DefenseSettings.LAST_WALL, BigDecimal.ZERO);
     return where(player, DiscardHabit.RISK_WEIGHT, BigDecimal.ZERO);
   }
 
   /** The player as one that throws the safest tile from its first turn on. */
   static PlayerSpec safest(PlayerSpec spec) {
-    PlayerSpec player = must(spec, DefenceSettings.TO_THE_WALL, true);
-    player = must(player, DefenceSettings.FROM_START_AWAY, BigDecimal.ONE);
-    return must(player, DefenceSettings.LAST_WALL, BigDecimal.ZERO);
+    PlayerSpec player = must(spec, DefenseSettings.TO_THE_WALL, true);
+    player = must(player, DefenseSettings.FROM_START_AWAY, BigDecimal.ONE);
+    return must(player, DefenseSettings.LAST_WALL, BigDecimal.ZERO);
   }
 
   /** Sets what the player has; one without the setting plays so anyway. */
@@ -62,7 +62,7 @@ record Option(BranchOption what, Player player) {
       throw new WrongInputException(
           "the player \"%s\" knows no safe tiles, so it cannot throw the safest; name one with"
                   .formatted(spec.type().id())
-              + " settings of defence, such as watchful");
+              + " settings of defense, such as watchful");
     }
     return spec.with(setting.name(), value);
   }

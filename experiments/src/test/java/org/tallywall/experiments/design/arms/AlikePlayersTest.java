@@ -34,7 +34,7 @@ import org.tallywall.strategies.catalog.Catalog;
 
 /**
  * Two players alike in everything but their luck, in 400 studies of 100 deals: the rows of the
- * defence table must not tell them apart more often than ranges of 95 % may.
+ * defense table must not tell them apart more often than ranges of 95 % may.
  *
  * <p>H0, row by row: the mean difference is 0. Seeds are independent, so the sum of a row's
  * differences over the 400 studies, by the root of the sum of their squares, is about standard

@@ -173,7 +173,7 @@ class ArmDealsTest {
     Study study =
         study(
             "{\"a\": \"reckoner\", \"b\": {\"player\": \"reckoner\","
-                + " \"defence\": {\"hold-back\": true}}}",
+                + " \"defense\": {\"hold-back\": true}}}",
             "");
 
     StudyTally tally = play(study);

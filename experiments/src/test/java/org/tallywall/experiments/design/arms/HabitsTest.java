@@ -17,7 +17,7 @@ import org.tallywall.experiments.tally.TallyPlan;
 import org.tallywall.strategies.habit.Stance;
 
 /**
- * Which games a step of the defence is compared over, on courses made by hand: a letter is an
+ * Which games a step of the defense is compared over, on courses made by hand: a letter is an
  * event, and a large one a discard.
  */
 class HabitsTest {

@@ -87,9 +87,9 @@ class WayTableTest {
             player(
                 "reckoner",
                 Map.of(
-                    "defence.hold-back",
+                    "defense.hold-back",
                     true,
-                    "defence.hold-back.away-at-least",
+                    "defense.hold-back.away-at-least",
                     new BigDecimal(4))));
 
     assertThat(cells(table, WayColumns.LABEL))

@@ -26,7 +26,7 @@ class OptionTest {
   /** The first words of the settings' names; a literal that begins so names a setting. */
   private static final Pattern NAMED =
       Pattern.compile(
-          "\"(?:aim|claims|defence|discards|jokers|passes|read|overlooks|wins|rollout)\\.[a-z-]+");
+          "\"(?:aim|claims|defense|discards|jokers|passes|read|overlooks|wins|rollout)\\.[a-z-]+");
 
   private static PlayerSpec player(String id) {
     return new PlayerSpec(Catalog.standard().find(id), Map.of());
@@ -34,14 +34,14 @@ class OptionTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"reckoner", "watchful", "bold", "cautious", "custom"})
-  void ownNeed_turnsEveryDefenceOff(String id) {
+  void ownNeed_turnsEveryDefenseOff(String id) {
     assertThat(Option.ownNeed(player(id)).changed())
         .containsExactlyInAnyOrderEntriesOf(
             Map.of(
-                "defence.careful", false,
-                "defence.hold-back", false,
-                "defence.to-the-wall", false,
-                "defence.last-wall", BigDecimal.ZERO,
+                "defense.careful", false,
+                "defense.hold-back", false,
+                "defense.to-the-wall", false,
+                "defense.last-wall", BigDecimal.ZERO,
                 "discards.risk-weight", BigDecimal.ZERO));
   }
 
@@ -51,9 +51,9 @@ class OptionTest {
     assertThat(Option.safest(player(id)).changed())
         .containsExactlyInAnyOrderEntriesOf(
             Map.of(
-                "defence.to-the-wall", true,
-                "defence.from-start-when-away-at-least", BigDecimal.ONE,
-                "defence.last-wall", BigDecimal.ZERO));
+                "defense.to-the-wall", true,
+                "defense.from-start-when-away-at-least", BigDecimal.ONE,
+                "defense.last-wall", BigDecimal.ZERO));
   }
 
   @Test

@@ -10,7 +10,7 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.catalog.PlayerType;
-import org.tallywall.strategies.habit.DefenceSettings;
+import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 
@@ -37,15 +37,15 @@ final class Robot implements Player {
   static PlayerSpec spec(Choice choice) {
     List<Setting<?>> settings =
         List.of(
-            DefenceSettings.TO_THE_WALL,
-            DefenceSettings.FROM_START_AWAY,
-            DefenceSettings.LAST_WALL);
+            DefenseSettings.TO_THE_WALL,
+            DefenseSettings.FROM_START_AWAY,
+            DefenseSettings.LAST_WALL);
     PlayerType type =
         new PlayerType(
             "robot",
             "does what it is set up to do",
             settings,
-            (SettingValues values) -> new Robot(choice, values.get(DefenceSettings.TO_THE_WALL)));
+            (SettingValues values) -> new Robot(choice, values.get(DefenseSettings.TO_THE_WALL)));
     return new PlayerSpec(type, java.util.Map.of());
   }
 

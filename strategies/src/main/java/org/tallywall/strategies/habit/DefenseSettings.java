@@ -3,9 +3,9 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.strategies.setting.Setting;
 
-/** The settings of the steps of defence, all of them off. */
-public final class DefenceSettings {
-  private static final String NAME = "defence.";
+/** The settings of the steps of defense, all of them off. */
+public final class DefenseSettings {
+  private static final String NAME = "defense.";
 
   /** Whether there is a careful step. */
   public static final Setting<Boolean> CAREFUL =
@@ -150,7 +150,7 @@ public final class DefenceSettings {
           .usual(0)
           .says("with so many tiles left or fewer, plays on only with a hand one away");
 
-  private DefenceSettings() {}
+  private DefenseSettings() {}
 
   /**
    * All of them.

@@ -3,10 +3,10 @@ package org.tallywall.reports.schema;
 import java.util.List;
 import org.tallywall.reports.table.Column;
 
-/** The columns of {@code defence.csv}. */
-public final class DefenceColumns {
+/** The columns of {@code defense.csv}. */
+public final class DefenseColumns {
   /** The file's name without its ending. */
-  public static final String FILE = "defence";
+  public static final String FILE = "defense";
 
   /** The column {@code arm}. */
   public static final Column ARM =
@@ -20,7 +20,7 @@ public final class DefenceColumns {
   public static final Column STEP =
       Column.text(
               "step",
-              "\"played-differently\" for games that went another way than the same game of the way compared with; else the step of the defence in which the studied player chose a discard.")
+              "\"played-differently\" for games that went another way than the same game of the way compared with; else the step of the defense in which the studied player chose a discard.")
           .filled();
 
   /** The column {@code seat-games}. */
@@ -75,7 +75,7 @@ public final class DefenceColumns {
           "method",
           "How the interval was computed; \"too few\" where fewer than 30 deals have such a game, \"no spread\" where all came to the same.");
 
-  private DefenceColumns() {}
+  private DefenseColumns() {}
 
   /**
    * All columns of the file.

@@ -8,18 +8,18 @@ import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.FiringTally;
 import org.tallywall.experiments.tally.StudyTally;
-import org.tallywall.reports.schema.DefenceColumns;
+import org.tallywall.reports.schema.DefenseColumns;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Row;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 
 /**
- * How often a way of playing came to each step of its defence, and what it gained or lost in the
+ * How often a way of playing came to each step of its defense, and what it gained or lost in the
  * games in which it did so before they went another way than those that it is compared with.
  */
-public final class DefenceTable {
-  private DefenceTable() {}
+public final class DefenseTable {
+  private DefenseTable() {}
 
   /**
    * The table.
@@ -33,10 +33,10 @@ public final class DefenceTable {
   public static Table of(Study study, ArmsDesign design, StudyTally tally, Certainty certainty) {
     TableBuilder table =
         Table.builder(
-                DefenceColumns.FILE,
-                "How often each step of the defence came into play, and what was gained or lost"
+                DefenseColumns.FILE,
+                "How often each step of the defense came into play, and what was gained or lost"
                     + " where it came before the two games differed")
-            .columns(DefenceColumns.all());
+            .columns(DefenseColumns.all());
     List<String> names = Habits.names();
     int pair = 0;
     for (int arm = 0; arm < design.arms().size(); arm++) {
@@ -68,8 +68,8 @@ public final class DefenceTable {
         Row row = row(who, firing, measure);
         Effects.set(
             row,
-            DefenceColumns.DIFFERENCE,
-            DefenceColumns.METHOD,
+            DefenseColumns.DIFFERENCE,
+            DefenseColumns.METHOD,
             Effects.effect(firing, at, measure, certainty));
         table.row(row);
       }
@@ -78,15 +78,15 @@ public final class DefenceTable {
 
   private static Row row(List<String> who, FiringTally firing, Measure measure) {
     return new Row()
-        .set(DefenceColumns.ARM, who.get(0))
-        .set(DefenceColumns.BASELINE, who.get(1))
-        .set(DefenceColumns.STEP, who.get(2))
-        .set(DefenceColumns.SEAT_GAMES, firing.seatGames())
-        .set(DefenceColumns.GAMES, firing.games())
-        .set(DefenceColumns.MEAN_WALL, Cell.ratio(firing.wall(), firing.games()))
-        .set(DefenceColumns.GAMES_COMPARED, firing.compared())
-        .set(DefenceColumns.DEALS_COMPARED, firing.reached())
-        .set(DefenceColumns.MEASURE, measure.text())
-        .set(DefenceColumns.UNIT, Measures.unit(measure));
+        .set(DefenseColumns.ARM, who.get(0))
+        .set(DefenseColumns.BASELINE, who.get(1))
+        .set(DefenseColumns.STEP, who.get(2))
+        .set(DefenseColumns.SEAT_GAMES, firing.seatGames())
+        .set(DefenseColumns.GAMES, firing.games())
+        .set(DefenseColumns.MEAN_WALL, Cell.ratio(firing.wall(), firing.games()))
+        .set(DefenseColumns.GAMES_COMPARED, firing.compared())
+        .set(DefenseColumns.DEALS_COMPARED, firing.reached())
+        .set(DefenseColumns.MEASURE, measure.text())
+        .set(DefenseColumns.UNIT, Measures.unit(measure));
   }
 }

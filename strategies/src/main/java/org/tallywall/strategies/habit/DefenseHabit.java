@@ -8,7 +8,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * When to defend, step by step: own hand, careful, hold back, to the wall, the last wall. Each step
  * can be on or off; "two exposures" means two on one rack.
  */
-public final class DefenceHabit {
+public final class DefenseHabit {
   private final boolean careful;
   private final int carefulAway;
   private final int carefulWall;
@@ -30,26 +30,26 @@ public final class DefenceHabit {
   /**
    * The habit.
    *
-   * @param values the settings, {@link DefenceSettings} among them
+   * @param values the settings, {@link DefenseSettings} among them
    */
-  public DefenceHabit(SettingValues values) {
-    careful = values.get(DefenceSettings.CAREFUL);
-    carefulAway = values.get(DefenceSettings.CAREFUL_AWAY);
-    carefulWall = values.get(DefenceSettings.CAREFUL_WALL);
-    holdBack = values.get(DefenceSettings.HOLD_BACK);
-    holdBackExposures = values.get(DefenceSettings.HOLD_BACK_EXPOSURES);
-    holdBackAway = values.get(DefenceSettings.HOLD_BACK_AWAY);
-    toTheWall = values.get(DefenceSettings.TO_THE_WALL);
-    toTheWallExposures = values.get(DefenceSettings.TO_THE_WALL_EXPOSURES);
-    drawsPerMissing = values.get(DefenceSettings.DRAWS_PER_MISSING);
-    fromStartAway = values.get(DefenceSettings.FROM_START_AWAY);
-    lastWall = values.get(DefenceSettings.LAST_WALL);
-    comesBack = values.get(DefenceSettings.COMES_BACK);
-    carefulRisk = values.get(DefenceSettings.CAREFUL_RISK);
-    holdBackRisk = values.get(DefenceSettings.HOLD_BACK_RISK);
-    keepsHers = values.get(DefenceSettings.HER_TILES) == HerTiles.KEEP;
-    hersFrom = values.get(DefenceSettings.HERS_FROM_SHARE);
-    toTheWallAway = values.get(DefenceSettings.TO_THE_WALL_AWAY);
+  public DefenseHabit(SettingValues values) {
+    careful = values.get(DefenseSettings.CAREFUL);
+    carefulAway = values.get(DefenseSettings.CAREFUL_AWAY);
+    carefulWall = values.get(DefenseSettings.CAREFUL_WALL);
+    holdBack = values.get(DefenseSettings.HOLD_BACK);
+    holdBackExposures = values.get(DefenseSettings.HOLD_BACK_EXPOSURES);
+    holdBackAway = values.get(DefenseSettings.HOLD_BACK_AWAY);
+    toTheWall = values.get(DefenseSettings.TO_THE_WALL);
+    toTheWallExposures = values.get(DefenseSettings.TO_THE_WALL_EXPOSURES);
+    drawsPerMissing = values.get(DefenseSettings.DRAWS_PER_MISSING);
+    fromStartAway = values.get(DefenseSettings.FROM_START_AWAY);
+    lastWall = values.get(DefenseSettings.LAST_WALL);
+    comesBack = values.get(DefenseSettings.COMES_BACK);
+    carefulRisk = values.get(DefenseSettings.CAREFUL_RISK);
+    holdBackRisk = values.get(DefenseSettings.HOLD_BACK_RISK);
+    keepsHers = values.get(DefenseSettings.HER_TILES) == HerTiles.KEEP;
+    hersFrom = values.get(DefenseSettings.HERS_FROM_SHARE);
+    toTheWallAway = values.get(DefenseSettings.TO_THE_WALL_AWAY);
   }
 
   /**

@@ -1,12 +1,12 @@
 package org.tallywall.reports.svg;
 
 /**
- * The colours of every picture: those of M. Okabe and K. Ito (Color Universal Design, 2008), as
+ * The colors of every picture: those of M. Okabe and K. Ito (Color Universal Design, 2008), as
  * printed by B. Wong (Points of view: Color blindness, Nature Methods 8:441, 2011), which people
- * with the common kinds of colour blindness tell apart; and greys for lines and text. No colour
+ * with the common kinds of color blindness tell apart; and grays for lines and text. No color
  * carries a meaning alone: shape, pattern or words always say the same.
  */
-enum Colour {
+enum Color {
   /** Wong's blue: what is compared; the darkest part. */
   BLUE("#0072B2"),
   /** Wong's sky blue. */
@@ -36,7 +36,7 @@ enum Colour {
 
   private final String code;
 
-  Colour(String code) {
+  Color(String code) {
     this.code = code;
   }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import org.tallywall.core.card.Slide;
 
 /** Draws hands in which winds or dragons play the first part, with a number or two. */
-final class HonourSketcher implements Sketcher {
+final class HonorSketcher implements Sketcher {
   private final String say;
   private final List<String> named;
   private final List<String> open;
@@ -17,7 +17,7 @@ final class HonourSketcher implements Sketcher {
    * @param named the tiles by name
    * @param open what stands for some of them: letters for winds, dragons of suits
    */
-  HonourSketcher(String say, List<String> named, List<String> open) {
+  HonorSketcher(String say, List<String> named, List<String> open) {
     this.say = say;
     this.named = named;
     this.open = open;
@@ -27,17 +27,17 @@ final class HonourSketcher implements Sketcher {
   public LineSketch draw(Luck luck, Level level) {
     boolean news = named.contains("N") && level == Level.FULL && luck.onceIn(4);
     List<Integer> sizes = news ? Shapes.besides(luck, 4) : Shapes.whole(luck, level);
-    int honours = news ? luck.below(2) : luck.between(2, Math.min(3, sizes.size() - 1));
+    int honors = news ? luck.below(2) : luck.between(2, Math.min(3, sizes.size() - 1));
     List<TileBlock> blocks = new ArrayList<>();
     if (news) {
       named.forEach(wind -> blocks.add(TileBlock.of(wind, 1)));
     }
-    boolean letters = !news && luck.onceIn(2) && honours <= open.size();
+    boolean letters = !news && luck.onceIn(2) && honors <= open.size();
     List<String> tiles = letters ? open : luck.shuffled(named);
-    for (int at = 0; at < honours; at++) {
-      blocks.add(honour(tiles.get(at), sizes.get(at)));
+    for (int at = 0; at < honors; at++) {
+      blocks.add(honor(tiles.get(at), sizes.get(at)));
     }
-    List<Integer> rest = sizes.subList(honours, sizes.size());
+    List<Integer> rest = sizes.subList(honors, sizes.size());
     boolean flowers = rest.size() > 1 && luck.onceIn(3);
     if (flowers) {
       blocks.add(TileBlock.of("F", rest.get(0)));
@@ -48,13 +48,13 @@ final class HonourSketcher implements Sketcher {
     return LineSketch.of(say, blocks, fixed ? Slide.NONE : Slide.ANY);
   }
 
-  private static TileBlock honour(String tile, int size) {
+  private static TileBlock honor(String tile, int size) {
     return tile.length() == 1
         ? TileBlock.of(tile, size)
         : new TileBlock(tile.substring(0, 1), tile.charAt(1), size);
   }
 
-  /** The same number again and again, or neighbours. */
+  /** The same number again and again, or neighbors. */
   private static List<TileBlock> numbers(Luck luck, Level level, List<Integer> sizes) {
     int step = luck.onceIn(2) && sizes.size() <= 3 ? 0 : luck.between(1, 2);
     int start = luck.between(1, 9 - step * (sizes.size() - 1));

@@ -1,7 +1,7 @@
 package org.tallywall.experiments.run;
 
 /**
- * A game that a player spoilt. Its deal is set aside with all its games.
+ * A game that a player spoiled. Its deal is set aside with all its games.
  *
  * @param deal the deal, from 0
  * @param arm the way of playing, or empty
@@ -10,5 +10,5 @@ package org.tallywall.experiments.run;
  * @param illegal whether it answered with an illegal move; else it broke down
  * @param what what the engine said of an illegal move, or empty
  */
-public record SpoiltDeal(
+public record SpoiledDeal(
     long deal, String arm, int studied, int seat, boolean illegal, String what) {}
