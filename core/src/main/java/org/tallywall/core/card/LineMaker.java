@@ -236,11 +236,11 @@ final class LineMaker {
         draft.id,
         String.format(
             Locale.ROOT,
-            "%s \"%s\" is unknown; write one of %s (nearest: \"%s\")",
+            "%s \"%s\" is unknown; write one of %s%s",
             field,
             Shown.word(typed.text()),
             String.join(", ", known),
-            Nearest.of(typed.text(), known)));
+            Nearest.hint(typed.text(), known)));
   }
 
   private Where where() {

@@ -88,9 +88,7 @@ final class EventReader {
 
   private String unknown(String name) {
     String unknown = "unknown event \"" + Shown.word(name) + "\"";
-    return faults.enough()
-        ? unknown
-        : unknown + "; the nearest known one is \"" + Nearest.of(name, NAMES) + "\"";
+    return faults.enough() ? unknown : unknown + Nearest.hint(name, NAMES);
   }
 
   private GameEvent courtesy() {

@@ -101,9 +101,8 @@ public final class RuleSwitches {
     List<String> keys = ALL.stream().map(RuleSwitch::key).toList();
     return String.format(
         Locale.ROOT,
-        "unknown switch \"%s\"; the nearest known one is \"%s\" (known: %s)",
+        "unknown switch \"%s\"%s (all: tallywall rules)",
         Shown.word(key),
-        Nearest.of(key, keys),
-        String.join(", ", keys));
+        Nearest.hint(key, keys));
   }
 }

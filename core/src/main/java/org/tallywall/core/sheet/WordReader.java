@@ -97,11 +97,10 @@ final class WordReader {
         place,
         String.format(
             Locale.ROOT,
-            "%s \"%s\" is unknown; the nearest known word is \"%s\" (known: %s)",
+            "%s \"%s\" is unknown%s",
             what,
             Shown.word(word),
-            Nearest.of(word, known),
-            String.join(", ", known)));
+            Nearest.advice(word, known)));
     return null;
   }
 

@@ -112,13 +112,7 @@ public final class Faults {
    *     #enough} faults
    */
   public String advice(String word, List<String> known) {
-    return enough()
-        ? ""
-        : "; the nearest known one is \""
-            + Nearest.of(word, known)
-            + "\" (known: "
-            + String.join(", ", known)
-            + ")";
+    return enough() ? "" : Nearest.advice(word, known);
   }
 
   /**

@@ -51,9 +51,9 @@ class CsvCardFaultsTest {
       value = {
         "family,tiles            # f:1:1: the column \"value\" is missing in the first row",
         "tiles,value             # f:1:1: the column \"family\" is missing in the first row",
-        "family,tile,value       # f:1:8: unknown column \"tile\"; the nearest known one is \"tiles\"",
+        "family,tile,value       # f:1:8: unknown column \"tile\"; did you mean \"tiles\"?",
         "family,tiles,value,tiles # f:1:20: the column \"tiles\" stands twice",
-        "A,FF 1111b 2222c NNNN,5 # f:1:1: unknown column \"a\"; the nearest known one is",
+        "A,FF 1111b 2222c NNNN,5 # f:1:1: unknown column \"a\" (known: family,",
       })
   void header_withAFault_namesTheColumn(String header, String fault) {
     assertThat(faults(header + "\nA,FF 1111b 2222c NNNN,5\n")).contains(fault);

@@ -40,12 +40,12 @@ class JsonCardFaultsTest {
         // slide
         "{ 'tiles': 'FF DDDDx RRRR NNNN', 'slide': 'any', 'value': 25 } # 13 # slide \"any\" has no digit to move; leave the field out",
         "{ 'tiles': 'FF nnnnx 0000 NNNN', 'slide': 'by-two', 'value': 25 } # 13 # slide \"by-two\" has no digit to move",
-        "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': 'all', 'value': 25 } # 45 # slide \"all\" is unknown; write one of none, any, by-two (nearest: \"any\")",
+        "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': 'all', 'value': 25 } # 45 # slide \"all\" is unknown; write one of none, any, by-two",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': true, 'value': 25 } # 44 # \"slide\" is a text in double quotes, not true or false",
         // suits
         "{ 'tiles': 'FF 11x 22y 33z 44b 5555c', 'value': 25 } # 13 # suit letters: 3 (x y z), suits left for them: 1; letters stand for different suits",
         "{ 'tiles': '11b 22c 33d 4x 55b 66b 777b', 'value': 25 } # 13 # suit letters: 1 (x), suits left for them: 0",
-        "{ 'tiles': 'FF 1111b 2222c NNNN', 'suits': 'one', 'value': 25 } # 45 # suits \"one\" is unknown; write one of as written, or one (nearest: \"or one\")",
+        "{ 'tiles': 'FF 1111b 2222c NNNN', 'suits': 'one', 'value': 25 } # 45 # suits \"one\" is unknown; write one of as written, or one; did you mean \"or one\"?",
         // where
         "{ 'tiles': 'FF nnnnx mmmmy NNNN', 'where': 'nk: 19', 'value': 25 } # 45 # where names the letter k, which the hand does not have",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'where': 'n: 1', 'value': 25 } # 45 # where names the letter n, which the hand does not have",
@@ -69,7 +69,7 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': '25' } # 44 # \"value\" is a whole number from 1 to 1000000, not a text",
         "{ 'tiles': 'FF 1111b 2222c NNNN' } # 1 # the field \"value\" is missing; write its points, as in \"value\": 25",
         // fields
-        "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'conceled': true } # 48 # unknown field \"conceled\" in a line; the nearest known one is \"concealed\"",
+        "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'conceled': true } # 48 # unknown field \"conceled\" in a line; did you mean \"concealed\"?",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'concealed': 'C' } # 61 # \"concealed\" is true or false, not a text",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'jokers': 1 } # 58 # \"jokers\" is true or false, not a whole number",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'jokerless': null } # 61 # \"jokerless\" is true or false, not null",
@@ -107,11 +107,11 @@ class JsonCardFaultsTest {
         "{ 'card': 'x', 'families': {} } # 28 # \"families\" is a list in square brackets, not an object in braces",
         "{ 'card': ' ', 'families': [] } # 11 # the card's name is empty; reports need one",
         "{ 'card': 5, 'families': [] } # 11 # \"card\" is a text in double quotes, not a whole number",
-        "{ 'card': 'x', 'editoin': '', 'families': [] } # 16 # unknown field \"editoin\" in a card; the nearest known one is \"edition\" (known: card, edition, families)",
+        "{ 'card': 'x', 'editoin': '', 'families': [] } # 16 # unknown field \"editoin\" in a card; did you mean \"edition\"? (known: card, edition, families)",
         "{ 'card': 'x', 'families': [ { 'lines': [] } ] } # 30 # the field \"family\" is missing",
         "{ 'card': 'x', 'families': [ { 'family': '', 'lines': [] } ] } # 42 # the family's name is empty",
         "{ 'card': 'x', 'families': [ { 'family': 'A' } ] } # 30 # the field \"lines\" is missing; write the list of its lines",
-        "{ 'card': 'x', 'families': [ { 'family': 'A', 'lines': [], 'note': 1 } ] } # 60 # unknown field \"note\" in a family; the nearest known one is \"lines\"",
+        "{ 'card': 'x', 'families': [ { 'family': 'A', 'lines': [], 'note': 1 } ] } # 60 # unknown field \"note\" in a family (known: family, lines)",
         "{ 'card': 'x', 'families': [ { 'family': 'A', 'lines': [] }, { 'family': 'A', 'lines': [] } ] } # 74 # the family \"A\" stands twice; put its lines together",
         "[] # 1 # a card is an object in braces, not a list in square brackets",
       })

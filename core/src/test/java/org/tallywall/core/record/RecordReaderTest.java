@@ -41,7 +41,7 @@ class RecordReaderTest {
           """
           tallywall.game/1 | tallywall.game/9 | the format is not tallywall.game/1
           "seed":"7" | "seed":"seven" | the seed is a whole number in quotes
-          "event":"discard" | "event":"discards" | nearest known one is "discard"
+          "event":"discard" | "event":"discards" | did you mean "discard"?
           "size":4 | "size":7 | size
           "jokers":1 | "jokers":"one" | jokers
           "seat":0,"tile" | "seat":4,"tile" | seat

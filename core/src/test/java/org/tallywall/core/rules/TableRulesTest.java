@@ -288,12 +288,11 @@ class TableRulesTest {
   }
 
   @Test
-  void unknownSwitch_isRefusedWithTheNearestAndAll() {
+  void unknownSwitch_isRefusedWithTheNearest() {
     assertThatThrownBy(() -> TableRules.of(Map.of("wall.hott", "OFF")))
         .hasMessageContaining("unknown switch \"wall.hott\"")
-        .hasMessageContaining("the nearest known one is \"wall.hot\"")
-        .hasMessageContaining("charleston.stopReveal")
-        .hasMessageContaining("score.pieLimit");
+        .hasMessageContaining("did you mean \"wall.hot\"?")
+        .hasMessageContaining("(all: tallywall rules)");
   }
 
   @ParameterizedTest

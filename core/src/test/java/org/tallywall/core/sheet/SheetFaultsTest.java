@@ -44,9 +44,9 @@ class SheetFaultsTest {
           """
           seat     | seat 4                   | 1:6: there is no seat "4"; write 0 (East), 1
           seat     | seat 1 2                 | 1:8: "2" is too much here; write one seat
-          seat     | sete 0                   | 1:1: the line "sete" is unknown; the nearest known word is "seat"
-          moment   | moment tern              | 2:8: the moment "tern" is unknown; the nearest known word is "turn"
-          moment   | moment pass right        | 2:13: the pass "right" is unknown; the nearest known word is "right-1"
+          seat     | sete 0                   | 1:1: the line "sete" is unknown; did you mean "seat"
+          moment   | moment tern              | 2:8: the moment "tern" is unknown; did you mean "turn"
+          moment   | moment pass right        | 2:13: the pass "right" is unknown; did you mean "right-1"
           moment   | moment turn draw 7d      | 2:13: write "turn" alone, or "turn drew" and the tile
           moment   | moment turn drew 7d      | 2:1: the tile drawn, 7d, belongs on the rack too
           moment   | moment turn drew 7       | 2:18: "7": the number has no suit; write b, c or d behind it, as in 5b
@@ -66,7 +66,7 @@ class SheetFaultsTest {
           exposed  | passed left-1 1b 2b 3b 4b| 6:15: a pass has three tiles at most, not 4
           exposed  | plays 1                  | 6:7: the player is missing; write its name
           exposed  | expect discard 3b        | 6:1: "discard 3b": the rack holds none of 3b
-          exposed  | expect discrad E         | 6:8: the choice "discrad" is unknown; the nearest known word is "discard"
+          exposed  | expect discrad E         | 6:8: the choice "discrad" is unknown; did you mean "discard"
           exposed  | expect discard E S       | 6:18: "S" is too much here; write "then" before a further move
           exposed  | expect stop              | 6:1: "stop": a turn is answered by "exchange", "mahjong" or "discard"
           exposed  | expect go                | 6:8: write "go on"

@@ -104,7 +104,7 @@ class FieldReaderTest {
                 2,
                 3,
                 "",
-                "unknown field \"naem\" in a study; the nearest known one is \"name\""
+                "unknown field \"naem\" in a study; did you mean \"name\"?"
                     + " (known: name, deals, level, on, l)"));
   }
 

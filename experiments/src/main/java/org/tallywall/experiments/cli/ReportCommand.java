@@ -127,11 +127,11 @@ final class ReportCommand implements Callable<Integer> {
               .orElseThrow(
                   () ->
                       new WrongInputException(
-                          "--format is one or more of %s with commas between, not \"%s\"; the nearest is \"%s\""
+                          "--format is one or more of %s with commas between, not \"%s\"%s"
                               .formatted(
                                   String.join(", ", PaperFormat.names()),
                                   name,
-                                  Nearest.of(name, PaperFormat.names())))));
+                                  Nearest.hint(name, PaperFormat.names())))));
     }
     return wanted;
   }

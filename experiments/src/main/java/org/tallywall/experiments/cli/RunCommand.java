@@ -112,7 +112,12 @@ final class RunCommand implements Callable<Integer> {
             Optional.ofNullable(rules),
             Optional.ofNullable(seed),
             Optional.ofNullable(deals));
-    Study read = StudyFile.read(study, changes, roster.catalog(JarTrust.ALL));
+    Study read =
+        StudyFile.read(
+            study,
+            changes,
+            roster.catalog(JarTrust.ALL),
+            odd -> console.complain("warning: " + odd.text(study.toString())));
     StudyPlayer.check(read);
     Path target = out == null ? Path.of("results", read.question().name()) : place(out);
     RunPrinter runner = new RunPrinter(console, read, workers, command());
@@ -147,8 +152,8 @@ final class RunCommand implements Callable<Integer> {
     int at = names.indexOf(onExisting);
     if (at < 0) {
       throw new WrongInputException(
-          "--on-existing is fail, resume or overwrite, not \"%s\"; the nearest is \"%s\""
-              .formatted(onExisting, Nearest.of(onExisting, names)));
+          "--on-existing is fail, resume or overwrite, not \"%s\"%s"
+              .formatted(onExisting, Nearest.hint(onExisting, names)));
     }
     return OnExisting.values()[at];
   }

@@ -56,7 +56,6 @@ final class UsageFault {
   }
 
   private static String unknown(String what, String word, List<String> known) {
-    return "there is no %s \"%s\"; the nearest is \"%s\" (known: %s)"
-        .formatted(what, Shown.word(word), Nearest.of(word, known), String.join(", ", known));
+    return "there is no %s \"%s\"%s".formatted(what, Shown.word(word), Nearest.advice(word, known));
   }
 }

@@ -211,10 +211,10 @@ public final class StudyRunner {
   private String borne() {
     long borne = study.extent().patience().faultsBorne();
     return borne == 0
-        ? "; the study bears no such faults (\"faults-borne\")"
-        : "; the study bears "
-            + Words.count(borne, "such fault", "such faults")
-            + " (\"faults-borne\") and this is one more";
+        ? "; the study allows no failed deals (\"failed-deals-allowed\")"
+        : "; the study allows "
+            + Words.count(borne, "failed deal", "failed deals")
+            + " (\"failed-deals-allowed\") and this is one more";
   }
 
   private FailedException failed(RunFolder folder, String message, RuntimeException cause) {

@@ -19,7 +19,8 @@ final class ManifestDifferences {
   private static final int SHORT = 60;
 
   /** Fields of a study on which no number depends, and the card, whose digest is compared. */
-  private static final Set<String> NO_MATTER = Set.of("card", "faults-borne", "decision-seconds");
+  private static final Set<String> NO_MATTER =
+      Set.of("card", "failed-deals-allowed", "decision-seconds");
 
   private ManifestDifferences() {}
 

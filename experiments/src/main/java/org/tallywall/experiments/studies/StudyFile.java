@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardFile;
@@ -17,6 +18,7 @@ import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.OldWords;
 import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.design.DesignKind;
 import org.tallywall.experiments.design.DesignReader;
@@ -50,7 +52,7 @@ public final class StudyFile {
           "until",
           "confidence",
           "records",
-          "faults-borne",
+          "failed-deals-allowed",
           "decision-seconds");
 
   private final Path file;
@@ -85,12 +87,29 @@ public final class StudyFile {
    * @throws FaultyFileException with all faults of the study, or of the card or rules file
    */
   public static Study read(Path file, Changes changes, Catalog catalog) {
+    return read(file, changes, catalog, warning -> {});
+  }
+
+  /**
+   * Reads a study and hands over what looks odd in it.
+   *
+   * @param file the file
+   * @param changes what to put in place of what the study says
+   * @param catalog the players that it can name beside those in jars
+   * @param warnings takes what is understood but written otherwise today
+   * @return the study
+   * @throws FaultyFileException with all faults of the study, or of the card or rules file
+   */
+  public static Study read(Path file, Changes changes, Catalog catalog, Consumer<Fault> warnings) {
     Faults faults = new Faults();
     Node root = LocatedJson.read(TextFile.read(file), faults);
     if (root == null) {
       throw new FaultyFileException(file.toString(), faults.faults());
     }
-    return new StudyFile(file, changes, catalog, root, faults).study();
+    Node today = OldWords.renewed(root, faults);
+    Study study = new StudyFile(file, changes, catalog, today, faults).study();
+    faults.warnings().forEach(warnings);
+    return study;
   }
 
   /**
@@ -152,7 +171,7 @@ public final class StudyFile {
   private Patience patience() {
     Patience usual = Patience.USUAL;
     return new Patience(
-        fields.whole("faults-borne", usual.faultsBorne(), 0, Bounds.MOST_FAULTS),
+        fields.whole("failed-deals-allowed", usual.faultsBorne(), 0, Bounds.MOST_FAULTS),
         fields.whole("decision-seconds", usual.decisionSeconds(), 1, Patience.MOST_SECONDS));
   }
 

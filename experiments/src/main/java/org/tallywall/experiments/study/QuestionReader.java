@@ -90,10 +90,7 @@ public final class QuestionReader {
       if (at >= 0) {
         return Optional.of(Measure.values()[at]);
       }
-      fields.fault(
-          field,
-          "unknown measure \"%s\"; the nearest known one is \"%s\" (known: %s)"
-              .formatted(text, Nearest.of(text, names), String.join(", ", names)));
+      fields.fault(field, "unknown measure \"%s\"%s".formatted(text, Nearest.advice(text, names)));
     } else {
       fields.fault(field, "a measure is a name in double quotes, not " + node.kind());
     }

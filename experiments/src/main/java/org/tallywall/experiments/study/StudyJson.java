@@ -31,7 +31,7 @@ public final class StudyJson {
             pathFrom(folder, study.source().card()),
             player -> PlayerJson.text(player, folder));
     fields.putAll(study.design().telling(study.card()));
-    fields.put("faults-borne", study.extent().patience().faultsBorne());
+    fields.put("failed-deals-allowed", study.extent().patience().faultsBorne());
     fields.put("decision-seconds", study.extent().patience().decisionSeconds());
     return pretty(fields);
   }

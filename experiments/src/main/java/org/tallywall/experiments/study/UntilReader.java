@@ -53,10 +53,7 @@ public final class UntilReader {
     String rule = fields.text("rule", "always-valid");
     List<String> rules = List.of("always-valid", "sprt");
     if (!rules.contains(rule)) {
-      fields.fault(
-          "rule",
-          "unknown rule \"%s\"; the nearest is \"%s\" (known: always-valid, sprt)"
-              .formatted(rule, Nearest.of(rule, rules)));
+      fields.fault("rule", "unknown rule \"%s\"%s".formatted(rule, Nearest.advice(rule, rules)));
     }
     return rule.equals("sprt") ? test(most) : range(most);
   }

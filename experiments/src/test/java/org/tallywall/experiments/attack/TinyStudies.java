@@ -56,7 +56,7 @@ final class TinyStudies {
           """
           { "study": "quay", "question": "Where do games go?", "card": "card.json", "seed": 5,
             "table": ["nearest", "random-legal", "nearest", "nearest"], "show": "seats",
-            "deals": 3, "records": 2, "confidence": 0.95, "faults-borne": 1 }
+            "deals": 3, "records": 2, "confidence": 0.95, "failed-deals-allowed": 1 }
           """,
           "arms",
           """

@@ -85,7 +85,7 @@ class AskCommandTest {
     assertThat(typed.code()).isEqualTo(2);
     assertThat(typed.out()).isEmpty();
     assertThat(typed.err())
-        .contains("mine.txt:3:1: the line \"rak\" is unknown; the nearest known word is \"rack\"")
+        .contains("mine.txt:3:1: the line \"rak\" is unknown; did you mean \"rack\"?")
         .contains("the line \"rack\" is missing");
   }
 
@@ -123,7 +123,7 @@ class AskCommandTest {
   @Test
   void ask_wrongWords_areExplained() {
     assertThat(ask(FOLDER + "hold-her-tile.txt", "recconer").err())
-        .contains("the nearest known one is \"reckoner\"");
+        .contains("did you mean \"reckoner\"?");
     assertThat(ask(FOLDER + "hold-her-tile.txt", "nearest", "--seeds", "0").err())
         .contains("--seeds takes a number from 1 to 10,000, not 0");
     assertThat(ask(FOLDER + "hold-her-tile.txt", "open-tiles").err())

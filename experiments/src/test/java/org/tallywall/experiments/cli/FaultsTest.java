@@ -63,7 +63,7 @@ class FaultsTest {
     return Cards.write(
         folder,
         "patient.json",
-        STUDY.replace("\"records\"", "\"faults-borne\": " + number + ", \"records\""));
+        STUDY.replace("\"records\"", "\"failed-deals-allowed\": " + number + ", \"records\""));
   }
 
   @Test
@@ -99,7 +99,7 @@ class FaultsTest {
         .isInstanceOf(FailedException.class)
         .hasMessageContaining("the player \"clumsy\" at seat 2 broke down in deal 0")
         .hasMessageContaining("tallywall game --study " + out + "/study.json --deal 0")
-        .hasMessageContaining("the study bears no such faults (\"faults-borne\")")
+        .hasMessageContaining("the study allows no failed deals (\"failed-deals-allowed\")")
         .hasMessageContaining("--on-existing resume")
         .hasMessageNotContaining("Exception");
     assertThat(Path.of(out, "study.json")).exists();
@@ -165,7 +165,7 @@ class FaultsTest {
   void moreFaultsThanBorne_whatWasPlayedIsKeptAndGoesOn() throws IOException {
     assertThatThrownBy(() -> Clumsy.run(withFaultsBorne(1), out, AT_TIMES, OnExisting.FAIL))
         .isInstanceOf(FailedException.class)
-        .hasMessageContaining("the study bears 1 such fault")
+        .hasMessageContaining("the study allows 1 failed deal")
         .hasMessageContaining("and this is one more");
     assertThat(Files.readString(Path.of(out, "manifest.json"))).contains("\"stopped\"");
 

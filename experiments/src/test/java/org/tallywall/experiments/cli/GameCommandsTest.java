@@ -109,7 +109,7 @@ class GameCommandsTest {
             "3",
             "--players",
             "nearest,nearest,neerest,nearest"),
-        "the nearest known one is \"nearest\"");
+        "did you mean \"nearest\"?");
     assertComplains(Typed.run("game", "--study", study, "--deal", "-1"), "whole number");
   }
 
@@ -193,7 +193,7 @@ class GameCommandsTest {
         .startsWith("nearest\n")
         .endsWith("    no settings\n")
         .doesNotContain("random-legal");
-    assertComplains(Typed.run("players", "neerest"), "the nearest known one is \"nearest\"");
+    assertComplains(Typed.run("players", "neerest"), "did you mean \"nearest\"?");
   }
 
   @Test

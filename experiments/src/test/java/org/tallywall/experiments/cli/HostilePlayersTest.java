@@ -132,7 +132,7 @@ class HostilePlayersTest {
     Typed borne =
         Typed.run(
             "run",
-            study(player, "\"faults-borne\": 39, "),
+            study(player, "\"failed-deals-allowed\": 39, "),
             "--out",
             out + "2",
             "--threads",

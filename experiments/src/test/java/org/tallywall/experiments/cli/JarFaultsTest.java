@@ -90,8 +90,8 @@ class JarFaultsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "own.Plane    | holds no player \"own.Plane\"; the nearest name in it is \"own.Plain\"",
-        "plain        | holds no player \"plain\"; the nearest name in it is",
+        "own.Plane    | holds no player \"own.Plane\"; did you mean \"own.Plain\"?",
+        "plain        | holds no player \"plain\"; did you mean",
         "own.Hidden   | \"own.Hidden\" in \"%s\" cannot be made; declare it \"public\"",
         "own.Half     | cannot be made; declare it \"public\" and not \"abstract\"",
         "own.Choosy   | give it a public constructor without parameters",
@@ -209,7 +209,8 @@ class JarFaultsTest {
     Typed game = Typed.run("game", "--study", out + "/study.json", "--deal", deal, "--trust-jars");
     assertThat(game.code()).isEqualTo(Program.FAILED);
     assertThat(game.err()).contains("broke down; --debug shows where");
-    String patient = Cards.write(folder, "patient.json", study.formatted(" \"faults-borne\": 59,"));
+    String patient =
+        Cards.write(folder, "patient.json", study.formatted(" \"failed-deals-allowed\": 59,"));
     assertThat(Typed.run("run", patient, "--out", out + "2").code()).isZero();
     assertThat(Files.readString(Path.of(out + "2", "faults.csv")).lines())
         .hasSizeBetween(2, 59)

@@ -20,7 +20,7 @@ class LocaleTest {
   private static final String STUDY =
       """
       { "study": "look", "card": "small.json", "seed": 5, "deals": 30, "records": 2,
-        "faults-borne": 29, "table": ["clumsy", "nearest", "nearest", "nearest"] }
+        "failed-deals-allowed": 29, "table": ["clumsy", "nearest", "nearest", "nearest"] }
       """;
 
   @TempDir Path folder;

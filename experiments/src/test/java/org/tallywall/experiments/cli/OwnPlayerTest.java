@@ -179,8 +179,7 @@ class OwnPlayerTest {
             folder,
             "named.json",
             STUDY.replace("jar:jars/suit-keeper.jar!suit-keeper", "suit-keeper"));
-    assertThat(run(out("named")).err())
-        .contains("unknown player \"suit-keeper\"; the nearest known one is");
+    assertThat(run(out("named")).err()).contains("unknown player \"suit-keeper\" (known: ");
     assertThat(run(out("named"), "--plugins", plugins, "--without-report").code()).isZero();
     assertThat(Typed.run("verify", out("named"), "--trust-jars").code()).isZero();
   }
@@ -189,7 +188,7 @@ class OwnPlayerTest {
   void wrongSettings_areNamedWithTheNearestAndTheRange() {
     study = Cards.write(folder, "wrong.json", STUDY.replace("\"thin-at-most\": 5", "\"thin\": 5"));
     assertThat(run(out("x")).err())
-        .contains("no setting \"passes.thin\"; the nearest is \"passes.thin-at-most\"");
+        .contains("no setting \"passes.thin\"; did you mean \"passes.thin-at-most\"?");
     study =
         Cards.write(
             folder, "wrong.json", STUDY.replace("\"thin-at-most\": 5", "\"thin-at-most\": 7"));

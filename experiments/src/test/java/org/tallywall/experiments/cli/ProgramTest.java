@@ -30,7 +30,7 @@ class ProgramTest {
     assertThat(typed.code()).isEqualTo(2);
     assertThat(typed.out()).isEmpty();
     assertThat(typed.err()).startsWith("tallywall: there is no command \"rakc\"");
-    assertThat(typed.err()).contains("the nearest is \"rack\"");
+    assertThat(typed.err()).contains("did you mean \"rack\"?");
   }
 
   @Test
@@ -38,7 +38,7 @@ class ProgramTest {
     Typed typed = Typed.run("card", "chek", "card.json");
 
     assertThat(typed.code()).isEqualTo(2);
-    assertThat(typed.err()).contains("the nearest is \"check\"");
+    assertThat(typed.err()).contains("did you mean \"check\"?");
   }
 
   @Test
@@ -46,7 +46,7 @@ class ProgramTest {
     Typed typed = Typed.run("rack", "card.json", "--expsed", "FFF");
 
     assertThat(typed.code()).isEqualTo(2);
-    assertThat(typed.err()).contains("no option \"--expsed\"", "the nearest is \"--exposed\"");
+    assertThat(typed.err()).contains("no option \"--expsed\"", "did you mean \"--exposed\"?");
   }
 
   @ParameterizedTest

@@ -101,7 +101,7 @@ class ReportCommandTest {
   @Test
   void report_wronglyAsked_saysWhatToWrite() {
     String out = run("--without-report");
-    refused("the nearest is \"notes\"", "report", out, "--format", "nots");
+    refused("did you mean \"notes\"?", "report", out, "--format", "nots");
     refused("--out belongs to a page of several", "report", out, "--out", "x.html");
     refused("holds no results", "report", folder.toString());
     refused("there is no folder", "report", folder.resolve("none").toString());

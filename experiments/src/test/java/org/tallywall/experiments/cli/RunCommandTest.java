@@ -123,7 +123,7 @@ class RunCommandTest {
     Typed misspelt = Typed.run("run", study, "--out", out, "--on-existing", "overwrit");
 
     assertComplains(refused, "is there already");
-    assertComplains(misspelt, "the nearest is \"overwrite\"");
+    assertComplains(misspelt, "did you mean \"overwrite\"?");
     assertThat(Files.readString(Path.of(out, "manifest.json"))).isEqualTo(before);
   }
 

@@ -242,11 +242,12 @@ class RunFolderTest {
     try (RunFolder run = open(OnExisting.FAIL)) {
       block(run, "x");
     }
-    String patient = STUDY.replace("\"seed\"", "\"faults-borne\": 9, \"seed\"");
+    String patient = STUDY.replace("\"seed\"", "\"failed-deals-allowed\": 9, \"seed\"");
 
     try (RunFolder run = open(OnExisting.RESUME, patient, "1.0")) {
       assertThat(run.resumed()).isTrue();
-      assertThat(Files.readString(target.resolve("study.json"))).contains("\"faults-borne\" : 9");
+      assertThat(Files.readString(target.resolve("study.json")))
+          .contains("\"failed-deals-allowed\" : 9");
     }
   }
 

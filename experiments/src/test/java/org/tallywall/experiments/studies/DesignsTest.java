@@ -128,7 +128,7 @@ class DesignsTest {
   @CsvSource(
       delimiter = '!',
       value = {
-        "\"baseline\": \"a\" ! \"baseline\": \"c\" ! no way of playing is called \"c\"; the nearest is",
+        "\"baseline\": \"a\" ! \"baseline\": \"c\" ! no way of playing is called \"c\"; did you mean",
         "\"baseline\": \"a\", ! ! the field \"baseline\" is missing",
         "\"others\": \"nearest\", ! ! the field \"others\" is missing",
         "\"seats\": 2 ! \"seats\": 4 ! \"seats\" is \"rotate\" or the number of one seat",
@@ -136,7 +136,7 @@ class DesignsTest {
         "\"primary\": \"points\", ! ! the field \"primary\" is missing",
         "[\"win-rate\"] ! [\"points\"] ! the measure \"points\" is named twice",
         "\"deals\": 40, ! \"deals\": 40, \"until\": {\"rule\": \"always-valid\", \"half-width\": 1, \"at-most\": 9}, ! either \"deals\" or \"until\"",
-        "\"deals\": 40, ! \"until\": {\"rule\": \"always-vlaid\", \"half-width\": 1, \"at-most\": 9}, ! unknown rule \"always-vlaid\"; the nearest is \"always-valid\"",
+        "\"deals\": 40, ! \"until\": {\"rule\": \"always-vlaid\", \"half-width\": 1, \"at-most\": 9}, ! unknown rule \"always-vlaid\"; did you mean \"always-valid\"?",
         "\"deals\": 40, ! \"until\": {\"rule\": \"always-valid\", \"at-most\": 9}, ! say what is to be reached",
         "\"deals\": 40, ! \"until\": {\"rule\": \"always-valid\", \"half-width\": 1}, ! the field \"at-most\" is missing",
         "\"deals\": 40, ! \"until\": {\"rule\": \"sprt\", \"difference\": 0.1, \"at-most\": 9}, ! takes a primary measure that counts games",
@@ -150,7 +150,7 @@ class DesignsTest {
   @CsvSource(
       delimiter = '!',
       value = {
-        "away-at-least ! away-at-lest ! has no setting \"defense.hold-back.away-at-lest\"; the nearest is",
+        "away-at-least ! away-at-lest ! has no setting \"defense.hold-back.away-at-lest\"; did you mean",
         "[1, 2, 3] ! [1, 2, 30] ! the setting \"defense.hold-back.away-at-least\" is",
         "[1, 2, 3] ! [1, 2, 2] ! the value 2 stands twice",
         "[1, 2, 3] ! [2] ! a sweep takes two values or more",
@@ -168,13 +168,13 @@ class DesignsTest {
       delimiter = '!',
       value = {
         "\"discard\" ! \"discrad\" ! \"at\" is \"discard\" or \"claim\", not \"discrad\"",
-        "\"safest\" ! \"safets\" ! no option of a discard is called \"safets\"; the nearest is \"safest\"",
+        "\"safest\" ! \"safets\" ! no option of a discard is called \"safets\"; did you mean \"safest\"?",
         "\"safest\" ! \"nothing\" ! no option of a discard is called \"nothing\"",
         "\"safest\" ! \"own-need\" ! the option \"own-need\" stands twice",
-        "\"away\": ! \"awya\": ! unknown field \"awya\" in \"when\"; the nearest known one is \"away\"",
+        "\"away\": ! \"awya\": ! unknown field \"awya\" in \"when\"; did you mean \"away\"?",
         "[2, 3] ! [2, 15] ! \"away\" takes whole numbers from 0 to 14",
         "[2, 3] ! [2, 2] ! the value 2 stands twice",
-        "\"at\": \"discard\" ! \"at\": \"discard\", \"line\": \"L9\" ! the card has no line \"L9\"; the nearest is",
+        "\"at\": \"discard\" ! \"at\": \"discard\", \"line\": \"L9\" ! the card has no line \"L9\"; did you mean",
         "\"player\": \"watchful\" ! \"player\": \"open-tiles\" ! the player \"open-tiles\" sees all tiles",
         "[2, 3] ! [] ! \"away\" takes one value or more"
       })

@@ -72,7 +72,7 @@ class ShowFieldTest {
   @CsvSource(
       delimiter = '!',
       value = {
-        "\"ending\" ! nothing to show is called \"ending\"; the nearest is \"endings\" (known: lines, families, seats, endings, passes)",
+        "\"ending\" ! nothing to show is called \"ending\"; did you mean \"endings\"? (known: lines, families, seats, endings, passes)",
         "3 ! \"show\" is one of lines, families, seats, endings, passes"
       })
   void anotherWord_isRefusedWithTheList(String show, String fault) {

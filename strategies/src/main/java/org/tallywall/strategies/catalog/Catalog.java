@@ -10,6 +10,7 @@ import java.util.Set;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.OldWords;
 import org.tallywall.core.text.Place;
 
 /** The explicit list of players that studies can name. */
@@ -153,11 +154,12 @@ public final class Catalog {
   /**
    * Reads a player: a name, or an object with {@code player} and settings.
    *
-   * @param node the value of a study
-   * @param faults takes a fault for an unknown player or setting
+   * @param written the value of a study
+   * @param faults takes a warning for an old word, and a fault for an unknown player or setting
    * @return the player, or null where it has a fault
    */
-  public PlayerSpec read(Node node, Faults faults) {
+  public PlayerSpec read(Node written, Faults faults) {
+    Node node = OldWords.renewed(written, faults);
     if (node.value() instanceof String id) {
       return spec(id, node.place(), faults);
     }
@@ -204,8 +206,7 @@ public final class Catalog {
    */
   public String unknown(String id) {
     List<String> ids = types.stream().map(PlayerType::id).toList();
-    return "unknown player \"%s\"; the nearest known one is \"%s\" (known: %s)"
-        .formatted(id, Nearest.of(id, ids), ids());
+    return "unknown player \"%s\"%s".formatted(id, Nearest.advice(id, ids));
   }
 
   private String ids() {

@@ -103,7 +103,7 @@ final class SettingReader {
         names.isEmpty()
             ? "the player \"%s\" has no setting \"%s\"; it has no settings"
                 .formatted(type.id(), name)
-            : "the player \"%s\" has no setting \"%s\"; the nearest is \"%s\" (all: tallywall players)"
-                .formatted(type.id(), name, Nearest.of(name, names)));
+            : "the player \"%s\" has no setting \"%s\"%s (all: tallywall players %s)"
+                .formatted(type.id(), name, Nearest.hint(name, names), type.id()));
   }
 }

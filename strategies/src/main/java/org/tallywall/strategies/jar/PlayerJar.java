@@ -106,8 +106,7 @@ final class PlayerJar {
       throw new WrongPlayerException(
           names.isEmpty()
               ? "\"%s\" holds no classes".formatted(file)
-              : "\"%s\" holds no player \"%s\"; the nearest name in it is \"%s\""
-                  .formatted(file, name, Nearest.of(name, names)));
+              : "\"%s\" holds no player \"%s\"%s".formatted(file, name, Nearest.hint(name, names)));
     }
     try {
       return TimeLimit.wait("the class \"" + name + "\" in \"" + file + "\"", () -> loaded(name));

@@ -70,7 +70,7 @@ class CatalogTest {
     assertThat(read(json)).isNull();
     assertThat(fault())
         .contains("unknown player \"neerest\"")
-        .contains("nearest known one is \"nearest\"")
+        .contains("did you mean \"nearest\"?")
         .contains("random-legal, newcomer, nearest");
   }
 
@@ -100,8 +100,8 @@ class CatalogTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "\"aim.target\": 3           | no setting \"aim.target\"; the nearest is \"aim.targets\"",
-        "\"aim\": {\"target\": 3}    | no setting \"aim.target\"; the nearest is \"aim.targets\"",
+        "\"aim.target\": 3           | no setting \"aim.target\"; did you mean \"aim.targets\"?",
+        "\"aim\": {\"target\": 3}    | no setting \"aim.target\"; did you mean \"aim.targets\"?",
         "\"aims\": {\"targets\": 3}  | no setting \"aims\"",
         "\"aim\": 3                  | no setting \"aim\"",
         "\"aim.targets\": 0          | \"aim.targets\" is a whole number from 1 to 4, not 0",

@@ -76,7 +76,7 @@ class SettingsOfEveryPlayerTest {
         String json = "{\"p\": {\"player\": \"%s\", \"%sx\": 1}}".formatted(type.id(), name);
         Node node = LocatedJson.read(json, out);
         assertThat(catalog.read(((Node.Fields) node.value()).values().get("p"), out)).isNull();
-        assertThat(out.faults().get(0).message()).contains("the nearest is \"" + name + "\"");
+        assertThat(out.faults().get(0).message()).contains("did you mean \"" + name + "\"");
       }
     }
   }

@@ -84,8 +84,7 @@ public record ArmsDesign(
     int arm = names.indexOf(name);
     if (arm < 0) {
       throw new WrongInputException(
-          "no way of playing is called \"%s\"; the nearest is \"%s\""
-              .formatted(name, Nearest.of(name, names)));
+          "no way of playing is called \"%s\"%s".formatted(name, Nearest.advice(name, names)));
     }
     List<PlayerSpec> four = StudyGame.seated(arms.get(arm).player(), others, seat, seats);
     return new StudyGame(four, streams == Streams.OWN ? arm : 0);

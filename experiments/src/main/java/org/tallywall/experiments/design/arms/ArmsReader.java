@@ -44,8 +44,7 @@ final class ArmsReader {
     if (at < 0 && !names.isEmpty() && fields.node("baseline").value() instanceof String) {
       fields.fault(
           "baseline",
-          "no way of playing is called \"%s\"; the nearest is \"%s\""
-              .formatted(name, Nearest.of(name, names)));
+          "no way of playing is called \"%s\"%s".formatted(name, Nearest.advice(name, names)));
     }
     return at;
   }

@@ -88,10 +88,7 @@ public record BranchDesign(
   public Optional<String> unfit(Card card) {
     List<String> ids = card.lines().stream().map(Line::id).toList();
     return line.filter(id -> !ids.contains(id))
-        .map(
-            id ->
-                "the card has no line \"%s\"; the nearest is \"%s\""
-                    .formatted(id, Nearest.of(id, ids)));
+        .map(id -> "the card has no line \"%s\"%s".formatted(id, Nearest.advice(id, ids)));
   }
 
   @Override

@@ -96,8 +96,8 @@ final class BranchReader {
     }
     faults.fault(
         node.place(),
-        "no option of a %s is called \"%s\"; the nearest is \"%s\" (known: %s)"
-            .formatted(moment.text(), text, Nearest.of(text, known), String.join(", ", known)));
+        "no option of a %s is called \"%s\"%s"
+            .formatted(moment.text(), text, Nearest.advice(text, known)));
     return null;
   }
 

@@ -81,8 +81,9 @@ final class SweepReader {
           "setting",
           names.isEmpty()
               ? "the player \"%s\" has no settings".formatted(player.type().id())
-              : "the player \"%s\" has no setting \"%s\"; the nearest is \"%s\""
-                  .formatted(player.type().id(), name, Nearest.of(name, names)));
+              : "the player \"%s\" has no setting \"%s\"%s (all: tallywall players %s)"
+                  .formatted(
+                      player.type().id(), name, Nearest.hint(name, names), player.type().id()));
     }
     return found;
   }

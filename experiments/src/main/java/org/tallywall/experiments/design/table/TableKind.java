@@ -67,8 +67,7 @@ public final class TableKind implements DesignKind {
     if (show.isEmpty()) {
       study.fault(
           Show.FIELD,
-          "nothing to show is called \"%s\"; the nearest is \"%s\" (known: %s)"
-              .formatted(text, Nearest.of(text, names), known));
+          "nothing to show is called \"%s\"%s".formatted(text, Nearest.advice(text, names)));
     }
     return show;
   }
