@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.play.MixedTable;
 import org.tallywall.core.random.Purpose;
@@ -19,6 +20,7 @@ import org.tallywall.core.tile.Tile;
  * Breaches planted anywhere in games of mixed players by six tables of rules: only changes that no
  * legal game could show, so each must be found, and not before the event at which it stands.
  */
+@Tag("one-jdk")
 class PlantedAtRandomTest {
   private static final int GAMES = 480;
   private static final int PLANTED = 20;

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Spoiled files, folders and commands of fixed seeds: every one is answered as promised. */
+@Tag("one-jdk")
 class MutantsTest {
   private static final Path SAVED = Path.of("target", "attack");
   private static final long SEED = 20261130;

@@ -9,10 +9,12 @@ import java.util.Arrays;
 import java.util.Map;
 import org.junit.jupiter.api.Assumptions;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What happens to files in the folder of a run: said in plain words, and nothing is lost. */
+@Tag("one-jdk")
 class DamageTest {
   private static final String STUDY =
       """

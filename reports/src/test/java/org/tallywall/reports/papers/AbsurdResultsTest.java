@@ -8,12 +8,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.results.WrongResultsException;
 
 /** Results that could be and that nobody wants: the time limits are there only for what hangs. */
+@Tag("one-jdk")
 class AbsurdResultsTest {
   private static final int WAYS = 10_000;
   private static final long MOST_BYTES = 40 << 20;

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.results.WrongResultsException;
@@ -17,6 +18,7 @@ import org.tallywall.reports.results.WrongResultsException;
  * Folders of runs of every design, damaged in one to three places: papers are made of them, or a
  * sentence says what is wrong and where. {@code -Dmutants=100000} looks further than every build.
  */
+@Tag("one-jdk")
 class DamagedResultsTest {
   private static final int MUTANTS = Integer.getInteger("mutants", 1_500);
   private static final long SEED = Long.getLong("mutants.seed", 1);
