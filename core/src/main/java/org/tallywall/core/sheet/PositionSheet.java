@@ -1,5 +1,6 @@
 package org.tallywall.core.sheet;
 
+import java.io.InputStream;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -38,6 +39,20 @@ public final class PositionSheet {
    */
   public static PositionSheet read(Path file, TableSetup setup) {
     return of(file.toString(), TextFile.read(file), setup);
+  }
+
+  /**
+   * Reads a sheet that comes in from elsewhere, such as standard input. What comes in is bounded
+   * like a file, read to its end and not closed.
+   *
+   * @param name what messages call it
+   * @param in where the lines come from
+   * @param setup the card and the rules by which it is checked
+   * @return the position
+   * @throws FaultyFileException if anything is wrong, every fault named with its line
+   */
+  public static PositionSheet read(String name, InputStream in, TableSetup setup) {
+    return of(name, TextFile.read(name, in), setup);
   }
 
   /**

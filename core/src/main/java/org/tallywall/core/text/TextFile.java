@@ -24,17 +24,43 @@ public final class TextFile {
    *     FileLimits#LARGEST_FILE} or not UTF-8
    */
   public static String read(Path file) {
+    return text(file.toString(), bytes(file, FileLimits.LARGEST_FILE));
+  }
+
+  /**
+   * The text that comes in from elsewhere, such as standard input, without a byte order mark. It is
+   * read to its end and not closed.
+   *
+   * @param name what messages call it
+   * @param in where it comes from
+   * @return the text
+   * @throws FaultyFileException if it cannot be read to its end, is larger than {@link
+   *     FileLimits#LARGEST_FILE} or not UTF-8
+   */
+  public static String read(String name, InputStream in) {
+    try {
+      byte[] bytes = in.readNBytes(FileLimits.LARGEST_FILE);
+      if (bytes.length == FileLimits.LARGEST_FILE && in.read() >= 0) {
+        throw new FaultyFileException(name, tooLarge("this", FileLimits.LARGEST_FILE));
+      }
+      return text(name, bytes);
+    } catch (IOException unreadable) {
+      throw new FaultyFileException(name, "it cannot be read to its end; try once more");
+    }
+  }
+
+  private static String text(String name, byte[] bytes) {
     try {
       String text =
           StandardCharsets.UTF_8
               .newDecoder()
               .onMalformedInput(CodingErrorAction.REPORT)
               .onUnmappableCharacter(CodingErrorAction.REPORT)
-              .decode(ByteBuffer.wrap(bytes(file, FileLimits.LARGEST_FILE)))
+              .decode(ByteBuffer.wrap(bytes))
               .toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException binary) {
-      throw unusable(file, "this is not a text in UTF-8; save it as UTF-8");
+      throw new FaultyFileException(name, "this is not a text in UTF-8; save it as UTF-8");
     }
   }
 
@@ -56,9 +82,7 @@ public final class TextFile {
           }
         }
       }
-      throw unusable(
-          file,
-          "the file is larger than this program reads (" + size(most) + "); is it the right one?");
+      throw unusable(file, tooLarge("the file", most));
     } catch (NoSuchFileException missing) {
       throw unusable(file, "there is no such file; check its name and folder");
     } catch (IOException unreadable) {
@@ -86,6 +110,10 @@ public final class TextFile {
       throw unusable(file, "this is a device or a pipe; name a file on a disk");
     }
     return found;
+  }
+
+  private static String tooLarge(String what, int most) {
+    return what + " is larger than this program reads (" + size(most) + "); is it the right one?";
   }
 
   private static String size(int bytes) {

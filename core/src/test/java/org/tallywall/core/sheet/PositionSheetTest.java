@@ -1,11 +1,15 @@
 package org.tallywall.core.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.core.tile.TileText;
@@ -41,6 +45,25 @@ class PositionSheetTest {
     assertThat(view.unseen(tile("2b"))).isEqualTo(1);
     assertThat(view.unseen(Tile.FLOWER)).isEqualTo(6);
     assertThat(view.complete()).isFalse();
+  }
+
+  @Test
+  void sheet_fromAStream_isTheSameAsFromItsText() {
+    byte[] bytes = Sheets.TURN.getBytes(StandardCharsets.UTF_8);
+    PositionSheet sheet =
+        PositionSheet.read("standard input", new ByteArrayInputStream(bytes), Sheets.TABLE);
+    assertThat(sheet.moment()).isEqualTo(new Moment.Turn(tile("S")));
+    assertThat(sheet.view().wallLeft()).isEqualTo(95);
+  }
+
+  @Test
+  void sheet_fromAStreamWithAFault_namesWhereItCameFrom() {
+    byte[] bytes = "seat 7\n".getBytes(StandardCharsets.UTF_8);
+    assertThatThrownBy(
+            () ->
+                PositionSheet.read("standard input", new ByteArrayInputStream(bytes), Sheets.TABLE))
+        .isInstanceOf(FaultyFileException.class)
+        .hasMessageContaining("standard input:1:6: there is no seat \"7\"");
   }
 
   @Test

@@ -3,8 +3,11 @@ package org.tallywall.core.text;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.RandomAccessFile;
+import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -77,6 +80,48 @@ class TextFileTest {
     assertThat(TextFile.read(Path.of("/proc/self/status"))).startsWith("Name:");
     assertThatThrownBy(() -> TextFile.bytes(Path.of("/proc/self/status"), 10))
         .hasMessageContaining("larger than this program reads (10 bytes)");
+  }
+
+  @Test
+  void stream_read_isTheTextWithoutAByteOrderMark() {
+    assertThat(TextFile.read("standard input", stream("\uFEFFseat 0\n"))).isEqualTo("seat 0\n");
+  }
+
+  @Test
+  void stream_ofTheLargestSize_isReadAndOneByteMoreRefused() {
+    InputStream largest = new ByteArrayInputStream(new byte[FileLimits.LARGEST_FILE]);
+    assertThat(TextFile.read("standard input", largest)).hasSize(FileLimits.LARGEST_FILE);
+    InputStream huge = new ByteArrayInputStream(new byte[FileLimits.LARGEST_FILE + 1]);
+    assertThatThrownBy(() -> TextFile.read("standard input", huge))
+        .isInstanceOf(FaultyFileException.class)
+        .hasMessageStartingWith("standard input: this is larger than this program reads (16 MiB)");
+  }
+
+  @Test
+  void stream_thatEndsInAFault_saysThatItCannotBeReadToItsEnd() {
+    InputStream broken =
+        new SequenceInputStream(
+            stream("seat 0"),
+            new InputStream() {
+              @Override
+              public int read() throws IOException {
+                throw new IOException("gone");
+              }
+            });
+    assertThatThrownBy(() -> TextFile.read("standard input", broken))
+        .isInstanceOf(FaultyFileException.class)
+        .hasMessage("standard input: it cannot be read to its end; try once more");
+  }
+
+  @Test
+  void stream_inAnotherEncoding_asksForUtf8() {
+    byte[] latin = "Übung".getBytes(StandardCharsets.ISO_8859_1);
+    assertThatThrownBy(() -> TextFile.read("standard input", new ByteArrayInputStream(latin)))
+        .hasMessage("standard input: this is not a text in UTF-8; save it as UTF-8");
+  }
+
+  private static InputStream stream(String text) {
+    return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
   }
 
   private static void refused(Path file, String why) {
