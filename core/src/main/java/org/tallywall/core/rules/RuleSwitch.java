@@ -159,4 +159,21 @@ public record RuleSwitch(
     }
     return String.join(", ", choices);
   }
+
+  /**
+   * The values that are known but not played yet, in words.
+   *
+   * @return as in "MUSH" or "a whole number from 1 to 6", or empty
+   */
+  public String laterChoices() {
+    List<String> choices = new ArrayList<>();
+    for (Object value : later) {
+      boolean atTheEdge = Integer.valueOf(least).equals(standard);
+      choices.add(
+          value.equals("numbers")
+              ? "a whole number from " + (atTheEdge ? least + 1 : least) + " to " + most
+              : String.valueOf(value));
+    }
+    return String.join(", ", choices);
+  }
 }
