@@ -23,7 +23,7 @@ public final class CardFile {
   public static CardReading read(Path file) {
     String text;
     try {
-      text = TextFile.read(file);
+      text = TextFile.read(file, "save it as CSV (UTF-8)");
     } catch (FaultyFileException unreadable) {
       return new CardReading(
           file.toString(), null, unreadable.faults(), List.of(), unreadable.faults().size());

@@ -5,7 +5,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tallywall.core.text.Faults;
+import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Place;
 import org.tallywall.core.text.Shown;
 
@@ -24,15 +27,26 @@ final class CsvCardReader {
           "jokers",
           "jokerless",
           "say");
+
+  /** A whole number, also as a cell for money shows it. */
+  private static final Pattern VALUE = Pattern.compile("\\$? ?([0-9]{1,9})(?:[.,]0{1,2})? ?¢?");
+
   private static final Map<String, Boolean> FLAGS =
       Map.of("true", true, "false", false, "yes", true, "no", false);
 
   private final Faults faults;
   private final CardRoom room;
   private final Map<String, Integer> columns = new HashMap<>();
+
+  /** How the first row writes each column. */
+  private final Map<String, String> written = new HashMap<>();
+
   private final List<String> families = new ArrayList<>();
   private final List<List<Typed>> lineRows = new ArrayList<>();
   private final List<LineDraft> lines = new ArrayList<>();
+
+  /** The family of the row that was read last. */
+  private String family;
 
   /**
    * A reader.
@@ -81,16 +95,22 @@ final class CsvCardReader {
 
   private void header(List<Typed> row) {
     for (int at = 0; at < row.size(); at++) {
-      String column = row.get(at).text().strip().toLowerCase(Locale.ROOT);
-      if (column.isEmpty()) {
+      String typed = row.get(at).text().strip().toLowerCase(Locale.ROOT);
+      if (typed.isEmpty()) {
         continue;
       }
+      String column = CardWords.COLUMNS.getOrDefault(typed, typed);
+      String before = written.putIfAbsent(column, typed);
       if (!COLUMNS.contains(column)) {
         faults.fault(
             row.get(at).place(),
             "unknown column \"" + Shown.word(column) + "\"" + faults.advice(column, COLUMNS));
       } else if (columns.putIfAbsent(column, at) != null) {
-        faults.fault(row.get(at).place(), "the column \"" + column + "\" stands twice");
+        faults.fault(
+            row.get(at).place(),
+            typed.equals(before)
+                ? "the column \"" + column + "\" stands twice"
+                : "the columns " + FieldReader.twice(before, typed));
       }
     }
     for (String needed : List.of("family", "tiles", "value")) {
@@ -102,19 +122,10 @@ final class CsvCardReader {
   }
 
   private void begin(List<Typed> row) {
-    Typed family = cell(row, "family");
-    if (family == null) {
-      faults.fault(row.get(0).place(), "the row names no family; write it in each row");
+    if (!familyOf(row)) {
       return;
     }
-    String name = room.name(family.text().strip(), "a family's name", family.place());
-    if (!families.contains(name)) {
-      if (!room.forFamily(families, family.place())) {
-        return;
-      }
-      families.add(name);
-    }
-    LineDraft draft = new LineDraft(name, row.get(0).place());
+    LineDraft draft = new LineDraft(family, row.get(0).place());
     Typed id = cell(row, "id");
     if (id != null) {
       draft.id = room.name(id.text().strip(), "an id", id.place());
@@ -122,6 +133,26 @@ final class CsvCardReader {
     }
     lineRows.add(row);
     lines.add(draft);
+  }
+
+  /** Takes a row's family, or leaves that of the rows above; false where there is none. */
+  private boolean familyOf(List<Typed> row) {
+    Typed cell = cell(row, "family");
+    if (cell == null) {
+      if (family == null) {
+        faults.fault(row.get(0).place(), "no family is named in this row or above; write one");
+      }
+      return family != null;
+    }
+    String name = room.name(cell.text().strip(), "a family's name", cell.place());
+    if (!families.contains(name)) {
+      if (!room.forFamily(families, cell.place())) {
+        return false;
+      }
+      families.add(name);
+    }
+    family = name;
+    return true;
   }
 
   private void line(List<Typed> row, LineDraft draft) {
@@ -184,14 +215,16 @@ final class CsvCardReader {
   private long value(List<Typed> row, LineDraft draft) {
     Typed cell = cell(row, "value");
     String text = cell == null ? "" : cell.text().strip();
-    long value = text.matches("[0-9]{1,9}") ? Long.parseLong(text) : 0;
+    Matcher money = VALUE.matcher(text);
+    long value = money.matches() ? Long.parseLong(money.group(1)) : 0;
     if (value < 1 || value > CardLimits.MOST_VALUE) {
       faults.fault(
           cell == null ? draft.place : cell.place(),
           draft.id,
           String.format(
               Locale.ROOT,
-              "\"value\" is a whole number from 1 to %d, not \"%s\"",
+              "\"%s\" is a whole number from 1 to %d, not \"%s\"",
+              written.get("value"),
               CardLimits.MOST_VALUE,
               Shown.word(text)));
       return 1;

@@ -25,6 +25,9 @@ final class JsonCardReader {
           "jokers",
           "jokerless");
 
+  /** By which an editor finds the schema; of no meaning for the card. */
+  private static final String SCHEMA = "$schema";
+
   private final Faults faults;
   private final CardRoom room;
   private final List<String> families = new ArrayList<>();
@@ -52,6 +55,9 @@ final class JsonCardReader {
     if (root == null) {
       return null;
     }
+    if (root.value() instanceof Node.Fields fields) {
+      fields.values().remove(SCHEMA);
+    }
     FieldReader card = new FieldReader(root, "a card", faults, CARD);
     card.require("card", "its name, as in \"card\": \"Our practice card\"");
     String name = room.name(card.text("card", ""), "the card's name", card.place("card"));
@@ -74,7 +80,7 @@ final class JsonCardReader {
     if (!room.forFamily(families, node.place())) {
       return;
     }
-    FieldReader family = new FieldReader(node, "a family", faults, FAMILY);
+    FieldReader family = new FieldReader(node, "a family", faults, FAMILY, CardWords.FAMILY, "");
     family.require("family", "what this section of the card is called");
     String name =
         room.name(family.text("family", "").strip(), "a family's name", family.place("family"));
@@ -108,7 +114,7 @@ final class JsonCardReader {
   }
 
   private void line(Node node, LineDraft draft) {
-    FieldReader line = new FieldReader(node, "a line", faults, LINE, draft.id);
+    FieldReader line = new FieldReader(node, "a line", faults, LINE, CardWords.LINE, draft.id);
     line.text("id", "");
     notBlank(line, "id", "the id is empty; leave the field out to have one made");
     draft.say = room.name(line.text("say", ""), "\"say\"", line.place("say"));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.tallywall.core.text.Shown;
+import org.tallywall.core.tile.LetterHint;
 import org.tallywall.core.tile.NotationException;
 import org.tallywall.core.tile.Tile;
 
@@ -13,6 +14,9 @@ import org.tallywall.core.tile.Tile;
  */
 final class PatternText {
   private static final int LARGEST_GROUP = 6;
+  private static final String LETTERS = "123456789nmkbcdxyzDRG0NEWSFuv";
+  private static final String KNOWN =
+      "; known are 1-9 n m k with b c d x y z, D with a suit, R G 0 N E W S F u v";
 
   private PatternText() {}
 
@@ -187,9 +191,12 @@ final class PatternText {
         take(word.charAt(at), at);
       }
       if (!waiting.isEmpty()) {
+        boolean dots = word.matches(".*[1-9nmk]D");
         throw fault(
             word.length() - 1,
-            "a number or D has no suit; write b, c, d or x, y, z behind it, as in 55x");
+            dots
+                ? "a number or D has no suit; for dots write a small d, as in 55d"
+                : "a number or D has no suit; write b, c, d or x, y, z behind it, as in 55x");
       }
       return terms;
     }
@@ -231,13 +238,7 @@ final class PatternText {
         throw fault(at, "a line prints no jokers; write the tiles they may stand for");
       }
       if (wind < 0 && kind < 0) {
-        throw fault(
-            at,
-            String.format(
-                    Locale.ROOT,
-                    "there is no \"%s\" on a card; known are 1-9 n m k with b c d x y z, D with a suit,",
-                    Shown.text(Character.toString(word.codePointAt(at))))
-                + " R G 0 N E W S F u v");
+        throw unknown(at);
       }
       if (kind != Tile.SOAP && !waiting.isEmpty()) {
         throw fault(
@@ -247,6 +248,18 @@ final class PatternText {
           wind >= 0
               ? new Term(Term.Type.WIND, wind, (char) 0)
               : new Term(Term.Type.FIXED, kind, (char) 0));
+    }
+
+    private NotationException unknown(int at) {
+      int letter = word.codePointAt(at);
+      String hint = LetterHint.of(letter, LETTERS);
+      return fault(
+          at,
+          String.format(
+              Locale.ROOT,
+              "there is no \"%s\" on a card%s",
+              Shown.text(Character.toString(letter)),
+              hint.isEmpty() ? KNOWN : hint));
     }
 
     private NotationException fault(int at, String problem) {

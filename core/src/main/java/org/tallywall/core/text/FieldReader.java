@@ -2,8 +2,11 @@ package org.tallywall.core.text;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * Takes the fields of one JSON object by name and notes a fault for each that is missing, of the
@@ -14,6 +17,9 @@ public final class FieldReader {
   private final Node.Fields fields;
   private final Faults faults;
   private final String id;
+
+  /** How fields are written that have another name than their own. */
+  private final Map<String, String> written = new HashMap<>();
 
   /**
    * A reader of one object.
@@ -37,21 +43,75 @@ public final class FieldReader {
    * @param id the line's id for messages, or empty
    */
   public FieldReader(Node node, String what, Faults faults, List<String> known, String id) {
+    this(node, what, faults, known, Map.of(), id);
+  }
+
+  /**
+   * A reader of one object whose fields may have other names as well.
+   *
+   * @param node the value that should be an object
+   * @param what what the object is, for messages
+   * @param faults takes the faults, one where a field is written by two names among them
+   * @param known every field that the object may have
+   * @param others other names of these fields, each with the field that it means
+   * @param id the line's id for messages, or empty
+   */
+  public FieldReader(
+      Node node,
+      String what,
+      Faults faults,
+      List<String> known,
+      Map<String, String> others,
+      String id) {
     this.node = node;
     this.faults = faults;
     this.id = id;
     if (node.value() instanceof Node.Fields object) {
-      this.fields = object;
-      for (String name : object.values().keySet()) {
+      this.fields = renamed(object, others);
+      for (String name : fields.values().keySet()) {
         if (!known.contains(name)) {
           String unknown = "unknown field \"" + Shown.word(name) + "\" in " + what;
           faults.fault(object.places().get(name), id, unknown + faults.advice(name, known));
         }
       }
     } else {
-      this.fields = new Node.Fields(new java.util.LinkedHashMap<>(), java.util.Map.of());
+      this.fields = new Node.Fields(new LinkedHashMap<>(), Map.of());
       faults.fault(node.place(), id, what + " is an object in braces, not " + node.kind());
     }
+  }
+
+  private Node.Fields renamed(Node.Fields object, Map<String, String> others) {
+    LinkedHashMap<String, Node> values = new LinkedHashMap<>();
+    Map<String, Place> places = new HashMap<>();
+    object
+        .values()
+        .forEach(
+            (name, value) -> {
+              String field = others.getOrDefault(name, name);
+              Place place = object.places().get(name);
+              if (values.putIfAbsent(field, value) == null) {
+                places.put(field, place);
+                written.put(field, name);
+              } else {
+                faults.fault(place, id, twice(written.get(field), name));
+              }
+            });
+    return new Node.Fields(values, places);
+  }
+
+  /**
+   * What to say of two names that mean the same.
+   *
+   * @param first the one that stands first
+   * @param second the other one
+   * @return what is wrong and what to do
+   */
+  public static String twice(String first, String second) {
+    return String.format(
+        Locale.ROOT,
+        "\"%s\" and \"%s\" mean the same; take one out",
+        Shown.word(first),
+        Shown.word(second));
   }
 
   /**
@@ -169,7 +229,9 @@ public final class FieldReader {
         number.compareTo(BigDecimal.valueOf(least)) < 0
             || number.compareTo(BigDecimal.valueOf(most)) > 0;
     if (outside || number.stripTrailingZeros().scale() > 0) {
-      fault(name, String.format(Locale.ROOT, "\"%s\" is %s, not %s", name, wanted, shown(number)));
+      fault(
+          name,
+          String.format(Locale.ROOT, "\"%s\" is %s, not %s", written(name), wanted, shown(number)));
       return otherwise;
     }
     return number.longValueExact();
@@ -196,7 +258,7 @@ public final class FieldReader {
           String.format(
               Locale.ROOT,
               "\"%s\" is %s, not %s",
-              name,
+              written(name),
               wanted,
               shown((BigDecimal) node(name).value())));
       return otherwise;
@@ -221,8 +283,14 @@ public final class FieldReader {
       return true;
     }
     fault(
-        name, String.format(Locale.ROOT, "\"%s\" is %s, not %s", name, wanted, node(name).kind()));
+        name,
+        String.format(
+            Locale.ROOT, "\"%s\" is %s, not %s", written(name), wanted, node(name).kind()));
     return false;
+  }
+
+  private String written(String name) {
+    return written.getOrDefault(name, name);
   }
 
   private static String shown(BigDecimal number) {

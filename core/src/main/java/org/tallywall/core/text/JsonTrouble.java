@@ -13,15 +13,44 @@ final class JsonTrouble {
       Pattern.compile("Unexpected character \\('(.+?)' \\(code");
   private static final Pattern TOKEN = Pattern.compile("Unrecognized token '(.*?)'");
 
+  private static final Pattern CLOSED = Pattern.compile("close marker '(.)': expected '(.)'");
+  private static final String SMART =
+      "\u201C\u201D\u201E\u201F\u2018\u2019\u201A\u00AB\u00BB\u2033";
+  private static final String STRAIGHTEN =
+      "turn smart quotes off in the editor and type straight ones (\")";
+
   private JsonTrouble() {}
+
+  /**
+   * Whether a comma is missing, which is to be shown where it belongs: behind what was read last.
+   *
+   * @param message the parser's message
+   * @return true if so
+   */
+  static boolean commaMissing(String message) {
+    return message.contains("expecting comma");
+  }
 
   /**
    * What is wrong and what to write instead.
    *
    * @param message the parser's message
+   * @param line the line in which it stands
    * @return a sentence without the names of classes or settings
    */
-  static String inWords(String message) {
+  static String inWords(String message, String line) {
+    String trouble = inWords(message);
+    boolean open = message.startsWith("Illegal unquoted") || message.contains("end-of-input");
+    return open && !message.contains("comment") && line.codePoints().anyMatch(JsonTrouble::smart)
+        ? trouble + "; there is a curly quote in this line: " + STRAIGHTEN
+        : trouble;
+  }
+
+  private static boolean smart(int letter) {
+    return SMART.indexOf(letter) >= 0;
+  }
+
+  private static String inWords(String message) {
     if (message.startsWith("Unexpected end-of-input")) {
       return message.contains("comment")
           ? "a comment is not closed; write */ at its end"
@@ -38,12 +67,17 @@ final class JsonTrouble {
     if (character.find()) {
       return unexpected(character.group(1), message);
     }
-    return rare(message);
+    Matcher closed = CLOSED.matcher(message);
+    return closed.find()
+        ? closed.group(2) + " is expected here, not " + closed.group(1)
+        : rare(message);
   }
 
   private static String unexpected(String found, String message) {
-    if (message.contains("expecting comma")) {
-      return "a comma is missing before \"" + found + "\"";
+    if (commaMissing(message)) {
+      return "a comma is missing here";
+    } else if (found.codePoints().allMatch(JsonTrouble::smart)) {
+      return "\"" + found + "\" is a curly quote; " + STRAIGHTEN;
     } else if (message.contains("expecting a colon")) {
       return "a colon is missing before \"" + found + "\"";
     } else if (message.contains("start property name")) {

@@ -35,11 +35,16 @@ public final class LocatedJson {
           .build();
 
   private final JsonParser parser;
+  private final String text;
   private final Faults faults;
   private int values;
 
-  private LocatedJson(JsonParser parser, Faults faults) {
+  /** Right behind the last value that was read. */
+  private Place end = Place.FILE;
+
+  private LocatedJson(JsonParser parser, String text, Faults faults) {
     this.parser = parser;
+    this.text = text;
     this.faults = faults;
   }
 
@@ -53,7 +58,7 @@ public final class LocatedJson {
    */
   public static Node read(String text, Faults faults) {
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
-      return new LocatedJson(parser, faults).whole();
+      return new LocatedJson(parser, text, faults).whole();
     }
   }
 
@@ -80,11 +85,18 @@ public final class LocatedJson {
     } catch (JacksonException broken) {
       TokenStreamLocation at = broken.getLocation();
       at = at == null ? parser.currentLocation() : at;
+      String message = broken.getOriginalMessage();
       faults.fault(
-          new Place(at.getLineNr(), at.getColumnNr()),
-          "this is not JSON: " + JsonTrouble.inWords(broken.getOriginalMessage()));
+          JsonTrouble.commaMissing(message) ? end : new Place(at.getLineNr(), at.getColumnNr()),
+          "this is not JSON: " + JsonTrouble.inWords(message, line(at.getLineNr())));
       return null;
     }
+  }
+
+  /** A line of the text by its number. */
+  private String line(int number) {
+    String[] lines = text.split("\r\n|\r|\n", number + 1);
+    return number < 1 || number > lines.length ? "" : lines[number - 1];
   }
 
   private Place place() {
@@ -96,7 +108,13 @@ public final class LocatedJson {
     if (++values > FileLimits.MOST_VALUES) {
       throw new TooManyException();
     }
-    Place place = place();
+    Node node = node(token, place());
+    TokenStreamLocation behind = parser.currentLocation();
+    end = new Place(behind.getLineNr(), behind.getColumnNr());
+    return node;
+  }
+
+  private Node node(JsonToken token, Place place) {
     return switch (token) {
       case START_OBJECT -> new Node(place, fields());
       case START_ARRAY -> new Node(place, items());

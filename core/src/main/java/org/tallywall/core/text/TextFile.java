@@ -10,9 +10,12 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Locale;
 
 /** Reads whole text files in UTF-8 and says in plain words why one cannot be read. */
 public final class TextFile {
+  private static final String PLAIN = "save it as plain text (UTF-8)";
+
   private TextFile() {}
 
   /**
@@ -24,7 +27,26 @@ public final class TextFile {
    *     FileLimits#LARGEST_FILE} or not UTF-8
    */
   public static String read(Path file) {
-    return text(file.toString(), bytes(file, FileLimits.LARGEST_FILE));
+    return read(file, PLAIN);
+  }
+
+  /**
+   * The text of a file, without a byte order mark.
+   *
+   * @param file the file
+   * @param remedy what to do with a file that another program keeps in its own format, as in "save
+   *     it as CSV (UTF-8)"
+   * @return its text
+   * @throws FaultyFileException if it is missing, no regular file, unreadable, larger than {@link
+   *     FileLimits#LARGEST_FILE}, the file of a spreadsheet or the like, or not UTF-8
+   */
+  public static String read(Path file, String remedy) {
+    byte[] bytes = bytes(file, FileLimits.LARGEST_FILE);
+    String other = OtherFormat.of(file.toString(), bytes);
+    if (other != null) {
+      throw unusable(file, "this is " + other + ", not plain text; " + remedy);
+    }
+    return text(file.toString(), bytes);
   }
 
   /**
@@ -60,7 +82,9 @@ public final class TextFile {
               .toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException binary) {
-      throw new FaultyFileException(name, "this is not a text in UTF-8; save it as UTF-8");
+      boolean table = name.toLowerCase(Locale.ROOT).endsWith(".csv");
+      throw new FaultyFileException(
+          name, "this is not a text in UTF-8; save it as " + (table ? "CSV (UTF-8)" : "UTF-8"));
     }
   }
 

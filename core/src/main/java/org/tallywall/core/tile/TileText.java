@@ -14,6 +14,8 @@ public final class TileText {
   private static final String SYMBOLS =
       "tiles are 1 to 9 with b, c or d behind (5b), N E W S, R G 0, F and J";
 
+  private static final String LETTERS = "123456789bcdNEWSRG0FJ";
+
   /** Letters of the longest word: far more than the tiles of a set. */
   private static final int LONGEST_WORD = 200;
 
@@ -244,14 +246,7 @@ public final class TileText {
       } else {
         int honor = Tile.honor(letter);
         if (honor < 0) {
-          throw new NotationException(
-              word.position + at,
-              word.text,
-              String.format(
-                  Locale.ROOT,
-                  "there is no tile \"%s\"; %s",
-                  Shown.text(Character.toString(word.text.codePointAt(at))),
-                  SYMBOLS));
+          throw unknown(word, at);
         }
         if (honor != Tile.SOAP && !numbers.isEmpty()) {
           throw noSuit(word);
@@ -263,6 +258,19 @@ public final class TileText {
       throw noSuit(word);
     }
     return kinds;
+  }
+
+  private static NotationException unknown(Word word, int at) {
+    int letter = word.text.codePointAt(at);
+    String hint = LetterHint.of(letter, LETTERS);
+    return new NotationException(
+        word.position + at,
+        word.text,
+        String.format(
+            Locale.ROOT,
+            "there is no tile \"%s\"%s",
+            Shown.text(Character.toString(letter)),
+            hint.isEmpty() ? "; " + SYMBOLS : hint));
   }
 
   private static NotationException noSuit(Word word) {

@@ -86,6 +86,48 @@ class CardFieldsTest {
   }
 
   @Test
+  void fields_withOtherCommonNames_areTheSameCard() {
+    Card plain =
+        CardTexts.read("{ \"tiles\": \"FF 1111b 2222c NNNN\", \"value\": 25, \"say\": \"x\" }")
+            .orThrow();
+    Card other =
+        CardFile.json(
+                "c.json",
+                """
+                { "$schema": "card.schema.json", "card": "Probe", "families": [
+                  { "section": "Ladders", "lines": [
+                    { "hand": "FF 1111b 2222c NNNN", "points": 25, "note": "x" } ] } ] }
+                """)
+            .orThrow();
+    assertThat(other.digest()).isEqualTo(plain.digest());
+  }
+
+  @Test
+  void field_byTwoOfItsNames_isAFault() {
+    CardReading reading =
+        CardTexts.read(
+            "{ \"tiles\": \"FF 1111b 2222c NNNN\", \"points\": 25, \"value\": 30, \"hand\": \"\" }");
+    assertThat(CardTexts.text(reading.faults()))
+        .isEqualTo(
+            "f:2:49 (L1): \"points\" and \"value\" mean the same; take one out\n"
+                + "f:2:62 (L1): \"tiles\" and \"hand\" mean the same; take one out");
+  }
+
+  @Test
+  void field_underAnotherName_isFaultedByThatName() {
+    CardReading reading = CardTexts.read("{ \"tiles\": \"FF 1111b 2222c NNNN\", \"points\": 2.5 }");
+    assertThat(CardTexts.text(reading.faults()))
+        .isEqualTo("f:2:45 (L1): \"points\" is a whole number from 1 to 1000000, not 2.5");
+  }
+
+  @Test
+  void spreadsheetsOwnFile_isToBeSavedAsCsv() throws IOException {
+    Path sheet = Files.writeString(folder.resolve("card.xlsx"), "PK\u0003\u0004");
+    assertThat(CardTexts.text(CardFile.read(sheet).faults()))
+        .isEqualTo("f: this is a spreadsheet, not plain text; save it as CSV (UTF-8)");
+  }
+
+  @Test
   void file_named_isReadByItsEnding() throws IOException {
     Path json = folder.resolve("quay.json");
     Files.writeString(

@@ -28,6 +28,8 @@ class CsvCardFaultsTest {
         "A                             # 2:1 (A1): the line has no tiles; write one hand of 14 tiles",
         "A,FF 1111b 2222c NNNN,        # 2:1 (A1): \"value\" is a whole number from 1 to 1000000, not \"\"",
         "A,FF 1111b 2222c NNNN,2.5     # 2:23 (A1): \"value\" is a whole number from 1 to 1000000, not \"2.5\"",
+        "A,FF 1111b 2222c NNNN,$2.50   # 2:23 (A1): \"value\" is a whole number from 1 to 1000000, not \"$2.50\"",
+        "A,FF 1111b 2222c NNNN,$       # 2:23 (A1): \"value\" is a whole number from 1 to 1000000, not \"$\"",
         "A,FF 1111b 2222c NNNN,0       # 2:23 (A1): \"value\" is a whole number from 1 to 1000000, not \"0\"",
         "A,FF 1111b 2222c NNNN,9999999999 # 2:23 (A1): \"value\" is a whole number from 1",
         "A,FF 1111b 2222c NNNN,25,maybe # 2:26 (A1): \"concealed\" is TRUE or FALSE, yes or no, C or X; not \"maybe\"",
@@ -35,7 +37,7 @@ class CsvCardFaultsTest {
         "A,FF 1111b 2222c NNNN,25,,,on # 2:28 (A1): slide \"on\" is unknown; write one of none, any, by-two",
         "A,FF 1111b 2222c NNNN,25,,,,n # 2:29 (A1): where: \"n\" at character 1: write letters of n, m, k",
         "A,FF 1111b 2222c NNNN,25,,,,,x2 # 2:30 (A1): \"x2\" stands under no column; put a cell that holds a separator in quotes",
-        ",FF 1111b 2222c NNNN,25       # 2:1: the row names no family; write it in each row",
+        ",FF 1111b 2222c NNNN,25       # 2:1: no family is named in this row or above; write one",
         "A,\"FF 1111b,25               # 2:3: this is not CSV: a quoted cell is not closed; write \" at its end",
         "A,\"FF\" 1111b,25             # 2:9: this is not CSV: something follows a cell's closing quote",
       })
@@ -53,6 +55,10 @@ class CsvCardFaultsTest {
         "tiles,value             # f:1:1: the column \"family\" is missing in the first row",
         "family,tile,value       # f:1:8: unknown column \"tile\"; did you mean \"tiles\"?",
         "family,tiles,value,tiles # f:1:20: the column \"tiles\" stands twice",
+        "family,hand,value,tiles # f:1:19: the columns \"hand\" and \"tiles\" mean the same; take one out",
+        "family,tiles,value,note,say # f:1:25: the columns \"note\" and \"say\" mean the same",
+        "section,family,tiles,value # f:1:9: the columns \"section\" and \"family\" mean the same",
+        "hand,points # f:1:1: the column \"family\" is missing in the first row",
         "A,FF 1111b 2222c NNNN,5 # f:1:1: unknown column \"a\" (known: family,",
       })
   void header_withAFault_namesTheColumn(String header, String fault) {

@@ -117,6 +117,45 @@ class CsvCardTest {
   }
 
   @Test
+  void columns_withOtherCommonNames_areTheSameCard() {
+    String row = "Ladders,FF 1111b 2222c NNNN,25,the first\n";
+    Card plain = card("family,tiles,value,say\n" + row);
+    assertThat(card("Section,Hand,Points,Note\n" + row).digest()).isEqualTo(plain.digest());
+    assertThat(card("section,hand,points,nickname\n" + row).digest()).isEqualTo(plain.digest());
+  }
+
+  @Test
+  void value_underAnotherName_isFaultedByThatName() {
+    CardReading reading =
+        CardFile.csv("c.csv", "Quay", "family,tiles,points\nA,FF 1111b 2222c NNNN,x\n");
+    assertThat(CardTexts.text(reading.faults()))
+        .contains("\"points\" is a whole number from 1 to 1000000, not \"x\"");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"25", "$25", "$ 25", "$25.00", "25.0", "25¢", "25 ¢", "'25,00'"})
+  void value_asACellForMoneyShowsIt_isTheNumber(String cell) {
+    Card card = card("family;tiles;value\nA;FF 1111b 2222c NNNN;" + cell.replace("'", "\"") + "\n");
+    assertThat(card.lines().get(0).value()).isEqualTo(25);
+  }
+
+  /** As whoever writes a spreadsheet names a section once and leaves the cells below empty. */
+  @Test
+  void rowWithoutAFamily_takesTheOneAbove() {
+    Card card =
+        card(
+            """
+            family,tiles,value
+            A,FF 1111b 2222c NNNN,25
+            ,FF 1111b 2222c SSSS,25
+            B,FF 1111b 2222c EEEE,25
+
+            ,FF 1111b 2222c WWWW,25
+            """);
+    assertThat(card.lines()).extracting(Line::id).containsExactly("A1", "A2", "B1", "B2");
+  }
+
+  @Test
   void rowsOfAFamily_apartFromOneAnother_areGatheredInTheirFamily() {
     Card card =
         card(

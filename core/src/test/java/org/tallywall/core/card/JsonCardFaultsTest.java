@@ -24,7 +24,12 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'NNN 11111110b 111c', 'value': 25 } # 17 # a group has at most six tiles",
         // symbols
         "{ 'tiles': 'FF 1111q 2222c NNNN', 'value': 25 } # 20 # there is no \"q\" on a card; known are 1-9 n m k",
-        "{ 'tiles': 'FF 1111b 2222c NNNO', 'value': 25 } # 31 # there is no \"O\" on a card",
+        "{ 'tiles': 'FF 1111b 2222c NNNO', 'value': 25 } # 31 # there is no \"O\" on a card; write 0, the digit zero",
+        "{ 'tiles': 'FF 1111B 2222c NNNN', 'value': 25 } # 20 # there is no \"B\" on a card; write b",
+        "{ 'tiles': 'ff 1111b 2222c NNNN', 'value': 25 } # 13 # there is no \"f\" on a card; write F",
+        "{ 'tiles': 'FF 1111X 2222c NNNN', 'value': 25 } # 20 # there is no \"X\" on a card; write x",
+        "{ 'tiles': 'FF 1111b 2222c \u201DNNN', 'value': 25 } # 28 # there is no \"\u201D\" on a card; take the curly quote out",
+        "{ 'tiles': 'FF 1111D 2222c NNNN', 'value': 25 } # 20 # a number or D has no suit; for dots write a small d, as in 55d",
         "{ 'tiles': 'FF 1111b 2222 NNNN', 'value': 25 } # 25 # a number or D has no suit; write b, c, d or x, y, z behind it",
         "{ 'tiles': 'FF 1111b DDD NNNNN', 'value': 25 } # 24 # a number or D has no suit",
         "{ 'tiles': 'FF 11N 2222c NNNN', 'value': 25 } # 18 # a number or D has no suit before N",

@@ -15,6 +15,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Files that cannot be read say why, in words. */
 class TextFileTest {
@@ -41,7 +43,43 @@ class TextFileTest {
   void fileInAnotherEncoding_read_asksForUtf8() throws IOException {
     Path file = folder.resolve("latin.csv");
     Files.write(file, "Übung".getBytes(StandardCharsets.ISO_8859_1));
-    refused(file, "this is not a text in UTF-8; save it as UTF-8");
+    refused(file, "this is not a text in UTF-8; save it as CSV (UTF-8)");
+    Path json = folder.resolve("latin.json");
+    Files.write(json, "Übung".getBytes(StandardCharsets.ISO_8859_1));
+    refused(json, "this is not a text in UTF-8; save it as UTF-8");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "a.xlsx, words, a spreadsheet",
+    "a.XLS, words, a spreadsheet",
+    "a.ods, words, a spreadsheet",
+    "a.docx, words, a document of a word processor",
+    "a.pdf, words, a PDF",
+    "a.json, PK\u0003\u0004 packed, a spreadsheet or a document",
+    "a.csv, '{\\rtf1 x}', a document of a word processor",
+    "a, %PDF-1.7, a PDF",
+  })
+  void fileOfAnotherProgram_read_isNamedForWhatItIs(String name, String text, String what)
+      throws IOException {
+    Path file = Files.writeString(folder.resolve(name), text);
+    refused(file, "this is " + what + ", not plain text; save it as plain text (UTF-8)");
+    assertThatThrownBy(() -> TextFile.read(file, "save it as CSV (UTF-8)"))
+        .hasMessage(file + ": this is " + what + ", not plain text; save it as CSV (UTF-8)");
+  }
+
+  @Test
+  void fileOfAnOlderSpreadsheet_read_isSeenByItsFirstBytes() throws IOException {
+    byte[] old = {(byte) 0xD0, (byte) 0xCF, 0x11, (byte) 0xE0, 0, 1};
+    Path file = Files.write(folder.resolve("card.csv"), old);
+    refused(file, "this is a spreadsheet or a document, not plain text");
+  }
+
+  /** A name says nothing of a file that begins otherwise and has another ending. */
+  @Test
+  void textWithAnOrdinaryName_read_isText() throws IOException {
+    Path file = Files.writeString(folder.resolve("docx.txt"), "PK and %PDF");
+    assertThat(TextFile.read(file)).isEqualTo("PK and %PDF");
   }
 
   @Test
