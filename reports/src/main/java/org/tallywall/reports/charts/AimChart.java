@@ -89,7 +89,7 @@ final class AimChart {
             + (number == 0 ? "" : " (" + Ways.name(results, arm) + ")");
     List<String> notes = new ArrayList<>(List.of(Wording.RACKS));
     notes.addAll(Below.chart(results));
-    Caption caption = new Caption(stem, title, described(pairs), notes);
+    Caption caption = Captions.of(results, stem, title, described(pairs), notes);
     return Optional.of(
         new PairedDots(
             caption,

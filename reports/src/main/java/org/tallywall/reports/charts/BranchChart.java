@@ -116,7 +116,8 @@ public final class BranchChart {
     String unit = unit(results);
     List<String> labels = ranges(walls);
     Caption caption =
-        new Caption(
+        Captions.of(
+            results,
             "which-choice" + (number == 0 ? "" : "-" + number),
             words.question() + (group.isEmpty() ? "" : " (" + group + ")"),
             described(columns, labels, squares, unit),

@@ -64,7 +64,8 @@ final class CourseCharts {
       return Optional.empty();
     }
     Caption caption =
-        new Caption(
+        Captions.of(
+            results,
             ENDINGS,
             "When 100 games end",
             "Games in 100 by tiles left. " + String.join(" ", Room.first(sentences)),
@@ -99,7 +100,8 @@ final class CourseCharts {
       return Optional.empty();
     }
     Caption caption =
-        new Caption(
+        Captions.of(
+            results,
             PASSES,
             "What each pass brings",
             String.join(" ", Room.first(sentences)),

@@ -44,7 +44,8 @@ final class DifferenceChart {
         Panel.differences(
             new Axis("difference on the same deals", unit), "the same as " + baseline);
     Caption caption =
-        new Caption(
+        Captions.of(
+            results,
             "differences",
             "More or less than " + Wording.quoted(baseline) + ": " + measure,
             "Compared with " + baseline + ". " + String.join(" ", sentences),

@@ -75,7 +75,7 @@ final class PartChart {
       bars.add(new PartBars.Bar(name, standing, values(row)));
     }
     Caption caption =
-        new Caption(STEM, "Where 100 games go", described(parts, bars), notes(changes));
+        Captions.of(results, STEM, "Where 100 games go", described(parts, bars), notes(changes));
     return new PartBars(caption, new Axis("of 100 games", ""), parts, bars, changes);
   }
 

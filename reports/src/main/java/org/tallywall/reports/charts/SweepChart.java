@@ -59,7 +59,7 @@ final class SweepChart {
     notes.add("The setting is " + setting + ".");
     notes.addAll(Room.below(results, there.size()));
     Caption caption =
-        new Caption("setting", title(results, rows), String.join(" ", sentences), notes);
+        Captions.of(results, "setting", title(results, rows), String.join(" ", sentences), notes);
     return Optional.of(
         new BandCurve(
             caption,

@@ -230,9 +230,16 @@ public final class Answers {
         "comparing on the same deals is worth ",
         rounded(one, DifferenceColumns.GAIN),
         " times as many deals");
-    String ended = Stops.of(results).isPresent() ? "ended by a rule" : "fixed before the run";
-    add(parts, "number of deals ", ended, "");
+    add(parts, "number of deals ", ended(results), "");
     return String.join("; ", parts) + ".";
+  }
+
+  private static String ended(Results results) {
+    boolean rule = Stops.of(results).isPresent();
+    if (results.provisional().isPresent()) {
+      return rule ? "not ended yet by its rule" : "fixed before the run, and not come to yet";
+    }
+    return rule ? "ended by a rule" : "fixed before the run";
   }
 
   private static String holm(Compared one) {

@@ -22,6 +22,7 @@ import org.tallywall.reports.tables.SquareTable;
 import org.tallywall.reports.tables.WinTables;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.Stops;
+import org.tallywall.reports.words.Unfinished;
 import org.tallywall.reports.words.WayWords;
 import org.tallywall.reports.words.Ways;
 
@@ -118,7 +119,7 @@ public final class Notes {
   }
 
   private static String deals(Results results) {
-    long games = results.manifest().whole("games").orElse(results.deals());
+    long games = results.games().orElse(results.deals());
     String counted = Stops.counted(results);
     return "%s%s, %s games in all, on %s."
         .formatted(
@@ -148,7 +149,7 @@ public final class Notes {
   }
 
   private static String stop(Results results) {
-    return Stops.of(results).map(Stops::told).orElse("The number was fixed before the run.");
+    return Stops.of(results).map(Stops::told).orElseGet(() -> Unfinished.number(results));
   }
 
   private static String grouped(long number) {

@@ -15,6 +15,7 @@ import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.tables.Pick;
 import org.tallywall.reports.words.Stops;
+import org.tallywall.reports.words.Unfinished;
 
 /**
  * Where results come from. Nothing of the machine or the hour is among it, so that the same study
@@ -78,6 +79,7 @@ public final class Provenance {
    */
   public List<Part> notices() {
     List<Part> notices = new ArrayList<>();
+    Unfinished.notice(results).map(Part.Notice::new).ifPresent(notices::add);
     Map<String, Object> derived = results.manifest().object("derived");
     if (!derived.isEmpty()) {
       notices.add(

@@ -41,6 +41,13 @@ final class FactCheck {
     check.whole(facts, "stream-version");
     check.that("files", "a list of names", FactCheck::isNames);
     check.object("derived");
+    check.object(Provisional.FIELD);
+    if (facts.has(Provisional.FIELD)) {
+      FactCheck early = new FactCheck(file, facts.object(Provisional.FIELD));
+      early.that("deals", "a whole number, 1 or more", FactCheck::isSome);
+      early.count("games");
+      early.count("faults");
+    }
   }
 
   /** Judges the study. */
@@ -53,6 +60,7 @@ final class FactCheck {
     check.that("confidence", "a number between 0 and 1", FactCheck::isLevel);
     check.that("others", "a player", FactCheck::isPlayer);
     check.object("sweep");
+    check.object("until");
     check.object("branch");
     FactCheck branch = new FactCheck(file, facts.object("branch"));
     branch.text("at");
@@ -112,6 +120,10 @@ final class FactCheck {
         && number.signum() >= 0
         && number.compareTo(new BigDecimal(Values.FURTHEST)) <= 0
         && number.stripTrailingZeros().scale() <= 0;
+  }
+
+  private static boolean isSome(Object value) {
+    return isCount(value) && ((BigDecimal) value).signum() > 0;
   }
 
   private static boolean isLevel(Object value) {

@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalLong;
 
 /**
  * What a results folder holds.
@@ -12,11 +13,17 @@ import java.util.Optional;
  * @param manifest where the results came from
  * @param study the study with every default
  * @param sheets the files of numbers, by their name without the ending
- * @param remarks what a reader has to know first: one sentence each, such as that the run is not
- *     finished; empty for a finished run of this version
+ * @param provisional how far the run is; empty where it is complete
+ * @param remarks what a reader has to know first: one sentence each, such as that another version
+ *     played it; empty for a run of this version
  */
 public record Results(
-    Path folder, Facts manifest, Facts study, Map<String, CsvFile> sheets, List<String> remarks) {
+    Path folder,
+    Facts manifest,
+    Facts study,
+    Map<String, CsvFile> sheets,
+    Optional<Provisional> provisional,
+    List<String> remarks) {
   /**
    * Copies the collections.
    *
@@ -24,6 +31,7 @@ public record Results(
    * @param manifest where the results came from
    * @param study the study
    * @param sheets the files of numbers
+   * @param provisional how far an unfinished run is
    * @param remarks what a reader has to know first
    */
   public Results {
@@ -80,11 +88,20 @@ public record Results(
   }
 
   /**
-   * How many deals were played.
+   * How many deals the figures count.
    *
    * @return at least 0
    */
   public long deals() {
-    return manifest.whole("deals").orElse(0);
+    return provisional.map(Provisional::deals).orElse(manifest.whole("deals").orElse(0));
+  }
+
+  /**
+   * How many games the figures count.
+   *
+   * @return at least 0; empty where the manifest does not say
+   */
+  public OptionalLong games() {
+    return provisional.map(Provisional::games).orElse(manifest.whole("games"));
   }
 }

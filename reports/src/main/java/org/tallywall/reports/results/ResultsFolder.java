@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalLong;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -59,7 +60,8 @@ public final class ResultsFolder {
     }
     Facts study = facts("study.json");
     FactCheck.study(folder.resolve("study.json"), study);
-    if (!isComplete(manifest)) {
+    Optional<Provisional> provisional = Provisional.of(manifest, study);
+    if (!Provisional.isComplete(manifest) && provisional.isEmpty()) {
       throw notComplete(manifest, study);
     }
     TreeMap<String, CsvFile> sheets = sheets();
@@ -68,7 +70,8 @@ public final class ResultsFolder {
           "\"" + folder + "\" is damaged: it holds no file of numbers; play the study again");
     }
     situations(study, sheets);
-    return new Results(folder, manifest, study, sheets, remarks(manifest, study));
+    return new Results(
+        folder, manifest, study, sheets, provisional, remarks(manifest, provisional));
   }
 
   /** A study of a choice is told by its situations: some must be there, for what it asks about. */
@@ -155,12 +158,7 @@ public final class ResultsFolder {
             .formatted(folder, far));
   }
 
-  private static boolean isComplete(Facts manifest) {
-    String state = manifest.text("state");
-    return state.isEmpty() || state.equals("complete");
-  }
-
-  private List<String> remarks(Facts manifest, Facts study) {
+  private List<String> remarks(Facts manifest, Optional<Provisional> provisional) {
     List<String> remarks = new ArrayList<>();
     String written = manifest.text("tallywall");
     if (!written.equals(program.version())) {
@@ -174,13 +172,6 @@ public final class ResultsFolder {
           "They were played with random streams of version %s; this program has version %s, so the same study gives other games now."
               .formatted(streams.getAsLong(), program.streams()));
     }
-    OptionalLong done = manifest.whole("deals");
-    OptionalLong wanted = study.whole("deals");
-    if (done.isPresent() && wanted.isPresent() && done.getAsLong() < wanted.getAsLong()) {
-      remarks.add(
-          "This run is not finished: %s of %s deals were played. The figures speak of those alone."
-              .formatted(grouped(done.getAsLong()), grouped(wanted.getAsLong())));
-    }
     for (Object file : manifest.list("files")) {
       if (file instanceof String name && isMissing(name)) {
         remarks.add(
@@ -188,7 +179,7 @@ public final class ResultsFolder {
                 .formatted(name));
       }
     }
-    long faults = manifest.whole("faults").orElse(0);
+    long faults = provisional.map(Provisional::faults).orElse(manifest.whole("faults").orElse(0));
     if (faults > 0) {
       remarks.add(
           grouped(faults)

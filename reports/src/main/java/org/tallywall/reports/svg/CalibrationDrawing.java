@@ -37,7 +37,7 @@ final class CalibrationDrawing {
     headings.add(Sheet.MARGIN, Anchor.START, plot.seen().words(), left + SIDE - Sheet.MARGIN);
     headings.add(list, Anchor.START, "foretold", 160);
     headings.add(list + 180, Anchor.START, "came", 380);
-    headings.add(Sheet.RIGHT, Anchor.END, plot.counted(), 200);
+    headings.add(sheet.right(), Anchor.END, plot.counted(), 200);
     headings.draw(sheet);
     Box field = new Box(left, sheet.used() + GAP, SIDE, SIDE);
     field(ticks, field);
@@ -81,7 +81,7 @@ final class CalibrationDrawing {
       sketch.text(x, y, Anchor.START, Face.SMALL, foretold(point));
       sketch.text(x + 180, y, Anchor.START, Face.SMALL, point.seen().text(SIGN));
       String count = CellText.grouped(Long.toString(point.count()));
-      sketch.text(Sheet.RIGHT, y, Anchor.END, Face.SMALL, count);
+      sketch.text(sheet.right(), y, Anchor.END, Face.SMALL, count);
     }
     return y;
   }

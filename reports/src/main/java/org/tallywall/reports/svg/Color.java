@@ -21,6 +21,8 @@ enum Color {
   GREEN("#009E73"),
   /** Text. */
   INK("#1A1A1A"),
+  /** Text that must not be missed: Wong's vermilion, darkened; 7 to 1 against white. */
+  WARN("#8A3C00"),
   /** Text of less weight; 7 to 1 against white. */
   SOFT("#555555"),
   /** Axes and frames. */

@@ -31,11 +31,11 @@ final class CurveDrawing {
   void draw() {
     sheet.legend(keys());
     Headings headings = new Headings();
-    headings.add(Sheet.MARGIN, Anchor.START, curve.up().words(), Sheet.WIDTH);
+    headings.add(Sheet.MARGIN, Anchor.START, curve.up().words(), sheet.width());
     headings.draw(sheet);
     Ruler up = upward();
     double left = Sheet.MARGIN + Sheet.widest(Ruler.labels(up.ticks(), sign), Face.SMALL) + GAP;
-    Box field = new Box(left, sheet.used() + GAP, Sheet.RIGHT - left, HEIGHT);
+    Box field = new Box(left, sheet.used() + GAP, sheet.right() - left, HEIGHT);
     up = new Ruler(up.ticks(), field.bottom(), field.y());
     up.drawUpward(sketch, field, sign);
     double[] places = places(field);
@@ -130,7 +130,7 @@ final class CurveDrawing {
         shown.stream().map(i -> Lines.wrap(label(i), width, Face.SMALL)).toList();
     double[] wished = shown.stream().mapToDouble(i -> places[i]).toArray();
     double[] widths = labels.stream().mapToDouble(l -> Sheet.widest(l, Face.SMALL)).toArray();
-    double[] middles = Spread.apart(wished, widths, Sheet.MARGIN, Sheet.RIGHT);
+    double[] middles = Spread.apart(wished, widths, Sheet.MARGIN, sheet.right());
     int most = 1;
     for (int i = 0; i < middles.length; i++) {
       double base = sheet.used() + Face.SMALL.lineHeight();
@@ -147,7 +147,7 @@ final class CurveDrawing {
   private boolean fits(int every, double width) {
     List<Integer> shown = shown(every);
     return width >= longestWord(shown)
-        && shown.size() * (Math.min(width, widestLabel(shown)) + GAP) <= Sheet.WIDTH;
+        && shown.size() * (Math.min(width, widestLabel(shown)) + GAP) <= sheet.width();
   }
 
   private List<Integer> shown(int every) {
@@ -179,8 +179,8 @@ final class CurveDrawing {
         Face.SMALL);
   }
 
-  private static double nearest(double[] places) {
-    double nearest = Sheet.WIDTH;
+  private double nearest(double[] places) {
+    double nearest = sheet.width();
     for (int i = 1; i < places.length; i++) {
       nearest = Math.min(nearest, places[i] - places[i - 1]);
     }

@@ -2,6 +2,8 @@ package org.tallywall.reports.svg;
 
 /** The few kinds of text in a picture. None is smaller than 24 (see the package). */
 enum Face {
+  /** What must not be missed. */
+  MARK(32, true, Color.WARN),
   /** The title. */
   TITLE(36, true, Color.INK),
   /** What counts: names of axes, numbers in squares. */

@@ -39,11 +39,11 @@ final class IntervalDrawing {
     List<String> names = plot.rows().stream().map(IntervalPlot.Row::label).toList();
     int panels = plot.panels().size();
     RowLabels labels = RowLabels.of(names, panels == 1 ? ONE_PANEL_LABELS : TWO_PANEL_LABELS);
-    double width = (Sheet.RIGHT - labels.right() - (panels - 1) * GAP) / panels;
+    double width = (sheet.right() - labels.right() - (panels - 1) * GAP) / panels;
     twoLines = width - widestNumbers() - TEXT_GAP < LEAST_FIELD;
     labels = twoLines ? labels.inTallRows() : labels;
     headings(labels, width);
-    List<Box> rows = labels.boxes(sheet.used());
+    List<Box> rows = labels.boxes(sheet);
     labels.draw(sketch, rows);
     double height = rows.get(rows.size() - 1).bottom() - sheet.used();
     for (int i = 0; i < panels; i++) {

@@ -40,7 +40,7 @@ final class MapDrawing {
     sheet.legend(keys());
     RowLabels labels = RowLabels.of(map.down().labels(), LABELS);
     double left = Math.max(labels.right(), Sheet.MARGIN + headingWidth() + RowLabels.GAP);
-    double width = Math.min(MOST_WIDTH, (Sheet.RIGHT - left - 10) / map.across().labels().size());
+    double width = Math.min(MOST_WIDTH, (sheet.right() - left - 10) / map.across().labels().size());
     headings(left, width);
     height = any(square -> sign(square) != 0 && range(square, width).size() > 1) ? TALL : HEIGHT;
     double top = sheet.used();
@@ -100,7 +100,7 @@ final class MapDrawing {
 
   private void headings(double left, double width) {
     Headings names = new Headings();
-    names.add(left, Anchor.START, map.across().axis().words(), Sheet.RIGHT - left);
+    names.add(left, Anchor.START, map.across().axis().words(), sheet.right() - left);
     names.draw(sheet);
     Headings labels = new Headings();
     labels.add(left - 20, Anchor.END, map.down().axis().words(), left - 20 - Sheet.MARGIN);

@@ -30,10 +30,10 @@ final class PairDrawing {
             new Key(dots.second(), (s, x, y) -> s.diamond(x, y, Color.VERMILION))));
     RowLabels labels = RowLabels.of(dots.rows().stream().map(Row::label).toList(), LABELS);
     double[] ends = columnEnds();
-    double right = ends.length == 0 ? Sheet.RIGHT : ends[0] - columnWidth(0);
+    double right = ends.length == 0 ? sheet.right() : ends[0] - columnWidth(0);
     double width = right - COLUMN_GAP - labels.right();
     headings(labels, ends, width);
-    List<Box> rows = labels.boxes(sheet.used());
+    List<Box> rows = labels.boxes(sheet);
     labels.draw(sketch, rows);
     double height = rows.get(rows.size() - 1).bottom() - sheet.used();
     Box field = new Box(labels.right(), sheet.used(), width, height);
@@ -82,7 +82,7 @@ final class PairDrawing {
 
   private double[] columnEnds() {
     double[] ends = new double[dots.further().size()];
-    double end = Sheet.RIGHT;
+    double end = sheet.right();
     for (int i = ends.length - 1; i >= 0; i--) {
       ends[i] = end;
       end -= columnWidth(i) + COLUMN_GAP;

@@ -37,13 +37,13 @@ final class PartDrawing {
     this.sketch = sheet.sketch();
     this.labels = RowLabels.of(bars.bars().stream().map(Bar::label).toList(), LABELS);
     Ticks ticks = Ticks.of(0, PartBars.WHOLE, MOST_TICKS);
-    this.ruler = new Ruler(ticks, labels.right(), Sheet.RIGHT - 30);
+    this.ruler = new Ruler(ticks, labels.right(), sheet.right() - 30);
   }
 
   void draw() {
     sheet.legend(keys());
     Headings headings = new Headings();
-    headings.add(ruler.from(), Anchor.START, bars.axis().words(), Sheet.RIGHT - ruler.from());
+    headings.add(ruler.from(), Anchor.START, bars.axis().words(), sheet.right() - ruler.from());
     headings.draw(sheet);
     for (int i = 0; i < bars.bars().size(); i++) {
       bar(i);
@@ -126,7 +126,7 @@ final class PartDrawing {
     List<String> numbers = narrow.stream().map(part -> number(bar, part)).toList();
     double[] wished = narrow.stream().mapToDouble(part -> segments.get(part).center()).toArray();
     double[] widths = widths(numbers);
-    double[] middles = Spread.apart(wished, widths, ruler.from(), Sheet.RIGHT);
+    double[] middles = Spread.apart(wished, widths, ruler.from(), sheet.right());
     for (int i = 0; i < middles.length; i++) {
       double top = segments.get(0).y();
       sketch.text(middles[i], top - LEADER, Anchor.MIDDLE, Face.SMALL, numbers.get(i));
@@ -141,7 +141,7 @@ final class PartDrawing {
             .filter(change -> change.bar() == number)
             .sorted(Comparator.comparingInt(Change::part))
             .toList();
-    double room = (Sheet.RIGHT - labels.right()) / 2 - 20;
+    double room = (sheet.right() - labels.right()) / 2 - 20;
     List<List<String>> names =
         own.stream().map(c -> Lines.wrap(bars.parts().get(c.part()), room, Face.SMALL)).toList();
     List<String> numbers = own.stream().map(c -> c.difference().text(Sign.PLUS_AND_MINUS)).toList();
@@ -151,7 +151,7 @@ final class PartDrawing {
       widths[i] = Math.max(Sheet.widest(names.get(i), Face.SMALL), widths[i] * 1.2);
       wished[i] = segments.get(own.get(i).part()).center();
     }
-    double[] middles = Spread.apart(wished, widths, labels.right(), Sheet.RIGHT);
+    double[] middles = Spread.apart(wished, widths, labels.right(), sheet.right());
     double deepest = 0;
     for (int i = 0; i < middles.length; i++) {
       double y = segments.get(0).bottom();

@@ -49,11 +49,11 @@ record RowLabels(List<List<String>> lines, double width, double least) {
   }
 
   /** The rows below one another, over the whole width of the sheet. */
-  List<Box> boxes(double top) {
+  List<Box> boxes(Sheet sheet) {
     List<Box> boxes = new ArrayList<>();
-    double y = top;
+    double y = sheet.used();
     for (int row = 0; row < lines.size(); row++) {
-      boxes.add(new Box(Sheet.MARGIN, y, Sheet.WIDTH, height(row)));
+      boxes.add(new Box(Sheet.MARGIN, y, sheet.width(), height(row)));
       y += height(row);
     }
     return boxes;

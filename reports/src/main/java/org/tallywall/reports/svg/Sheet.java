@@ -1,5 +1,6 @@
 package org.tallywall.reports.svg;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.markup.Element;
@@ -10,15 +11,13 @@ import org.tallywall.reports.markup.Element;
  */
 final class Sheet {
   static final double MARGIN = 40;
-  static final double WIDTH = SvgWriter.WIDTH - 2 * MARGIN;
-  static final double RIGHT = SvgWriter.WIDTH - MARGIN;
-
   private static final double AFTER_TITLE = 14;
   private static final double BEFORE_NOTES = 16;
   private static final double LEGEND_ROW = 40;
   private static final double AFTER_LEGEND = 16;
 
   private final Caption caption;
+  private final Format format;
   private final String ids;
   private final Element definitions = Element.of("defs");
   private final Element drawing = Element.of("g");
@@ -30,13 +29,42 @@ final class Sheet {
    *
    * @param caption what stands around the drawing
    * @param ids how the identifiers in it begin
+   * @param format where it is to be seen
    */
-  Sheet(Caption caption, String ids) {
+  Sheet(Caption caption, String ids, Format format) {
     this.caption = caption;
+    this.format = format;
     this.ids = ids;
     drawing.with("font-family", "sans-serif");
+    if (!caption.slide().mark().isEmpty()) {
+      paragraph(Face.MARK, caption.slide().mark());
+    }
     paragraph(Face.TITLE, caption.title());
+    if (format.isAlone() && asksMore()) {
+      paragraph(Face.PLAIN, caption.slide().question());
+    }
     used += AFTER_TITLE;
+  }
+
+  /** Whether there is a question that is not the title already. */
+  private boolean asksMore() {
+    String question = caption.slide().question();
+    return !question.isEmpty() && !question.equals(caption.title());
+  }
+
+  /** Where the right margin begins. */
+  double right() {
+    return format.width() - MARGIN;
+  }
+
+  /** The room between the margins. */
+  double width() {
+    return format.width() - 2 * MARGIN;
+  }
+
+  /** Whether it is so narrow that things stand below each other that else stand side by side. */
+  boolean isNarrow() {
+    return format == Format.NARROW;
   }
 
   Sketch sketch() {
@@ -66,7 +94,7 @@ final class Sheet {
 
   /** Text over the whole width, in as many lines as it needs. */
   void paragraph(Face face, String text) {
-    for (String line : Lines.wrap(text, WIDTH, face)) {
+    for (String line : Lines.wrap(text, width(), face)) {
       used += face.lineHeight();
       double base = used - face.lineHeight() * 0.25;
       sketch.text(MARGIN, base, Anchor.START, face, line);
@@ -75,17 +103,23 @@ final class Sheet {
 
   /** The picture with its notes; the sheet is used up. */
   Element finished() {
-    if (!caption.notes().isEmpty()) {
+    List<String> notes = new ArrayList<>(caption.notes());
+    if (format.isAlone()) {
+      notes.addAll(caption.slide().source());
+    }
+    if (!notes.isEmpty()) {
       used += BEFORE_NOTES;
-      caption.notes().forEach(note -> paragraph(Face.FAINT, note));
+      notes.forEach(note -> paragraph(Face.FAINT, note));
     }
     used += MARGIN * 0.75;
     String title = ids + "-title";
     String description = ids + "-description";
     String height = Units.of(Math.ceil(used));
     Element svg = Element.of("svg").with("xmlns", "http://www.w3.org/2000/svg");
-    svg.with("width", Units.of(SvgWriter.WIDTH)).with("height", height);
-    svg.with("viewBox", "0 0 " + SvgWriter.WIDTH + " " + height).with("role", "img");
+    String left = Units.of(format.cut());
+    String wide = Units.of(format.width() - 2 * format.cut());
+    svg.with("width", wide).with("height", height);
+    svg.with("viewBox", left + " 0 " + wide + " " + height).with("role", "img");
     svg.with("aria-labelledby", title + " " + description);
     svg.add(Element.of("title", caption.title()).with("id", title));
     svg.add(Element.of("desc", caption.description()).with("id", description));
@@ -93,6 +127,9 @@ final class Sheet {
       svg.add(definitions);
     }
     Element ground = Element.of("rect").with("width", "100%").with("height", "100%");
+    if (format.cut() > 0) {
+      ground.with("x", left);
+    }
     svg.add(ground.with("fill", Color.WHITE.code()));
     return svg.add(drawing);
   }
@@ -102,9 +139,9 @@ final class Sheet {
     double x = MARGIN;
     double row = 0;
     for (Key key : keys) {
-      List<String> lines = Lines.wrap(key.words(), WIDTH - Key.WIDTH, Face.SMALL);
+      List<String> lines = Lines.wrap(key.words(), width() - Key.WIDTH, Face.SMALL);
       double width = Key.WIDTH + widest(lines, Face.SMALL);
-      if (x > MARGIN && x + width > RIGHT) {
+      if (x > MARGIN && x + width > right()) {
         x = MARGIN;
         used += row;
         row = 0;

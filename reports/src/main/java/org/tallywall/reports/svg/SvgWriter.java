@@ -27,7 +27,7 @@ public final class SvgWriter {
    * @return lines, each ended by {@code \n}
    */
   public static String text(Figure figure) {
-    return Markup.xml(element(figure, figure.caption().stem()));
+    return Markup.xml(element(figure, figure.caption().stem(), Format.ALONE));
   }
 
   /**
@@ -38,7 +38,22 @@ public final class SvgWriter {
    * @return the element {@code svg}
    */
   public static Element element(Figure figure, String ids) {
-    Sheet sheet = new Sheet(figure.caption(), ids);
+    return element(figure, ids, Format.PAGE);
+  }
+
+  /**
+   * Draws a figure as an element, to stand in a page on a narrow screen.
+   *
+   * @param figure the figure
+   * @param ids how the identifiers in it begin: a word that nothing else in the page begins with
+   * @return the element {@code svg}
+   */
+  public static Element narrow(Figure figure, String ids) {
+    return element(figure, ids, Format.NARROW);
+  }
+
+  private static Element element(Figure figure, String ids, Format format) {
+    Sheet sheet = new Sheet(figure.caption(), ids, format);
     figure.match(new Drawings(sheet)).run();
     return sheet.finished();
   }

@@ -23,10 +23,14 @@ public final class Stops {
   private final List<CsvFile.Row> rows;
   private final double confidence;
 
-  private Stops(List<CsvFile.Row> rows, double confidence) {
+  /** Whether the run goes on, or could: its figures were written before it stopped. */
+  private final boolean open;
+
+  private Stops(List<CsvFile.Row> rows, Results results) {
     this.row = rows.get(0);
     this.rows = rows;
-    this.confidence = confidence;
+    this.confidence = results.confidence();
+    this.open = results.provisional().isPresent();
   }
 
   /**
@@ -37,7 +41,7 @@ public final class Stops {
    */
   public static Optional<Stops> of(Results results) {
     List<CsvFile.Row> rows = results.rows(StoppingColumns.FILE);
-    return rows.isEmpty() ? Optional.empty() : Optional.of(new Stops(rows, results.confidence()));
+    return rows.isEmpty() ? Optional.empty() : Optional.of(new Stops(rows, results));
   }
 
   /** Whether a sequential test answers the question. */
@@ -107,9 +111,16 @@ public final class Stops {
                 goal(),
                 grouped(row.count(StoppingColumns.AT_MOST)),
                 looks == 1 ? "once" : grouped(looks) + " times",
-                reached ? "stopped there" : "came to its last deal without reaching that",
+                ended(reached),
                 chances())
         + " Its ranges hold at every look, so they are wider than those of a number fixed before.";
+  }
+
+  private String ended(boolean reached) {
+    if (reached) {
+      return "stopped there";
+    }
+    return open ? "has not stopped yet" : "came to its last deal without reaching that";
   }
 
   private String goal() {

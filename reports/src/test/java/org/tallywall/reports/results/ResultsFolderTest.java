@@ -82,12 +82,27 @@ class ResultsFolderTest {
   }
 
   @Test
-  void folder_withFewerDealsThanTheStudyWants_saysThatItIsNotFinished() throws IOException {
+  void folder_withFewerDealsThanTheStudyWants_isProvisional() throws IOException {
     write("manifest.json", MANIFEST.replace("\"deals\": 20", "\"deals\": 5"));
-    assertThat(ResultsFolder.read(folder, VERSION).remarks())
-        .singleElement()
-        .asString()
-        .contains("not finished", "5 of 20 deals");
+    Provisional run = ResultsFolder.read(folder, VERSION).provisional().orElseThrow();
+    assertThat(run.deals()).isEqualTo(5);
+    assertThat(run.wanted()).hasValue(20);
+    assertThat(run.atMost()).isFalse();
+  }
+
+  /** What the figures count is not how far the run is by now. */
+  @Test
+  void figures_ofARunThatWentOn_countWhatTheyCounted() throws IOException {
+    write(
+        "manifest.json",
+        MANIFEST.replaceFirst(
+            "\\{",
+            "{ \"state\": \"running\","
+                + " \"provisional\": { \"deals\": 12, \"games\": 48, \"faults\": 1 },"));
+    Results results = ResultsFolder.read(folder, VERSION);
+    assertThat(results.deals()).isEqualTo(12);
+    assertThat(results.games()).hasValue(48);
+    assertThat(results.remarks()).singleElement().asString().contains("1 deal was set aside");
   }
 
   @Test
