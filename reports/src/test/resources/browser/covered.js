@@ -10,7 +10,7 @@ document.querySelectorAll(".chart svg").forEach(function (svg) {
     return { words: text.textContent, left: box.x, right: box.x + box.width, top: base - letter * 0.7, bottom: base };
   });
   boxes.forEach(function (box, i) {
-    if (box.left < 0 || box.right > size.width || box.bottom > size.height) {
+    if (box.left < size.x || box.right > size.x + size.width || box.bottom > size.height) {
       found.push(box.words + " leaves its picture");
     }
     boxes.slice(i + 1).forEach(function (other) {

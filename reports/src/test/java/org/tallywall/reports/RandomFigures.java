@@ -18,6 +18,7 @@ import org.tallywall.reports.figure.PairedDots;
 import org.tallywall.reports.figure.PartBars;
 import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
+import org.tallywall.reports.figure.Slide;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
 import org.tallywall.reports.figure.Standing;
@@ -170,7 +171,12 @@ public final class RandomFigures {
   }
 
   private static Caption caption(SplittableRandom random) {
-    return new Caption("random", words(random, 16), "Random.", List.of(words(random, 30)));
+    Slide slide =
+        new Slide(
+            random.nextBoolean() ? "" : "PROVISIONAL: " + words(random, 5),
+            words(random, 30),
+            List.of(words(random, 30)));
+    return new Caption("random", words(random, 16), "Random.", List.of(words(random, 30)), slide);
   }
 
   private static Axis axis(SplittableRandom random) {

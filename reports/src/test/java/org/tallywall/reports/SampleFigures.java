@@ -16,6 +16,7 @@ import org.tallywall.reports.figure.PairedDots;
 import org.tallywall.reports.figure.PartBars;
 import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Scale;
+import org.tallywall.reports.figure.Slide;
 import org.tallywall.reports.figure.SquareMap;
 import org.tallywall.reports.figure.SquareMap.Square;
 import org.tallywall.reports.figure.Standing;
@@ -254,6 +255,10 @@ public final class SampleFigures {
         "An invented figure; its numbers stand in the table beside it.",
         List.of(
             "Bars show the range within which the true number lies in 95 of 100 runs.",
-            "Programmed players, one card, one set of rules."));
+            "Programmed players, one card, one set of rules."),
+        new Slide(
+            stem.equals("map") ? "PROVISIONAL: 1,000 of 20,000 deals" : "",
+            "What does the sample ask, in a sentence that says what was played and why?",
+            List.of("Study: " + stem + ". Compared: two players.")));
   }
 }

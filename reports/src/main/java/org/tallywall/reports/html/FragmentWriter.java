@@ -164,17 +164,17 @@ public final class FragmentWriter {
     write(Element.of("p").add(Element.of("b", table.title())));
     Element grid = Element.of("table").with("border", "1");
     grid.with("cellspacing", "0").with("cellpadding", "4");
-    grid.add(row("th", table.columns(), table.columns().stream().map(Column::heading).toList()));
-    CellText.rows(table).forEach(row -> grid.add(row("td", table.columns(), row)));
+    grid.add(row("th", table, table.columns().stream().map(Column::heading).toList()));
+    CellText.rows(table).forEach(row -> grid.add(row("td", table, row)));
     write(grid);
     table.notes().forEach(note -> write(Element.of("p", note)));
   }
 
-  private static Element row(String name, List<Column> columns, List<String> texts) {
+  private static Element row(String name, Table table, List<String> texts) {
     Element row = Element.of("tr");
-    for (int i = 0; i < columns.size(); i++) {
+    for (int i = 0; i < texts.size(); i++) {
       Element cell = Element.of(name, texts.get(i));
-      row.add(cell.with("align", columns.get(i).type().isNumber() ? "right" : "left"));
+      row.add(cell.with("align", table.alignsRight(i) ? "right" : "left"));
     }
     return row;
   }

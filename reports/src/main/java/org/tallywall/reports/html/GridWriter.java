@@ -15,25 +15,35 @@ import org.tallywall.reports.table.Table;
  * in full for sorting.
  */
 final class GridWriter {
-  /** From so many columns on, a table is printed across the paper's long side. */
-  private static final int WIDE = 9;
+  /** From this many columns on, a table is set in smaller type. */
+  private static final int WIDE = 8;
+
+  /** From this many columns on, a short table is shown row by row on a phone. */
+  private static final int BROAD = 4;
+
+  /** The most rows of a short table. */
+  private static final int SHORT = 12;
 
   private final Table table;
   private final Handles handles;
   private final String id;
+  private final boolean[] right;
 
   GridWriter(Part.Grid grid, String id) {
     this.table = grid.table();
     this.handles = grid.handles();
     this.id = id;
+    this.right = new boolean[table.columns().size()];
+    for (int i = 0; i < right.length; i++) {
+      right[i] = table.alignsRight(i);
+    }
   }
 
   Element element() {
     Element grid = Element.of("table").add(caption());
     Element scroll = Element.of("div").with("class", "scroll").with("tabindex", "0");
     scroll.with("role", "region").with("aria-labelledby", id).add(grid.add(head()).add(body()));
-    boolean wide = table.columns().size() >= WIDE;
-    Element box = Element.of("div").with("class", wide ? "grid wide" : "grid");
+    Element box = Element.of("div").with("class", kind());
     if (handles != Handles.COPY) {
       box.with("data-sort", "");
     }
@@ -47,6 +57,18 @@ final class GridWriter {
     return handles == Handles.COPY ? box : box.add(meanings());
   }
 
+  private String kind() {
+    int columns = table.columns().size();
+    return "grid" + (columns >= WIDE ? " wide" : "") + (isFolded() ? " cards" : "");
+  }
+
+  /** Whether a phone shows every row as a card, with the heading in front of each cell. */
+  private boolean isFolded() {
+    return handles != Handles.SORT_AND_FILTER
+        && table.columns().size() >= BROAD
+        && table.rows().size() <= SHORT;
+  }
+
   /** The title stays in sight and within the page while a wide table is moved below it. */
   private Element caption() {
     return Element.of("caption").with("id", id).add(Element.of("span", table.title()));
@@ -54,9 +76,11 @@ final class GridWriter {
 
   private Element head() {
     Element row = Element.of("tr");
-    for (Column column : table.columns()) {
+    for (int i = 0; i < table.columns().size(); i++) {
+      Column column = table.columns().get(i);
       Element cell = Element.of("th", column.heading()).with("scope", "col");
-      row.add(column.type().isNumber() ? cell.with("class", "number") : cell);
+      String kind = kind(i);
+      row.add(kind.isEmpty() ? cell : cell.with("class", kind));
     }
     return Element.of("thead").add(row);
   }
@@ -67,23 +91,45 @@ final class GridWriter {
     for (int i = 0; i < texts.size(); i++) {
       Element row = Element.of("tr");
       for (int j = 0; j < table.columns().size(); j++) {
-        row.add(cell(table.columns().get(j), table.rows().get(i).get(j), texts.get(i).get(j), j));
+        row.add(cell(table.rows().get(i).get(j), texts.get(i).get(j), j));
       }
       body.add(row);
     }
     return body;
   }
 
-  private static Element cell(Column column, Cell cell, String text, int place) {
-    if (!column.type().isNumber()) {
-      if (text.isEmpty()) {
-        return Element.of("td");
-      }
-      return place == 0 ? Element.of("th", text).with("scope", "row") : Element.of("td", text);
+  private Element cell(Cell cell, String text, int place) {
+    if (text.isEmpty()) {
+      return Element.of("td");
     }
-    Element number = Element.of("td").with("class", "number");
-    String full = full(cell);
-    return full.isEmpty() ? number : number.with("data-value", full).text(text);
+    Element element =
+        place == 0 && !table.columns().get(0).type().isNumber()
+            ? Element.of("th", text).with("scope", "row")
+            : Element.of("td", text);
+    String kind = kind(place);
+    if (!kind.isEmpty()) {
+      element.with("class", kind);
+    }
+    String full = kind.equals("limit") ? digits(text) : full(cell);
+    if (!full.isEmpty()) {
+      element.with("data-value", full);
+    }
+    return isFolded() && place > 0
+        ? element.with("data-head", table.columns().get(place).heading())
+        : element;
+  }
+
+  /** Numbers, which sort by their value; words that are read from the right; other words. */
+  private String kind(int column) {
+    if (table.columns().get(column).type().isNumber()) {
+      return "number";
+    }
+    return right[column] ? "limit" : "";
+  }
+
+  /** The number in words that are all number, to sort by. */
+  private static String digits(String text) {
+    return text.replace('\u2212', '-').replaceAll("[^0-9.-]", "");
   }
 
   private static String full(Cell cell) {

@@ -104,10 +104,12 @@ final class PartWriter implements Part.Cases<MarkupNode> {
   @Override
   public Element chart(Part.Chart chart) {
     String title = chart.figure().caption().title();
-    Element scroll = Element.of("div").with("class", "scroll").with("tabindex", "0");
-    scroll.with("role", "region").with("aria-label", unlike("Chart: " + title));
-    scroll.add(SvgWriter.element(chart.figure(), "chart-" + ++charts));
-    return Element.of("figure").with("class", "chart").add(scroll);
+    String ids = "chart-" + ++charts;
+    Element figure = Element.of("figure").with("class", "chart");
+    figure.with("aria-label", unlike("Chart: " + title));
+    return figure
+        .add(SvgWriter.element(chart.figure(), ids).with("class", "broad"))
+        .add(SvgWriter.narrow(chart.figure(), ids + "-narrow").with("class", "narrow"));
   }
 
   @Override

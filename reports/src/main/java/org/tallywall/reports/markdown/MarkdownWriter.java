@@ -2,6 +2,7 @@ package org.tallywall.reports.markdown;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -47,8 +48,8 @@ public final class MarkdownWriter {
     StringBuilder out = new StringBuilder();
     out.append(line(columns.stream().map(Column::heading).toList()));
     out.append(
-        columns.stream()
-            .map(column -> column.type().isNumber() ? "---:" : "---")
+        IntStream.range(0, columns.size())
+            .mapToObj(column -> table.alignsRight(column) ? "---:" : "---")
             .collect(Collectors.joining(" | ", "| ", " |\n")));
     for (List<String> row : CellText.rows(table)) {
       out.append(line(row));

@@ -14,7 +14,8 @@ final class Grids {
   private Grids() {}
 
   /** The table as a part of a document. */
-  static Part.Grid of(Table table, Handles handles) {
+  static Part.Grid of(Table whole, Handles handles) {
+    Table table = whole.withoutEmptyColumns();
     int rows = table.rows().size();
     if (rows <= MOST_ROWS) {
       return new Part.Grid(table, handles);

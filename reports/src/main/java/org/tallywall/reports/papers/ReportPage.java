@@ -63,17 +63,17 @@ public final class ReportPage {
     Charts.first(results).ifPresent(figure -> parts.add(new Part.Chart(figure)));
     parts.add(new Part.Contents());
     section(parts, "Wins and points", Fold.FIXED, wins());
-    section(parts, "More charts", Fold.FIXED, charts());
-    section(parts, "Hand choice", Fold.OPEN, hands());
-    section(parts, "The course of the games", Fold.OPEN, course());
+    section(parts, "Deals set aside", Fold.OPEN, faults());
+    section(parts, "More charts", Fold.CLOSED, charts());
+    section(parts, "Which hands are aimed at and won with", Fold.CLOSED, hands());
+    section(parts, "How the games went", Fold.CLOSED, course());
     section(
         parts,
         "Where it came into play",
-        Fold.OPEN,
+        Fold.CLOSED,
         grids(EffectTables.of(results), Handles.SORT_AND_FILTER));
-    section(parts, "More figures", Fold.OPEN, grids(OtherTables.of(results), Handles.SORT));
-    section(parts, "Deals set aside", Fold.OPEN, faults());
-    section(parts, "Games to look at", Fold.FIXED, games());
+    section(parts, "More figures", Fold.CLOSED, grids(OtherTables.of(results), Handles.SORT));
+    section(parts, "Games to look at", Fold.CLOSED, games());
     section(parts, "How sure, and where it comes from", Fold.FIXED, sources());
     section(parts, "The study and the rules in full", Fold.CLOSED, study());
     return new Document(results.question(), parts);

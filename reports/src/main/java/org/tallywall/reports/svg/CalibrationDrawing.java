@@ -15,6 +15,7 @@ final class CalibrationDrawing {
   private static final double SIDE = 500;
   private static final double GAP = 16;
   private static final double LIST_GAP = 60;
+  private static final double COLUMN = 180;
   private static final int MOST_TICKS = 6;
   private static final Sign SIGN = Sign.MINUS_ONLY;
 
@@ -32,21 +33,37 @@ final class CalibrationDrawing {
     sheet.legend(List.of(Key.zero("what was foretold is what came")));
     Ticks ticks = Ticks.of(0, highest(), MOST_TICKS);
     double left = Sheet.MARGIN + Sheet.widest(Ruler.labels(ticks, SIGN), Face.SMALL) + GAP;
-    double list = left + SIDE + LIST_GAP;
     Headings headings = new Headings();
     headings.add(Sheet.MARGIN, Anchor.START, plot.seen().words(), left + SIDE - Sheet.MARGIN);
-    headings.add(list, Anchor.START, "foretold", 160);
-    headings.add(list + 180, Anchor.START, "came", 380);
+    if (sheet.isNarrow()) {
+      headings.draw(sheet);
+      square(ticks, left);
+      Headings listed = new Headings();
+      listed(listed, Sheet.MARGIN);
+      listed.draw(sheet);
+      sheet.use(list(Sheet.MARGIN, sheet.used()) - sheet.used());
+    } else {
+      double list = left + SIDE + LIST_GAP;
+      listed(headings, list);
+      headings.draw(sheet);
+      double lines = list(list, sheet.used());
+      square(ticks, left);
+      sheet.use(Math.max(0, lines - sheet.used()));
+    }
+  }
+
+  private void listed(Headings headings, double x) {
+    headings.add(x, Anchor.START, "foretold", COLUMN - 20);
+    headings.add(x + COLUMN, Anchor.START, "came", 380);
     headings.add(sheet.right(), Anchor.END, plot.counted(), 200);
-    headings.draw(sheet);
-    Box field = new Box(left, sheet.used() + GAP, SIDE, SIDE);
-    field(ticks, field);
-    double lines = list(list, sheet.used());
-    Headings below = new Headings();
+  }
+
+  private void square(Ticks ticks, double left) {
+    field(ticks, new Box(left, sheet.used() + GAP, SIDE, SIDE));
     sheet.use(GAP + SIDE + Face.SMALL.lineHeight() * 1.5);
+    Headings below = new Headings();
     below.add(left, Anchor.START, plot.foretold().words(), SIDE);
     below.draw(sheet);
-    sheet.use(Math.max(0, lines - sheet.used()));
   }
 
   private double highest() {
@@ -60,7 +77,7 @@ final class CalibrationDrawing {
   private void field(Ticks ticks, Box field) {
     Ruler across = new Ruler(ticks, field.x(), field.right());
     Ruler up = new Ruler(ticks, field.bottom(), field.y());
-    across.drawAcross(sketch, field, SIGN);
+    across.drawAcross(sheet, field, SIGN);
     up.drawUpward(sketch, field, SIGN);
     sketch.line(field.x(), field.bottom(), field.right(), field.y(), Stroke.ZERO);
     for (Point point : plot.points()) {
@@ -79,7 +96,7 @@ final class CalibrationDrawing {
     for (Point point : plot.points()) {
       y += Face.SMALL.lineHeight() * 1.35;
       sketch.text(x, y, Anchor.START, Face.SMALL, foretold(point));
-      sketch.text(x + 180, y, Anchor.START, Face.SMALL, point.seen().text(SIGN));
+      sketch.text(x + COLUMN, y, Anchor.START, Face.SMALL, point.seen().text(SIGN));
       String count = CellText.grouped(Long.toString(point.count()));
       sketch.text(sheet.right(), y, Anchor.END, Face.SMALL, count);
     }

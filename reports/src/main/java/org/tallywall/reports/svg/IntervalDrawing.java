@@ -3,6 +3,7 @@ package org.tallywall.reports.svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.IntervalPlot.Panel;
 import org.tallywall.reports.figure.IntervalPlot.Spot;
@@ -36,21 +37,37 @@ final class IntervalDrawing {
 
   void draw() {
     sheet.legend(keys());
+    List<Integer> panels = IntStream.range(0, plot.panels().size()).boxed().toList();
+    if (sheet.isNarrow()) {
+      panels.forEach(panel -> draw(List.of(panel)));
+    } else {
+      draw(panels);
+    }
+  }
+
+  /** Draws panels side by side. */
+  private void draw(List<Integer> panels) {
     List<String> names = plot.rows().stream().map(IntervalPlot.Row::label).toList();
-    int panels = plot.panels().size();
-    RowLabels labels = RowLabels.of(names, panels == 1 ? ONE_PANEL_LABELS : TWO_PANEL_LABELS);
-    double width = (sheet.right() - labels.right() - (panels - 1) * GAP) / panels;
+    double most = panels.size() == 1 ? ONE_PANEL_LABELS : TWO_PANEL_LABELS;
+    RowLabels labels = RowLabels.of(names, most, sheet);
+    double width = (sheet.right() - labels.right() - (panels.size() - 1) * GAP) / panels.size();
     twoLines = width - widestNumbers() - TEXT_GAP < LEAST_FIELD;
     labels = twoLines ? labels.inTallRows() : labels;
-    headings(labels, width);
+    headings(panels, labels, width);
     List<Box> rows = labels.boxes(sheet);
     labels.draw(sketch, rows);
     double height = rows.get(rows.size() - 1).bottom() - sheet.used();
-    for (int i = 0; i < panels; i++) {
+    for (int i = 0; i < panels.size(); i++) {
       double x = labels.right() + i * (width + GAP);
-      panel(i, new Box(x, sheet.used(), width, height), rows);
+      panel(panels.get(i), new Box(x, sheet.used(), width, height), middles(labels, rows));
     }
     sheet.use(height + Face.SMALL.lineHeight() * 1.4);
+  }
+
+  private static double[] middles(RowLabels labels, List<Box> rows) {
+    return IntStream.range(0, rows.size())
+        .mapToDouble(row -> labels.middle(row, rows.get(row)))
+        .toArray();
   }
 
   private List<Key> keys() {
@@ -64,17 +81,19 @@ final class IntervalDrawing {
     return keys;
   }
 
-  private void headings(RowLabels labels, double width) {
+  private void headings(List<Integer> panels, RowLabels labels, double width) {
     Headings headings = new Headings();
-    headings.add(Sheet.MARGIN, Anchor.START, plot.rowsName(), labels.right() - Sheet.MARGIN);
-    for (int i = 0; i < plot.panels().size(); i++) {
+    if (!sheet.isNarrow()) {
+      headings.add(Sheet.MARGIN, Anchor.START, plot.rowsName(), labels.right() - Sheet.MARGIN);
+    }
+    for (int i = 0; i < panels.size(); i++) {
       double x = labels.right() + i * (width + GAP);
-      headings.add(x, Anchor.START, plot.panels().get(i).axis().words(), width);
+      headings.add(x, Anchor.START, plot.panels().get(panels.get(i)).axis().words(), width);
     }
     headings.draw(sheet);
   }
 
-  private void panel(int number, Box box, List<Box> rows) {
+  private void panel(int number, Box box, double[] middles) {
     Panel panel = plot.panels().get(number);
     Sign sign = panel.scale().sign();
     List<Spot> spots = plot.rows().stream().map(row -> row.spots().get(number)).toList();
@@ -82,12 +101,12 @@ final class IntervalDrawing {
         spots.stream().mapToDouble(s -> Sheet.widest(words(s, sign), Face.SMALL)).max().orElse(0);
     Box field = new Box(box.x(), box.y(), box.width() - texts - TEXT_GAP, box.height());
     Ruler ruler = ruler(panel, spots, field);
-    ruler.drawAcross(sketch, field, sign);
+    ruler.drawAcross(sheet, field, sign);
     if (panel.scale() == Scale.DIFFERENCE) {
       sketch.line(ruler.at(0), field.y(), ruler.at(0), field.bottom(), Stroke.ZERO);
     }
-    for (int row = 0; row < rows.size(); row++) {
-      double y = rows.get(row).middle();
+    for (int row = 0; row < middles.length; row++) {
+      double y = middles[row];
       Standing standing = plot.rows().get(row).standing();
       Spot spot = spots.get(row);
       spot.estimate().ifPresent(estimate -> mark(ruler, y, standing, estimate));

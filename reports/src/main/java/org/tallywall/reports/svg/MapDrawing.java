@@ -3,6 +3,7 @@ package org.tallywall.reports.svg;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.tallywall.reports.figure.PlotValue;
 import org.tallywall.reports.figure.Sign;
 import org.tallywall.reports.figure.SquareMap;
@@ -19,7 +20,12 @@ final class MapDrawing {
   private static final double PLAQUE = 10;
   private static final double OVERHANG = 6;
   private static final double LABELS = 300;
+  private static final double NARROW_LABELS = 90;
   private static final String TOO_FEW = "too few";
+
+  /** Stands for {@link #TOO_FEW} in squares that are too narrow for words. */
+  private static final String DASH = "\u2013";
+
   private static final Stroke FRAME = Stroke.of(Color.LINE, 2);
   private static final Stroke BORDER = Stroke.of(Color.INK, 9);
 
@@ -38,11 +44,15 @@ final class MapDrawing {
     sheet.paragraph(Face.STRONG, map.measure().words());
     sheet.use(6);
     sheet.legend(keys());
-    RowLabels labels = RowLabels.of(map.down().labels(), LABELS);
-    double left = Math.max(labels.right(), Sheet.MARGIN + headingWidth() + RowLabels.GAP);
+    RowLabels labels =
+        RowLabels.beside(map.down().labels(), sheet.isNarrow() ? NARROW_LABELS : LABELS);
+    double left =
+        sheet.isNarrow()
+            ? labels.right()
+            : Math.max(labels.right(), Sheet.MARGIN + headingWidth() + RowLabels.GAP);
     double width = Math.min(MOST_WIDTH, (sheet.right() - left - 10) / map.across().labels().size());
     headings(left, width);
-    height = any(square -> sign(square) != 0 && range(square, width).size() > 1) ? TALL : HEIGHT;
+    height = height(width);
     double top = sheet.used();
     for (int row = 0; row < map.squares().size(); row++) {
       double y = top + row * height;
@@ -54,6 +64,18 @@ final class MapDrawing {
     }
     map.border().ifPresent(line -> border(line, left, top, width));
     sheet.use(map.squares().size() * height + 8);
+  }
+
+  /** Higher where ranges take several lines. */
+  private double height(double width) {
+    int lines =
+        map.squares().stream()
+            .flatMap(List::stream)
+            .filter(square -> sign(square) != 0)
+            .mapToInt(square -> range(square, width).size())
+            .max()
+            .orElse(0);
+    return lines < 2 ? HEIGHT : TALL + (lines - 2) * Face.SMALL.lineHeight();
   }
 
   private double headingWidth() {
@@ -70,7 +92,11 @@ final class MapDrawing {
       keys.add(new Key("clearly less", (s, x, y) -> s.box(swatch(x, y), fill(-1), FRAME)));
     }
     if (any(square -> square.estimate().isPresent() && sign(square) == 0)) {
-      keys.add(new Key("cannot be told", (s, x, y) -> s.box(swatch(x, y), fill(0), FRAME)));
+      keys.add(new Key("too close to call", (s, x, y) -> s.box(swatch(x, y), fill(0), FRAME)));
+    }
+    if (sheet.isNarrow() && any(square -> square.estimate().isEmpty())) {
+      String shade = Color.SHADE.code();
+      keys.add(new Key("too few games", (s, x, y) -> s.box(swatch(x, y), shade, FRAME)));
     }
     return keys;
   }
@@ -100,10 +126,18 @@ final class MapDrawing {
 
   private void headings(double left, double width) {
     Headings names = new Headings();
-    names.add(left, Anchor.START, map.across().axis().words(), sheet.right() - left);
-    names.draw(sheet);
+    String across = map.across().axis().words();
+    if (sheet.isNarrow()) {
+      String both = "Across: " + across + ". Down: " + map.down().axis().words() + ".";
+      sheet.paragraph(Face.PLAIN, both);
+    } else {
+      names.add(left, Anchor.START, across, sheet.right() - left);
+      names.draw(sheet);
+    }
     Headings labels = new Headings();
-    labels.add(left - 20, Anchor.END, map.down().axis().words(), left - 20 - Sheet.MARGIN);
+    if (!sheet.isNarrow()) {
+      labels.add(left - 20, Anchor.END, map.down().axis().words(), left - 20 - Sheet.MARGIN);
+    }
     for (int column = 0; column < map.across().labels().size(); column++) {
       double x = left + (column + 0.5) * width;
       labels.add(x, Anchor.MIDDLE, map.across().labels().get(column), width - PLAQUE);
@@ -118,7 +152,8 @@ final class MapDrawing {
     Sketch group = sketch.group(where + ": " + words);
     group.box(box, square.estimate().isEmpty() ? Color.SHADE.code() : fill(sign(square)), FRAME);
     if (square.estimate().isEmpty()) {
-      group.block(box.center(), box.middle(), Anchor.MIDDLE, Face.FAINT, List.of(TOO_FEW));
+      String few = fits(TOO_FEW, box.width()) ? TOO_FEW : DASH;
+      group.block(box.center(), box.middle(), Anchor.MIDDLE, Face.FAINT, List.of(few));
     } else if (sign(square) != 0) {
       numbers(group, box, square);
     }
@@ -131,8 +166,12 @@ final class MapDrawing {
       return List.of(range);
     }
     int cut = range.indexOf(" to ") + 3;
-    List<String> lines = List.of(range.substring(0, cut), range.substring(cut + 1));
-    return lines.stream().allMatch(line -> fits(line, width)) ? lines : List.of();
+    List<String> two = List.of(range.substring(0, cut), range.substring(cut + 1));
+    List<String> three = List.of(range.substring(0, cut - 3), "to", range.substring(cut + 1));
+    return Stream.of(two, three)
+        .filter(lines -> lines.stream().allMatch(line -> fits(line, width)))
+        .findFirst()
+        .orElse(List.of());
   }
 
   private static boolean fits(String text, double width) {
@@ -142,18 +181,21 @@ final class MapDrawing {
   /** The difference and its range below. */
   private void numbers(Sketch group, Box box, Square square) {
     PlotValue estimate = square.estimate().orElseThrow();
-    String value = estimate.valueText(Sign.PLUS_AND_MINUS);
-    List<String> range = range(square, box.width());
+    String whole = estimate.valueText(Sign.PLUS_AND_MINUS);
+    boolean room = TextWidth.of(whole, Face.SMALL) <= box.width();
+    String value = room ? whole : sign(square) > 0 ? "+" : "\u2212";
+    List<String> range = room ? range(square, box.width()) : List.of();
+    Face face = TextWidth.of(value, Face.STRONG) <= box.width() ? Face.STRONG : Face.SMALL;
     double high = Face.STRONG.lineHeight() + range.size() * Face.SMALL.lineHeight();
     if (sign(square) < 0) {
-      double wide = Math.max(TextWidth.of(value, Face.STRONG), Sheet.widest(range, Face.SMALL));
+      double wide = Math.max(TextWidth.of(value, face), Sheet.widest(range, Face.SMALL));
       double left = box.center() - wide / 2 - PLAQUE;
       double top = box.middle() - high / 2 - 1;
       group.box(new Box(left, top, wide + 2 * PLAQUE, high + 2), Color.WHITE.code());
     }
     double top = box.middle() - high / 2;
     double x = box.center();
-    group.block(x, top + Face.STRONG.lineHeight() / 2, Anchor.MIDDLE, Face.STRONG, List.of(value));
+    group.block(x, top + Face.STRONG.lineHeight() / 2, Anchor.MIDDLE, face, List.of(value));
     if (!range.isEmpty()) {
       double middle = top + (high + Face.STRONG.lineHeight()) / 2;
       group.block(x, middle, Anchor.MIDDLE, Face.SMALL, range);

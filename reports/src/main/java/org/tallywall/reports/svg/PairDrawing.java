@@ -1,5 +1,6 @@
 package org.tallywall.reports.svg;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.tallywall.reports.figure.PairedDots;
@@ -12,6 +13,7 @@ final class PairDrawing {
   private static final double COLUMN_GAP = 32;
   private static final double LEAST_COLUMN = 110;
   private static final double MOST_HEADING = 200;
+  private static final double LEAST_FIELD = 200;
 
   private final PairedDots dots;
   private final Sheet sheet;
@@ -28,26 +30,60 @@ final class PairDrawing {
         List.of(
             new Key(dots.first(), (s, x, y) -> s.dot(x, y, Color.BLUE)),
             new Key(dots.second(), (s, x, y) -> s.diamond(x, y, Color.VERMILION))));
-    RowLabels labels = RowLabels.of(dots.rows().stream().map(Row::label).toList(), LABELS);
     double[] ends = columnEnds();
-    double right = ends.length == 0 ? sheet.right() : ends[0] - columnWidth(0);
-    double width = right - COLUMN_GAP - labels.right();
+    double right = ends.length == 0 ? sheet.right() : ends[0] - columnWidth(0) - gap();
+    boolean below = sheet.isNarrow() && right - Sheet.MARGIN < LEAST_FIELD;
+    draw(below ? new double[0] : ends, below ? sheet.right() : right, below);
+  }
+
+  /** Draws the field up to its right side, and the texts in columns or below the marks. */
+  private void draw(double[] ends, double right, boolean below) {
+    List<List<String>> texts =
+        dots.rows().stream().map(row -> below ? below(row) : none()).toList();
+    int most = texts.stream().mapToInt(List::size).max().orElse(0);
+    double under = most * Face.SMALL.lineHeight();
+    List<String> names = dots.rows().stream().map(Row::label).toList();
+    RowLabels labels = RowLabels.of(names, LABELS, sheet).withRoomBelow(under);
+    double width = right - labels.right();
     headings(labels, ends, width);
     List<Box> rows = labels.boxes(sheet);
     labels.draw(sketch, rows);
     double height = rows.get(rows.size() - 1).bottom() - sheet.used();
     Box field = new Box(labels.right(), sheet.used(), width, height);
     Ruler ruler = ruler(field);
-    ruler.drawAcross(sketch, field, Sign.MINUS_ONLY);
+    ruler.drawAcross(sheet, field, Sign.MINUS_ONLY);
     for (int i = 0; i < rows.size(); i++) {
-      row(dots.rows().get(i), ruler, rows.get(i).middle(), ends);
+      double y = labels.middle(i, rows.get(i)) - under / 2;
+      row(dots.rows().get(i), ruler, y, ends);
+      double top = rows.get(i).bottom() - under;
+      for (String line : texts.get(i)) {
+        top += Face.SMALL.lineHeight();
+        sketch.text(Sheet.MARGIN, top - 8, Anchor.START, Face.FAINT, line);
+      }
     }
     sheet.use(height + Face.SMALL.lineHeight() * 1.4);
   }
 
+  private static List<String> none() {
+    return List.of();
+  }
+
+  private List<String> below(Row row) {
+    List<String> lines = new ArrayList<>();
+    for (int i = 0; i < row.further().size(); i++) {
+      if (!row.further().get(i).isBlank()) {
+        String words = dots.further().get(i) + ": " + row.further().get(i);
+        lines.addAll(Lines.wrap(words, sheet.width(), Face.FAINT));
+      }
+    }
+    return lines;
+  }
+
   private void headings(RowLabels labels, double[] ends, double width) {
     Headings headings = new Headings();
-    headings.add(Sheet.MARGIN, Anchor.START, dots.rowsName(), labels.right() - Sheet.MARGIN);
+    if (!sheet.isNarrow()) {
+      headings.add(Sheet.MARGIN, Anchor.START, dots.rowsName(), labels.right() - Sheet.MARGIN);
+    }
     headings.add(labels.right(), Anchor.START, dots.axis().words(), width);
     for (int i = 0; i < ends.length; i++) {
       headings.add(ends[i], Anchor.END, dots.further().get(i), columnWidth(i));
@@ -85,14 +121,22 @@ final class PairDrawing {
     double end = sheet.right();
     for (int i = ends.length - 1; i >= 0; i--) {
       ends[i] = end;
-      end -= columnWidth(i) + COLUMN_GAP;
+      end -= columnWidth(i) + gap();
     }
     return ends;
   }
 
   private double columnWidth(int column) {
     List<String> texts = dots.rows().stream().map(row -> row.further().get(column)).toList();
-    double heading = Math.min(MOST_HEADING, TextWidth.of(dots.further().get(column), Face.STRONG));
-    return Math.max(LEAST_COLUMN, Math.max(heading, Sheet.widest(texts, Face.SMALL)));
+    String words = dots.further().get(column);
+    double heading =
+        sheet.isNarrow()
+            ? Sheet.widest(List.of(words.split(" ")), Face.STRONG)
+            : Math.max(LEAST_COLUMN, Math.min(MOST_HEADING, TextWidth.of(words, Face.STRONG)));
+    return Math.max(heading, Sheet.widest(texts, Face.SMALL));
+  }
+
+  private double gap() {
+    return sheet.isNarrow() ? COLUMN_GAP * 0.7 : COLUMN_GAP;
   }
 }

@@ -35,7 +35,7 @@ final class PartDrawing {
     this.bars = bars;
     this.sheet = sheet;
     this.sketch = sheet.sketch();
-    this.labels = RowLabels.of(bars.bars().stream().map(Bar::label).toList(), LABELS);
+    this.labels = RowLabels.of(bars.bars().stream().map(Bar::label).toList(), LABELS, sheet);
     Ticks ticks = Ticks.of(0, PartBars.WHOLE, MOST_TICKS);
     this.ruler = new Ruler(ticks, labels.right(), sheet.right() - 30);
   }
@@ -50,7 +50,7 @@ final class PartDrawing {
     }
     double length = ruler.to() - ruler.from();
     Box field = new Box(ruler.from(), sheet.used(), length, 10);
-    ruler.drawAcross(sketch, field, Sign.MINUS_ONLY);
+    ruler.drawAcross(sheet, field, Sign.MINUS_ONLY);
     sheet.use(Face.SMALL.lineHeight() * 1.4 + 10);
   }
 
@@ -67,7 +67,7 @@ final class PartDrawing {
 
   private void bar(int number) {
     Bar bar = bars.bars().get(number);
-    double above = hasNarrowParts(bar) ? ABOVE : BETWEEN;
+    double above = labels.above(number) + (hasNarrowParts(bar) ? ABOVE : BETWEEN);
     List<Box> segments = segments(bar, sheet.used() + above);
     List<Integer> narrow = new ArrayList<>();
     for (int part = 0; part < segments.size(); part++) {
@@ -82,7 +82,8 @@ final class PartDrawing {
       }
     }
     above(bar, segments, narrow);
-    double middle = segments.get(0).middle();
+    double middle =
+        sheet.isNarrow() ? sheet.used() + labels.above(number) / 2 : segments.get(0).middle();
     sketch.block(Sheet.MARGIN, middle, Anchor.START, Face.PLAIN, labels.lines().get(number));
     double below = Math.max(changes(number, segments), excess(number));
     sheet.use(above + BAR + below + BETWEEN);
@@ -141,6 +142,9 @@ final class PartDrawing {
             .filter(change -> change.bar() == number)
             .sorted(Comparator.comparingInt(Change::part))
             .toList();
+    if (sheet.isNarrow()) {
+      return listed(own, segments.get(0).bottom());
+    }
     double room = (sheet.right() - labels.right()) / 2 - 20;
     List<List<String>> names =
         own.stream().map(c -> Lines.wrap(bars.parts().get(c.part()), room, Face.SMALL)).toList();
@@ -168,6 +172,20 @@ final class PartDrawing {
     return deepest;
   }
 
+  /** The same as lines of their own, where there is no room side by side. */
+  private double listed(List<Change> own, double bottom) {
+    double y = bottom + (own.isEmpty() ? 0 : PLAQUE);
+    for (Change change : own) {
+      String words =
+          bars.parts().get(change.part()) + ": " + change.difference().text(Sign.PLUS_AND_MINUS);
+      for (String line : Lines.wrap(words, sheet.width(), Face.STRONG)) {
+        y += Face.STRONG.lineHeight();
+        sketch.text(Sheet.MARGIN, y - 6, Anchor.START, Face.STRONG, line);
+      }
+    }
+    return y - bottom;
+  }
+
   /** The place over a label that is nearest to a part, a little within its ends. */
   private static double near(double wished, double middle, double width) {
     double reach = Math.max(0, width / 2 - PLAQUE);
@@ -183,7 +201,7 @@ final class PartDrawing {
 
   /** By how much a long name hangs below its bar. */
   private double excess(int number) {
-    return Math.max(0, (labels.height(number) - BAR) / 2);
+    return sheet.isNarrow() ? 0 : Math.max(0, (labels.height(number) - BAR) / 2);
   }
 
   private static double[] widths(List<String> numbers) {

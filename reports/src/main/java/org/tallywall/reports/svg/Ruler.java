@@ -39,17 +39,19 @@ record Ruler(Ticks ticks, double from, double to) {
   }
 
   /** Upright grid lines and, below, their numbers, as far as these have room. */
-  void drawAcross(Sketch sketch, Box box, Sign sign) {
+  void drawAcross(Sheet sheet, Box box, Sign sign) {
     List<String> labels = labels(ticks, sign);
-    double free = 0;
+    Sketch sketch = sheet.sketch();
+    double free = sheet.leftEdge();
     for (int i = 0; i < labels.size(); i++) {
       double x = at(ticks.values().get(i).doubleValue());
       sketch.line(x, box.y(), x, box.bottom(), Stroke.GRID);
       double base = box.bottom() + Face.SMALL.lineHeight();
       double half = TextWidth.of(labels.get(i), Face.SMALL) / 2;
-      if (x - half >= free) {
-        sketch.text(x, base, Anchor.MIDDLE, Face.SMALL, labels.get(i));
-        free = x + half + GAP / 4;
+      double middle = Math.max(sheet.leftEdge() + half, Math.min(sheet.rightEdge() - half, x));
+      if (middle - half >= free) {
+        sketch.text(middle, base, Anchor.MIDDLE, Face.SMALL, labels.get(i));
+        free = middle + half + GAP / 4;
       }
     }
   }

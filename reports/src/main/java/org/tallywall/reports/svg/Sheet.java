@@ -62,6 +62,16 @@ final class Sheet {
     return format.width() - 2 * MARGIN;
   }
 
+  /** The left edge of what is seen. */
+  double leftEdge() {
+    return format.cut();
+  }
+
+  /** The right edge of what is seen. */
+  double rightEdge() {
+    return format.width() - format.cut();
+  }
+
   /** Whether it is so narrow that things stand below each other that else stand side by side. */
   boolean isNarrow() {
     return format == Format.NARROW;

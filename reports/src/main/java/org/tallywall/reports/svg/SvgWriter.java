@@ -27,7 +27,7 @@ public final class SvgWriter {
    * @return lines, each ended by {@code \n}
    */
   public static String text(Figure figure) {
-    return Markup.xml(element(figure, figure.caption().stem(), Format.ALONE));
+    return Markup.xml(alone(figure, figure.caption().stem()));
   }
 
   /**
@@ -50,6 +50,11 @@ public final class SvgWriter {
    */
   public static Element narrow(Figure figure, String ids) {
     return element(figure, ids, Format.NARROW);
+  }
+
+  /** Draws a figure for a file of its own. */
+  static Element alone(Figure figure, String ids) {
+    return element(figure, ids, Format.ALONE);
   }
 
   private static Element element(Figure figure, String ids, Format format) {

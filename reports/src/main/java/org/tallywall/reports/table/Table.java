@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 
 /**
  * A table as a value: what it is called, what its columns mean, its rows in their order, and notes.
@@ -16,6 +18,9 @@ import java.util.Set;
  */
 public record Table(
     String stem, String title, List<Column> columns, List<List<Cell>> rows, List<String> notes) {
+
+  /** A number as people read it, perhaps with a sign or as a limit. */
+  private static final Pattern NUMBER = Pattern.compile("[<>]? ?[-+\u2212]?[0-9][0-9,.]*");
 
   /**
    * Takes a table and copies its lists.
@@ -82,6 +87,50 @@ public record Table(
       }
     }
     return plain;
+  }
+
+  /**
+   * Whether people read a column from its right end: numbers, and words that are all numbers, such
+   * as limits.
+   *
+   * @param column its place, from 0
+   * @return true if its cells stand at the right
+   */
+  public boolean alignsRight(int column) {
+    if (columns.get(column).type().isNumber()) {
+      return true;
+    }
+    List<String> words =
+        rows.stream()
+            .map(row -> CellText.of(columns.get(column), row.get(column)))
+            .filter(text -> !text.isEmpty())
+            .toList();
+    return !words.isEmpty() && words.stream().allMatch(text -> NUMBER.matcher(text).matches());
+  }
+
+  /**
+   * The same table without the columns in which no row has anything.
+   *
+   * @return a table with at least one column; the same one where no row is there to judge by
+   */
+  public Table withoutEmptyColumns() {
+    List<Integer> filled =
+        IntStream.range(0, columns.size())
+            .filter(at -> rows.stream().anyMatch(row -> isFilled(columns.get(at), row.get(at))))
+            .boxed()
+            .toList();
+    return filled.isEmpty() || filled.size() == columns.size()
+        ? this
+        : new Table(
+            stem,
+            title,
+            filled.stream().map(columns::get).toList(),
+            rows.stream().map(row -> filled.stream().map(row::get).toList()).toList(),
+            notes);
+  }
+
+  private static boolean isFilled(Column column, Cell cell) {
+    return !CellText.of(column, cell).isEmpty();
   }
 
   private static void checkColumns(String stem, List<Column> columns) {

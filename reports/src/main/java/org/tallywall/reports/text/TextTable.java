@@ -131,7 +131,7 @@ public final class TextTable {
   }
 
   private boolean isNumber(int column) {
-    return table.columns().get(column).type().isNumber();
+    return table.alignsRight(column);
   }
 
   private List<Integer> fullWidths() {

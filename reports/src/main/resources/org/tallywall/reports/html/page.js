@@ -32,7 +32,7 @@
 
   function sort(table, column, direction) {
     var body = table.tBodies[0];
-    var number = table.tHead.rows[0].cells[column].classList.contains("number");
+    var number = /number|limit/.test(table.tHead.rows[0].cells[column].className);
     var rows = Array.prototype.slice.call(body.rows);
     rows.sort(function (a, b) {
       return compare(a.cells[column], b.cells[column], number, direction);
@@ -60,7 +60,7 @@
 
   /* Filtering: a row stays if its words (not its numbers) hold every word typed. */
   function lettering(row) {
-    var cells = all(row, "th, td:not(.number)");
+    var cells = all(row, "th, td:not(.number):not(.limit)");
     return cells.map(function (cell) { return cell.textContent.toLowerCase(); }).join(" ");
   }
 
@@ -97,7 +97,7 @@
       plain.push(cells.map(function (cell) { return clean(cell.textContent); }).join("\t"));
       cells.forEach(function (cell) {
         var place = line.appendChild(make(cell.tagName, clean(cell.textContent)));
-        if (cell.classList.contains("number")) { place.setAttribute("align", "right"); }
+        if (/number|limit/.test(cell.className)) { place.setAttribute("align", "right"); }
       });
     });
     return { plain: plain.join("\n") + "\n", html: copy.outerHTML };
@@ -121,6 +121,17 @@
     });
   }
 
+  /* Where columns stand beyond the right edge, a line says so. */
+  function overflowing(scroll) {
+    var hint = make("p", "Move the table sideways to see its other columns.");
+    hint.className = "hint";
+    scroll.parentNode.insertBefore(hint, scroll);
+    function look() { hint.hidden = scroll.scrollWidth <= scroll.clientWidth + 1; }
+    window.addEventListener("resize", look);
+    new ResizeObserver(look).observe(scroll);
+    look();
+  }
+
   all(document, ".grid").forEach(function (grid) {
     var table = grid.querySelector("table");
     var tools = make("div");
@@ -132,7 +143,8 @@
     if (filters) { filterable(table, tools, say); }
     copyable(table, tools, say);
     tools.appendChild(told);
-    grid.insertBefore(tools, grid.firstChild);
+    grid.insertBefore(tools, filters ? grid.firstChild : grid.querySelector(".scroll").nextSibling);
+    overflowing(grid.querySelector(".scroll"));
   });
 
   /* Steps: one at a time, by buttons, by a list, by keys. */
@@ -188,15 +200,7 @@
   var boxes = all(document, ".steps");
   boxes.forEach(function (box) { stepper(box, boxes.length === 1); });
 
-  /* On paper everything is unfolded; a way into a folded section unfolds it. */
-  var folded = [];
-  window.addEventListener("beforeprint", function () {
-    folded = all(document, "details:not([open]):not(.meanings)");
-    folded.forEach(function (fold) { fold.open = true; });
-  });
-  window.addEventListener("afterprint", function () {
-    folded.forEach(function (fold) { fold.open = false; });
-  });
+  /* A way into a folded section unfolds it. */
   function unfold() {
     var target = location.hash ? document.getElementById(location.hash.slice(1)) : null;
     for (; target; target = target.parentElement) {

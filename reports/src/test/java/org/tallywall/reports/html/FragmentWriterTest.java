@@ -41,7 +41,7 @@ class FragmentWriterTest {
     Document document = new Document("A", List.of(new Part.Chart(SampleFigures.map())));
     assertThat(FragmentWriter.text(document, figure -> Optional.empty()))
         .startsWith(
-            "<h1>A</h1>\n<p>Play on or hold back? "
+            "<h1>A</h1>\n<p>PROVISIONAL: 1,000 of 20,000 deals. Play on or hold back? "
                 + SampleFigures.map().caption().description()
                 + "</p>\n<p>Bars show");
   }
