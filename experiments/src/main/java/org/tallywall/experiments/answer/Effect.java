@@ -52,9 +52,10 @@ public record Effect(Estimate estimate, OptionalDouble p, boolean sure) {
     return spread
         ? new Effect(
             moments.estimate(certainty.confidence()),
-            OptionalDouble.of(test(moments, effect).p()),
+            certainty.chance(OptionalDouble.of(test(moments, effect).p())),
             true)
-        : new Effect(alone(moments), OptionalDouble.of(signs(moments, effect).p()), true);
+        : new Effect(
+            alone(moments), certainty.chance(OptionalDouble.of(signs(moments, effect).p())), true);
   }
 
   private static Estimate alone(PairMoments moments) {
@@ -91,7 +92,9 @@ public record Effect(Estimate estimate, OptionalDouble p, boolean sure) {
             Math.max(-1, value - (shares.share() - limits.low()) * scale),
             Math.min(1, value + (limits.high() - shares.share()) * scale));
     return new Effect(
-        Estimate.of(value, range, Method.FEW_DIFFER), OptionalDouble.of(shares.p()), true);
+        Estimate.of(value, range, Method.FEW_DIFFER),
+        certainty.chance(OptionalDouble.of(shares.p())),
+        true);
   }
 
   /** How the range was computed, or why there is none. */

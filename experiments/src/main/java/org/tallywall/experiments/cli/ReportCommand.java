@@ -5,15 +5,24 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.night.EarlyLook;
 import org.tallywall.experiments.paper.PaperFormat;
 import org.tallywall.experiments.paper.PaperOptions;
 import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.paper.TeachingPack;
+import org.tallywall.experiments.store.Manifest;
+import org.tallywall.experiments.studies.StudyFile;
+import org.tallywall.experiments.study.Changes;
+import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.results.ResultNames;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.jar.JarShelf;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -75,12 +84,36 @@ final class ReportCommand implements Callable<Integer> {
           "--out belongs to a page of several folders; the papers of one folder lie in it");
     }
     Path folder = folders.get(0);
-    Set<PaperFormat> wanted = formats();
     PaperOptions options =
-        new PaperOptions(wanted, withCard, Version.text())
+        new PaperOptions(formats(), withCard, Version.text())
             .trusting(trust.trusted())
             .until(() -> stopWanted);
     console.interrupts().begins(times -> stopWanted = true);
+    Optional<Manifest> unfinished =
+        Manifest.read(folder).filter(manifest -> manifest.state() != Manifest.State.COMPLETE);
+    return unfinished.isPresent() && Files.isRegularFile(folder.resolve(ResultNames.STUDY))
+        ? early(folder, unfinished.get(), options)
+        : papers(folder, options);
+  }
+
+  /** Papers of a run that goes on or was stopped: it stays as it is, and they say what they are. */
+  private Integer early(Path folder, Manifest manifest, PaperOptions options) {
+    Catalog catalog = Catalog.standard().with(new JarShelf(trust.played(manifest.jars())));
+    Study study = StudyFile.read(folder.resolve(ResultNames.STUDY), Changes.NONE, catalog);
+    EarlyLook.Written written = EarlyLook.write(folder, manifest, study, Version.text());
+    written.kept().forEach(remark -> console.complain("tallywall: " + remark));
+    papers(written.folder(), options);
+    console.say(
+        "PROVISIONAL: %s of %s%s; the run itself is as it was, and goes on as before"
+            .formatted(
+                Words.grouped(written.deals()),
+                study.extent().until().isPresent() ? "at most " : "",
+                Words.count(study.extent().deals(), "deal", "deals")));
+    return Program.DONE;
+  }
+
+  private Integer papers(Path folder, PaperOptions options) {
+    Set<PaperFormat> wanted = options.formats();
     Papers.write(folder, options).forEach(remark -> console.complain("tallywall: " + remark));
     List<String> made =
         wanted.stream().sorted().map(this::files).filter(files -> isThere(folder, files)).toList();

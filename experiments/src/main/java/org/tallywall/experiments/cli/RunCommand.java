@@ -10,6 +10,7 @@ import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.design.StudyPlayer;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.night.ChangedDeals;
 import org.tallywall.experiments.paper.PaperOptions;
 import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.store.OnExisting;
@@ -112,14 +113,16 @@ final class RunCommand implements Callable<Integer> {
             Optional.ofNullable(rules),
             Optional.ofNullable(seed),
             Optional.ofNullable(deals));
-    Study read =
+    Study asked =
         StudyFile.read(
             study,
             changes,
             roster.catalog(JarTrust.ALL),
             odd -> console.complain("warning: " + odd.text(study.toString())));
-    StudyPlayer.check(read);
-    Path target = out == null ? Path.of("results", read.question().name()) : place(out);
+    StudyPlayer.check(asked);
+    Path target = out == null ? Path.of("results", asked.question().name()) : place(out);
+    boolean goesOn = policy == OnExisting.RESUME && deals != null;
+    Study read = goesOn ? ChangedDeals.of(asked, target) : asked;
     RunPrinter runner = new RunPrinter(console, read, workers, command());
     if (!withoutReport) {
       runner.whenComplete(folder -> report(folder, runner));

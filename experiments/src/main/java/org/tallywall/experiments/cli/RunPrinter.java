@@ -12,6 +12,7 @@ import org.tallywall.experiments.night.StudyRunner;
 import org.tallywall.experiments.paper.Papers;
 import org.tallywall.experiments.run.Block;
 import org.tallywall.experiments.run.RunState;
+import org.tallywall.experiments.stats.EveryLook;
 import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.OnExisting;
 import org.tallywall.experiments.study.Study;
@@ -164,8 +165,14 @@ final class RunPrinter implements RunListener {
     console.complain(
         done == 0
             ? far + "; no block of deals was finished, so none is kept"
-            : far + "; they are kept in " + target + "; " + runner.goOn());
+            : far + "; they are kept in " + target + look(target, done) + "; " + runner.goOn());
     return Program.STOPPED;
+  }
+
+  private static String look(Path target, long done) {
+    return done < EveryLook.LEAST
+        ? ""
+        : "; see what they show so far with: tallywall report " + Words.typed(target.toString());
   }
 
   private void wrapped(String sentence) {

@@ -27,6 +27,7 @@ final class Merger implements BlockReader {
   private final List<SpoiledDeal> faults = new ArrayList<>();
   private RecordWriter records;
   private long blocks;
+  private boolean early;
 
   Merger(ReadyStudy ready) {
     this.study = ready.study();
@@ -47,6 +48,11 @@ final class Merger implements BlockReader {
   /** From now on records are written here; null where they are not. */
   void writeRecords(RecordWriter writer) {
     records = writer;
+  }
+
+  /** What is read is looked at before its end. */
+  void early() {
+    early = true;
   }
 
   @Override
@@ -84,6 +90,7 @@ final class Merger implements BlockReader {
   }
 
   StudyAnswer answer() {
-    return new StudyAnswer(study, setup.hands(), tally, stopping);
+    boolean looked = early || study.extent().changed();
+    return new StudyAnswer(study, setup.hands(), tally, stopping, looked);
   }
 }

@@ -285,7 +285,9 @@ public final class StudyRunner {
     }
     Path records = study.extent().recorded() == 0 ? null : folder.growing(ResultNames.RECORDS);
     try {
-      folder.complete(ResultFiles.of(merged, faults, records), merged.done());
+      folder
+          .complete(ResultFiles.of(merged, faults, records), merged.done())
+          .forEach(listener::remark);
     } catch (FailedException failure) {
       throw failed(folder, failure.getMessage(), failure);
     }

@@ -59,6 +59,11 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
     return manifest.isPresent() && manifest.get().state() == Manifest.State.COMPLETE;
   }
 
+  /** Whether it holds all results that a run is to have. */
+  boolean complete(Manifest wanted) {
+    return complete() && manifest.get().answers(wanted);
+  }
+
   /**
    * Refuses what may not be done.
    *

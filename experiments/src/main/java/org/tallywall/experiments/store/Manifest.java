@@ -31,6 +31,8 @@ public final class Manifest {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
   private static final String STATE = "state";
   private static final String PAPERS = "papers";
+  private static final String PROVISIONAL = "provisional";
+  private static final String CHANGED_TO = "deals-changed-to";
 
   /** A manifest has some thousand bytes. */
   private static final long MOST_BYTES = 16L << 20;
@@ -110,6 +112,9 @@ public final class Manifest {
       fields.put("derived", derived(study.source()));
     }
     fields.put("seed", study.extent().seed());
+    if (study.extent().changed()) {
+      fields.put(CHANGED_TO, study.extent().deals());
+    }
     fields.put("deals", 0);
     fields.put("games", 0);
     fields.put("faults", 0);
@@ -208,6 +213,34 @@ public final class Manifest {
     Map<String, Object> changed = new LinkedHashMap<>(fields);
     changed.put("files", List.copyOf(files));
     return new Manifest(changed);
+  }
+
+  /**
+   * What stands beside figures that were written before the run was complete.
+   *
+   * @param done what the figures count
+   * @param files the files that hold them
+   * @return the manifest with these; it says no more of the run itself than before
+   */
+  public Manifest provisional(Done done, List<String> files) {
+    Map<String, Object> counted = new LinkedHashMap<>();
+    counted.put("deals", done.deals());
+    counted.put("games", done.games());
+    counted.put("faults", done.faults());
+    Map<String, Object> changed = new LinkedHashMap<>(with(files).fields);
+    changed.remove(PAPERS);
+    changed.put(PROVISIONAL, counted);
+    return new Manifest(changed);
+  }
+
+  /**
+   * Whether a complete run is all that another asks for.
+   *
+   * @param wanted the other run, of the same study
+   * @return false where the number of deals is to become another
+   */
+  boolean answers(Manifest wanted) {
+    return wanted.number(CHANGED_TO) == 0 || number(CHANGED_TO) == wanted.number(CHANGED_TO);
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
+import org.tallywall.experiments.study.StudyJson;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -20,7 +21,7 @@ final class ManifestDifferences {
 
   /** Fields of a study on which no number depends, and the card, whose digest is compared. */
   private static final Set<String> NO_MATTER =
-      Set.of("card", "failed-deals-allowed", "decision-seconds");
+      Set.of("card", "failed-deals-allowed", "decision-seconds", StudyJson.FIRST_PLANNED);
 
   private ManifestDifferences() {}
 
@@ -65,7 +66,8 @@ final class ManifestDifferences {
         .toList();
   }
 
-  private static Map<?, ?> read(Path file) {
+  /** The fields of a study file; none where it cannot be read. */
+  static Map<?, ?> read(Path file) {
     try {
       Object read = MAPPER.readValue(Files.readString(file, StandardCharsets.UTF_8), Object.class);
       return read instanceof Map<?, ?> fields ? fields : Map.of();
@@ -84,7 +86,8 @@ final class ManifestDifferences {
     List<String> phrases = new ArrayList<>();
     for (Object name : names) {
       boolean same = Objects.equals(there.get(name), now.get(name));
-      if (!same && !NO_MATTER.contains(name.toString())) {
+      boolean changed = name.equals("deals") && now.containsKey(StudyJson.FIRST_PLANNED);
+      if (!same && !changed && !NO_MATTER.contains(name.toString())) {
         phrases.add(field(name.toString(), there.get(name), now.get(name)));
       }
     }

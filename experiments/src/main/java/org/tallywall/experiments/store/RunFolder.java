@@ -52,7 +52,7 @@ public final class RunFolder implements AutoCloseable {
       Path target, OnExisting onExisting, Manifest wanted, String study, Runnable before) {
     FolderStanding standing = FolderStanding.of(target);
     standing.check(onExisting, wanted, study);
-    if (onExisting != OnExisting.RESUME || !standing.complete()) {
+    if (onExisting != OnExisting.RESUME || !standing.complete(wanted)) {
       before.run();
     }
     FreshFolder fresh = FreshFolder.make(target);
@@ -90,7 +90,7 @@ public final class RunFolder implements AutoCloseable {
     boolean resumes = onExisting == OnExisting.RESUME;
     boolean damaged = resumes && standing.manifestDamaged(wanted);
     boolean resumed = resumes && (damaged || there.isPresent());
-    if (resumed && !damaged && standing.complete()) {
+    if (resumed && !damaged && standing.complete(wanted)) {
       return new RunFolder(target, lock, fresh, true, there.get());
     }
     Manifest manifest = resumed && !damaged ? wanted.after(there.get()) : wanted;
@@ -98,6 +98,9 @@ public final class RunFolder implements AutoCloseable {
     Manifest clearing = manifest.with(old).withPapers(there.map(Manifest::papers).orElse(Map.of()));
     WholeFile.write(target.resolve(ResultNames.MANIFEST), clearing.json());
     List<String> remarks = new ArrayList<>(Leftovers.clear(target, old, !resumed));
+    if (!resumed) {
+      remarks.addAll(EarlyFolder.takeAway(target));
+    }
     if (damaged) {
       remarks.add(
           "manifest.json was damaged and is made anew from the study; the stored blocks are whole");
@@ -227,9 +230,10 @@ public final class RunFolder implements AutoCloseable {
    *
    * @param files what fills each file, by its name, in the order of writing
    * @param done what was done
+   * @return papers of an early look that somebody had worked on and that stay, a sentence each
    * @throws FailedException if a file cannot be written; the run can then be resumed
    */
-  public void complete(Map<String, WholeFile.Filler> files, Manifest.Done done) {
+  public List<String> complete(Map<String, WholeFile.Filler> files, Manifest.Done done) {
     List<String> names = new ArrayList<>(files.keySet());
     write(manifest.with(names));
     for (Map.Entry<String, WholeFile.Filler> file : files.entrySet()) {
@@ -242,6 +246,17 @@ public final class RunFolder implements AutoCloseable {
       WholeFile.grow(path, file.getValue());
     }
     write(manifest.with(Manifest.State.COMPLETE, done, Instant.now()));
+    return takeEarlyFiguresAway();
+  }
+
+  /** What was shown before the run was complete could be taken for its results. */
+  private List<String> takeEarlyFiguresAway() {
+    try {
+      return EarlyFolder.takeAway(target);
+    } catch (IOException staysThere) {
+      // Its pages say themselves that they are provisional.
+      return List.of();
+    }
   }
 
   private void write(Manifest changed) {

@@ -23,6 +23,7 @@ import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.design.DesignKind;
 import org.tallywall.experiments.design.DesignReader;
 import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.stats.EveryLook;
 import org.tallywall.experiments.study.Bounds;
 import org.tallywall.experiments.study.Changes;
 import org.tallywall.experiments.study.Extent;
@@ -32,9 +33,11 @@ import org.tallywall.experiments.study.QuestionReader;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.study.Source;
 import org.tallywall.experiments.study.Study;
+import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.experiments.study.StudyQuestion;
 import org.tallywall.experiments.study.Until;
 import org.tallywall.experiments.study.UntilReader;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
 
 /** Reads study files: JSON with comments, strict, all faults of a file at once. */
@@ -49,6 +52,7 @@ public final class StudyFile {
           "primary",
           "secondary",
           "deals",
+          StudyJson.FIRST_PLANNED,
           "until",
           "confidence",
           "records",
@@ -157,6 +161,7 @@ public final class StudyFile {
     long written = fields.whole("deals", 1, 1, Extent.MOST_DEALS);
     long records = fields.whole("records", 0, 0, Extent.MOST_DEALS);
     long deals = changes.deals().orElse(until.map(Until::atMost).orElse(written));
+    Optional<Long> planned = firstPlanned(deals);
     if (until.isPresent() && until.get().expected().isEmpty() && deals <= Extent.BLOCK) {
       fields.fault(
           "until",
@@ -164,8 +169,33 @@ public final class StudyFile {
               .formatted(Extent.BLOCK));
     }
     return design == null
-        ? new Extent(seed, deals, records, Extent.BLOCK, until, patience())
-        : new Extent(seed, design.deals(deals), records, design.blockSize(), until, patience());
+        ? new Extent(seed, deals, planned, records, Extent.BLOCK, until, patience())
+        : new Extent(
+            seed,
+            design.deals(deals),
+            planned.map(design::deals),
+            records,
+            design.blockSize(),
+            until,
+            patience());
+  }
+
+  /** The number of deals that was fixed before another took its place, where that was done. */
+  private Optional<Long> firstPlanned(long deals) {
+    if (!fields.has(StudyJson.FIRST_PLANNED)) {
+      return Optional.empty();
+    }
+    if (fields.has("until")) {
+      fields.fault(
+          StudyJson.FIRST_PLANNED,
+          "\"first-planned\" goes with \"deals\"; a study with \"until\" may stop anywhere anyway");
+    } else if (deals < EveryLook.LEAST) {
+      fields.fault(
+          StudyJson.FIRST_PLANNED,
+          "a number of deals that was changed afterwards is %s or more"
+              .formatted(Words.grouped(EveryLook.LEAST)));
+    }
+    return Optional.of(fields.whole(StudyJson.FIRST_PLANNED, deals, 1, Extent.MOST_DEALS));
   }
 
   private Patience patience() {

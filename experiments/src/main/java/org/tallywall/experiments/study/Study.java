@@ -34,6 +34,18 @@ public record Study(
   }
 
   /**
+   * The same study with another number of deals, chosen after its run had begun.
+   *
+   * @param deals the number
+   * @param planned the number that was fixed before the run began
+   * @return a study with the digest of the one planned, for it asks the same of the same deals
+   */
+  public Study changed(long deals, long planned) {
+    Extent other = extent.changed(deals, planned);
+    return new Study(question, card, rules, design, other, source);
+  }
+
+  /**
    * The jars from which players come.
    *
    * @return the digest of each by its file's name, in the order in which the study names them

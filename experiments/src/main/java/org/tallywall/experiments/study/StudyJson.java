@@ -15,6 +15,9 @@ import tools.jackson.databind.json.JsonMapper;
 public final class StudyJson {
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
+  /** The field for the number of deals that was fixed before another took its place. */
+  public static final String FIRST_PLANNED = "first-planned";
+
   private StudyJson() {}
 
   /**
@@ -31,6 +34,10 @@ public final class StudyJson {
             pathFrom(folder, study.source().card()),
             player -> PlayerJson.text(player, folder));
     fields.putAll(study.design().telling(study.card()));
+    if (study.extent().changed()) {
+      fields.put("deals", study.extent().deals());
+      fields.put(FIRST_PLANNED, study.extent().planned());
+    }
     fields.put("failed-deals-allowed", study.extent().patience().faultsBorne());
     fields.put("decision-seconds", study.extent().patience().decisionSeconds());
     return pretty(fields);
@@ -93,7 +100,7 @@ public final class StudyJson {
         .until()
         .ifPresentOrElse(
             until -> fields.put("until", DesignJson.until(until, !rate)),
-            () -> fields.put("deals", study.extent().deals()));
+            () -> fields.put("deals", study.extent().planned()));
     fields.put("confidence", DesignJson.shortest(question.confidence()));
     fields.put("records", study.extent().records());
     return fields;

@@ -13,6 +13,7 @@ import org.tallywall.reports.schema.DifferenceColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.words.BranchWords;
+import org.tallywall.reports.words.ChangedNumber;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.MeasureWords;
@@ -236,6 +237,10 @@ public final class Answers {
 
   private static String ended(Results results) {
     boolean rule = Stops.of(results).isPresent();
+    Optional<String> changed = ChangedNumber.inShort(results);
+    if (changed.isPresent()) {
+      return changed.get();
+    }
     if (results.provisional().isPresent()) {
       return rule ? "not ended yet by its rule" : "fixed before the run, and not come to yet";
     }

@@ -14,6 +14,7 @@ import org.tallywall.reports.schema.RuleColumns;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.tables.Pick;
+import org.tallywall.reports.words.ChangedNumber;
 import org.tallywall.reports.words.Stops;
 import org.tallywall.reports.words.Unfinished;
 
@@ -80,6 +81,7 @@ public final class Provenance {
   public List<Part> notices() {
     List<Part> notices = new ArrayList<>();
     Unfinished.notice(results).map(Part.Notice::new).ifPresent(notices::add);
+    ChangedNumber.notice(results).map(Part.Notice::new).ifPresent(notices::add);
     Map<String, Object> derived = results.manifest().object("derived");
     if (!derived.isEmpty()) {
       notices.add(

@@ -57,6 +57,7 @@ final class FactCheck {
     check.text("primary");
     check.oneOf(Show.FIELD, Show.names());
     check.count("deals");
+    check.count("first-planned");
     check.that("confidence", "a number between 0 and 1", FactCheck::isLevel);
     check.that("others", "a player", FactCheck::isPlayer);
     check.object("sweep");

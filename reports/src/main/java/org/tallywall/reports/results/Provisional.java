@@ -33,14 +33,11 @@ public record Provisional(
     }
     OptionalLong done = manifest.whole("deals");
     OptionalLong wanted = study.whole("deals");
-    boolean early = done.isPresent() && wanted.isPresent() && done.getAsLong() < wanted.getAsLong();
+    long faults = manifest.whole("faults").orElse(0);
+    boolean early =
+        done.isPresent() && wanted.isPresent() && done.getAsLong() + faults < wanted.getAsLong();
     return isComplete(manifest) && early
-        ? Optional.of(
-            wanted(
-                done.getAsLong(),
-                manifest.whole("games"),
-                manifest.whole("faults").orElse(0),
-                study))
+        ? Optional.of(wanted(done.getAsLong(), manifest.whole("games"), faults, study))
         : Optional.empty();
   }
 

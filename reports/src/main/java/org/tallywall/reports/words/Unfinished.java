@@ -8,9 +8,9 @@ import org.tallywall.reports.table.CellText;
 /** What is said of a run that is not complete, wherever its figures are shown. */
 public final class Unfinished {
   private static final String EARLY =
-      " This run is not complete, and its numbers will still move. Its ranges are meant for all of"
-          + " its deals: whoever stops a run because it looks good finds differences that are not"
-          + " there.";
+      " This run is not complete, and its numbers will still move. Its ranges allow for looking at"
+          + " any time and stopping at what one sees, so they are wider than those of the complete"
+          + " run will be.";
 
   private static final String EITHER_WAY =
       " This run is not complete: its own rule has not stopped it yet, and its numbers will still"
@@ -53,6 +53,9 @@ public final class Unfinished {
    * @return a sentence
    */
   public static String number(Results results) {
+    if (ChangedNumber.in(results)) {
+      return "The number was changed after the run had begun.";
+    }
     return results.provisional().isPresent()
         ? "The number was fixed before the run, and the run has not come to it."
         : "The number was fixed before the run.";

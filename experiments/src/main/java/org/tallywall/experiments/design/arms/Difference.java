@@ -83,7 +83,7 @@ public record Difference(
               answer.tally().pair(pair, at),
               measure,
               arms.seats().size(),
-              answer.study().question().confidence());
+              answer.certainty().confidence());
       Role role = role(answer, measure);
       boolean tested = role != Role.EXPLORATORY && answer.stopping().isEmpty();
       int place = at;
@@ -97,7 +97,7 @@ public record Difference(
                   .stopping()
                   .map(stopping -> numbers.shown(stopping.range(pair, place)))
                   .orElse(numbers),
-              tested ? numbers.p() : OptionalDouble.empty(),
+              tested ? answer.certainty().chance(numbers.p()) : OptionalDouble.empty(),
               OptionalDouble.empty(),
               decidedByTest(answer, role) ? OptionalInt.empty() : OptionalInt.of(1)));
     }

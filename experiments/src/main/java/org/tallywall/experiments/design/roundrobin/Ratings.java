@@ -8,10 +8,10 @@ import java.util.stream.IntStream;
 import org.apache.commons.math3.util.FastMath;
 import org.tallywall.experiments.answer.Measures;
 import org.tallywall.experiments.answer.PlayerLabel;
+import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Method;
 import org.tallywall.experiments.study.Arm;
-import org.tallywall.experiments.study.Study;
 import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.experiments.tally.TableTally;
 import org.tallywall.reports.schema.RatingColumns;
@@ -28,10 +28,11 @@ final class Ratings {
   private final RatingFit fit;
   private final List<Integer> order;
 
-  private Ratings(Study study, RoundRobinDesign design, StudyTally tally) {
+  private Ratings(StudyAnswer answer, RoundRobinDesign design) {
     this.players = design.players();
-    this.tally = tally;
-    this.fit = new RatingFit(players.size(), tally.contests(), study.question().confidence());
+    this.tally = answer.tally();
+    double confidence = answer.certainty().confidence();
+    this.fit = new RatingFit(players.size(), tally.contests(), confidence);
     this.order =
         IntStream.range(0, players.size())
             .boxed()
@@ -39,13 +40,9 @@ final class Ratings {
             .toList();
   }
 
-  static Table of(Study study, RoundRobinDesign design, StudyTally tally) {
-    return new Ratings(study, design, tally).ratings();
-  }
-
   /** The ratings, and the differences of every two. */
-  static List<Table> all(Study study, RoundRobinDesign design, StudyTally tally) {
-    Ratings all = new Ratings(study, design, tally);
+  static List<Table> all(StudyAnswer answer, RoundRobinDesign design) {
+    Ratings all = new Ratings(answer, design);
     return List.of(all.ratings(), all.differences());
   }
 

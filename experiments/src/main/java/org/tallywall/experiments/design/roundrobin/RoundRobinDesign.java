@@ -107,6 +107,6 @@ public record RoundRobinDesign(List<Arm> players) implements PlayedDesign {
 
   @Override
   public List<Table> tables(StudyAnswer answer) {
-    return Ratings.all(answer.study(), this, answer.tally());
+    return Ratings.all(answer, this);
   }
 }
