@@ -98,10 +98,11 @@ final class VerifyCommand implements Callable<Integer> {
     RunState state = ready.state();
     long chosenBy = seed == null ? Instant.now().toEpochMilli() : seed;
     List<BlockCheck> checks = new ArrayList<>();
-    for (int block : chosen(store.found(), chosenBy)) {
+    BitSet counted = store.found().get(0, (int) state.blocks());
+    for (int block : chosen(counted, chosenBy)) {
       checks.add(new BlockCheck(ready, store, state.block(block)));
     }
-    return report(checks, check(checks, workers), store.found().cardinality(), chosenBy);
+    return report(checks, check(checks, workers), counted.cardinality(), chosenBy);
   }
 
   private Manifest manifest() {

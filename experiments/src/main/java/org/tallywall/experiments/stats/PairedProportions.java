@@ -60,14 +60,14 @@ public record PairedProportions(long both, long onlyFirst, long onlySecond, long
    * The mid-p test, which keeps its level and is more powerful (Fagerland, Lydersen and Laake, BMC
    * Medical Research Methodology 13:91, 2013).
    *
-   * @return the two-sided p-value
+   * @return the two-sided p-value; 0 where it is too small to be told from that
    */
   public double midPTest() {
     if (discordant() == 0) {
       return 1;
     }
     double point = binomial().probability((int) onlyFirst);
-    return onlyFirst == onlySecond ? 1 - point / 2 : exactTest() - point;
+    return onlyFirst == onlySecond ? 1 - point / 2 : Math.max(0, exactTest() - point);
   }
 
   private long discordant() {

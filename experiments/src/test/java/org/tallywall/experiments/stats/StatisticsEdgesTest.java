@@ -135,6 +135,18 @@ class StatisticsEdgesTest {
   }
 
   /** Three wins of four make the first three times as strong; places count like copies. */
+  /**
+   * Sum and point of the binomial distribution are rounded apart, so their difference may be −0.
+   */
+  @Test
+  void midP_ofOneSidedDifferences_isNeverBelowZero() {
+    for (int more = 1; more <= 3_000; more++) {
+      for (int fewer : new int[] {0, 1, 40}) {
+        assertThat(new PairedProportions(0, more, fewer, 0).midPTest()).isBetween(0.0, 1.0);
+      }
+    }
+  }
+
   @Test
   void chances_areStrengthsTimesPlaces() {
     TopOneRatings fit =
