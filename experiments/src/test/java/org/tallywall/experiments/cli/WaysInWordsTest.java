@@ -69,10 +69,10 @@ class WaysInWordsTest {
         .containsExactly(
             "- “plain” is the player reckoner: judges what its rack is worth by chances and payment,"
                 + " and looks at nobody else.",
-            "- “keep pairs” is a reckoner that, unlike “plain”, breaks no pair in the passes while"
-                + " another tile can go.",
+            "- “keep pairs” is a reckoner that, unlike “plain”, breaks up no pair in the passes while"
+                + " it has another tile to pass.",
             "- “two changes” is a reckoner that, unlike “plain”, does not do this (with fewer than"
-                + " three strangers passes the rest blind, where that is allowed); lays at most 1"
+                + " three tiles to spare, passes the rest blind where that is allowed); shows at most 1"
                 + " joker in one exposure (instead of 5).",
             "- “another” is the player watchful: judges its rack, reads the exposures of the others"
                 + " and defends step by step. It differs from “plain” in "
@@ -125,13 +125,14 @@ class WaysInWordsTest {
     String notes = text("notes.md");
 
     assertThat(notes)
-        .contains("“holds back from 2 tiles away”", "“holds back from 5 tiles away”")
-        .contains("compared with “holds back from 3 tiles away”")
+        .contains(
+            "“holds back when at least 2 tiles away”", "“holds back when at least 5 tiles away”")
+        .contains("compared with “holds back when at least 3 tiles away”")
         .contains(
             "The ways of playing are reckoner with one setting (defense.hold-back.away-at-least) at"
-                + " different values: a player that holds back from so many tiles away; one nearer,"
-                + " less; one away, plays on and keeps only what ends the game on every line of"
-                + " hers.")
+                + " different values: a player that holds back when at least this many tiles away;"
+                + " one tile nearer, it holds back less; one away, it plays on and keeps only what"
+                + " ends the game on every line she can have.")
         .doesNotContain("“away at least");
   }
 

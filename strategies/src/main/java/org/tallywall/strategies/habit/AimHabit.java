@@ -15,23 +15,23 @@ public final class AimHabit {
           .from(1)
           .to(4)
           .usual(4)
-          .says("keeps so many lines in view (\"count tiles per line, keep the two best\")");
+          .says("keeps this many lines in mind (\"count tiles per line, keep the two best\")");
   private static final Setting<Double> VALUE_WEIGHT =
       Setting.decimal("aim.value-weight")
           .from(0.0)
           .to(2.0)
           .usual(0.5)
           .says(
-              "weighs a line's value beside its chance by so much (\"dear lines cost more wins than "
-                  + "they pay\")");
+              "counts a line's points with a weight of this much beside its chance (\"expensive "
+                  + "lines lose more wins than they pay for\")");
   private static final Setting<Double> HASTE =
       Setting.decimal("aim.haste")
           .from(0.1)
           .to(1.0)
           .usual(0.5)
           .says(
-              "leaves a share of so much of a hand's chance for each tile that it lacks, since "
-                  + "somebody else may be first");
+              "leaves a hand this much of its chance for each missing tile, since someone else may "
+                  + "win first");
 
   private AimHabit() {}
 

@@ -18,24 +18,25 @@ final class Bait {
       Setting.onOff("jokers.bait")
           .usual(false)
           .says(
-              "keeps a pair that it does not need and nobody gave, and throws one of it so that the "
-                  + "other can redeem a joker (\"keep an unwanted pair as joker bait and break it late\")");
+              "keeps a pair that it does not need and nobody passed to it, and throws one of the "
+                  + "two so that the other can redeem a joker (\"keep an unwanted pair as joker bait and "
+                  + "break it late\")");
   private static final Setting<Boolean> CLAIMABLE =
       Setting.onOff("jokers.bait.throw-one-when-claimable")
           .usual(true)
-          .says("throws the bait only when somebody's exposures let her lay such a group");
+          .says("throws the bait only when somebody's exposures still let her claim it");
   private static final Setting<Integer> FROM =
       Setting.whole("jokers.bait.from-wall")
           .from(0)
           .to(99)
           .usual(60)
-          .says("throws the bait only with so many tiles left in the wall, or fewer");
+          .says("throws the bait only with this many tiles left in the wall or fewer");
   private static final Setting<Integer> TO =
       Setting.whole("jokers.bait.to-wall")
           .from(0)
           .to(99)
           .usual(15)
-          .says("throws the bait no later than with so many tiles left");
+          .says("throws the bait only with at least this many tiles left in the wall");
 
   private final boolean on;
   private final boolean whenClaimable;

@@ -19,35 +19,36 @@ public final class ClaimHabit {
           .from(0)
           .to(5)
           .usual(5)
-          .says("lays at most so many jokers in one exposure (\"do not show two in one\")");
+          .says("shows at most this many jokers in one exposure (\"do not show two in one\")");
   private static final Setting<Integer> JOKERS_AWAY =
       Setting.whole("claims.jokers-when-away-at-most")
           .from(0)
           .to(14)
           .usual(4)
           .says(
-              "lays a joker only from so many tiles away: further off the exposure settles the line "
-                  + "and leaves the joker to be redeemed (\"claim early only without jokers\")");
+              "shows a joker only when this many tiles away or nearer: before that, an exposure "
+                  + "settles the line and leaves the joker to be redeemed (\"claim early only without "
+                  + "jokers\")");
   private static final Setting<Integer> NATURALS =
       Setting.whole("claims.naturals-kept")
           .from(0)
           .to(2)
           .usual(0)
-          .says("keeps so many naturals of the kind back behind jokers, to redeem its own later");
+          .says("keeps this many naturals of the kind back behind jokers, to redeem its own later");
   private static final Setting<Double> GAIN =
       Setting.decimal("claims.gain-at-least")
           .from(0.5)
           .to(3.0)
           .usual(1.2)
-          .says("claims only when the rack is then worth so many times as much");
+          .says("claims only if that makes the rack worth this many times as much");
   private static final Setting<Integer> NEARER =
       Setting.whole("claims.nearer-at-least")
           .from(-14)
           .to(1)
           .usual(0)
           .says(
-              "claims only what brings the nearest hand so many tiles nearer; 0 allows what leaves "
-                  + "it as far, below 0 what throws it back (\"no claim that does not help\")");
+              "claims only what brings the nearest hand this many tiles nearer; 0 allows what "
+                  + "leaves it as far away, below 0 what sets it back (\"no claim that does not help\")");
   private static final int SLACK = 2;
 
   private final RackJudge judge;

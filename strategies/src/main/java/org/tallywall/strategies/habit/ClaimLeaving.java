@@ -11,21 +11,22 @@ final class ClaimLeaving {
       Setting.onOff("claims.first-only-with-pairs")
           .usual(false)
           .says(
-              "makes the first exposure only for a hand that has its pairs (\"never claim the first "
-                  + "group of a line whose pairs you lack\")");
+              "makes the first exposure only for a hand that has its pairs (\"never claim the "
+                  + "first group of a line whose pairs you are missing\")");
   private static final Setting<Boolean> WAIT =
       Setting.onOff("claims.not-to-a-pair-wait")
           .usual(false)
           .says(
-              "never claims down to a wait for a pair or a single alone (\"do not end on a pair\")");
+              "never claims down to waiting for nothing but a pair or a single (\"do not end on a "
+                  + "pair\")");
   private static final Setting<Integer> JOKER =
       Setting.whole("claims.no-redeemable-joker-below-wall")
           .from(0)
           .to(100)
           .usual(0)
           .says(
-              "with fewer than so many tiles in the wall, lays no joker that somebody could redeem, "
-                  + "unless that makes the hand one away (\"no last exposure with a redeemable joker\")");
+              "with fewer than this many tiles in the wall, shows no joker that somebody could "
+                  + "redeem, unless that makes it one away (\"no last exposure with a redeemable joker\")");
 
   private final PairsLacking pairs = new PairsLacking();
   private final boolean firstOnlyWithPairs;

@@ -18,23 +18,23 @@ final class ClaimTelling {
           .to(9)
           .usual(9)
           .says(
-              "claims only where that loses at most so many lines within a tile of the nearest; 9 "
-                  + "sets no bound (\"claim early only when it keeps two targets open\")");
+              "claims only if that costs at most this many lines within a tile of the nearest; 9 "
+                  + "sets no limit (\"claim early only when it keeps two targets open\")");
   private static final Setting<Integer> LEFT =
       Setting.whole("claims.lines-left-for-others-at-least")
           .from(0)
           .to(20)
           .usual(0)
           .says(
-              "claims only where the others can still think of so many lines (\"do not lay the "
-                  + "group that names your hand\")");
+              "claims only if the others can still think of this many lines or more (\"do not show "
+                  + "the group that names your hand\")");
   private static final Setting<Integer> UNLESS =
       Setting.whole("claims.unless-away-at-most")
           .from(0)
           .to(14)
           .usual(1)
           .says(
-              "claims even what names its hand where that makes it so many tiles away, or nearer "
+              "claims even what names its hand if that brings it to this many tiles away or nearer "
                   + "(\"until it makes you one away\")");
   private static final int ANY = 9;
 

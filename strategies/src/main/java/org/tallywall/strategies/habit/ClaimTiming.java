@@ -13,21 +13,24 @@ final class ClaimTiming {
           .from(0)
           .to(14)
           .usual(14)
-          .says("claims only from so many tiles away (\"do not claim early\")");
+          .says(
+              "claims for an exposure only when this many tiles away or nearer (\"do not claim "
+                  + "early\")");
   private static final Setting<Integer> WALL =
       Setting.whole("claims.not-before-wall")
           .from(0)
           .to(99)
           .usual(99)
           .says(
-              "claims only with so many tiles left in the wall, or fewer (\"do not claim early\")");
+              "claims for an exposure only with this many tiles left in the wall or fewer (\"do "
+                  + "not claim early\")");
   private static final Setting<Integer> UNSEEN =
       Setting.whole("claims.when-unseen-at-most")
           .from(0)
           .to(16)
           .usual(16)
           .says(
-              "claims a tile only with at most so many more of its kind unseen (\"two out of a "
+              "claims a tile only with at most this many more of its kind unseen (\"two out of a "
                   + "pung's tile: take the third\")");
   private static final Setting<Integer> GROUPS =
       Setting.whole("claims.with-groups-at-least")
@@ -35,8 +38,8 @@ final class ClaimTiming {
           .to(4)
           .usual(1)
           .says(
-              "claims only with so many groups finished by it, three of a kind on the rack counted "
-                  + "(\"wait for the second or third group\")");
+              "claims only with this many groups finished, the claim and any three alike on the "
+                  + "rack counted (\"wait for the second or third group\")");
   private static final int GROUP = 3;
 
   private final int away;

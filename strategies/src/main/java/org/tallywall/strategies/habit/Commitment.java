@@ -17,7 +17,7 @@ final class Commitment implements LineWeights {
           .to(14)
           .usual(0)
           .says(
-              "settles on one line when so many tiles away, or nearer (\"keep two open until "
+              "settles on one line when this many tiles away or nearer (\"keep two open until "
                   + "late\")");
   private static final Setting<Integer> WALL =
       Setting.whole("aim.one-line-below-wall")
@@ -25,8 +25,8 @@ final class Commitment implements LineWeights {
           .to(100)
           .usual(0)
           .says(
-              "settles on one line with fewer than so many tiles in the wall (\"keep two open until "
-                  + "late\")");
+              "settles on one line with fewer than this many tiles in the wall (\"keep two open "
+                  + "until late\")");
 
   private final int away;
   private final int wall;

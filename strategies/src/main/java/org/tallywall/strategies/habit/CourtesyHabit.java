@@ -13,29 +13,32 @@ final class CourtesyHabit {
           .from(0)
           .to(3)
           .usual(3)
-          .says("offers at most so many strangers across (\"limit courtesy when settled\")");
+          .says(
+              "offers at most this many tiles in the courtesy pass "
+                  + "(\"limit courtesy when settled\")");
   private static final Setting<Integer> NONE_WHEN =
       Setting.whole("passes.courtesy-none-when-away-at-most")
           .from(-1)
           .to(14)
           .usual(-1)
           .says(
-              "offers nothing across when so many tiles away, or nearer; -1 sets no bound (\"refuse "
-                  + "courtesy when settled\")");
+              "offers nothing in the courtesy pass when this many tiles away or nearer; -1 sets no "
+                  + "limit (\"refuse courtesy when settled\")");
   private static final Setting<Integer> ALL_WHEN =
       Setting.whole("passes.courtesy-all-when-away-at-least")
           .from(1)
           .to(15)
           .usual(15)
           .says(
-              "offers the most across, strangers or not, when so many tiles away, or further; 15 "
-                  + "never does (\"offer when far\")");
+              "offers as many tiles as it may in the courtesy pass, needed or not, when this many "
+                  + "tiles away or further; 15 never does (\"offer when far\")");
   private static final Setting<CourtesyTiles> TILES =
       Setting.choice("passes.courtesy-tiles", CourtesyTiles.class)
           .usual(CourtesyTiles.STRANGERS)
           .says(
-              "gives across: the strangers that are missed least (strangers), first those of them "
-                  + "that most of the card uses, so that they need not be thrown later (dangerous-first)");
+              "gives in the courtesy pass: the tiles it misses least (strangers), the tiles to "
+                  + "spare that most of the card uses, so that it need not throw them later "
+                  + "(dangerous-first)");
 
   private final Giving giving;
   private final CardUse use = new CardUse();

@@ -11,7 +11,7 @@ public final class DefenseSettings {
   public static final Setting<Boolean> CAREFUL =
       Setting.onOff(NAME + "careful")
           .usual(false)
-          .says("between tiles that it does not need, throws the one that fewest live lines want");
+          .says("among tiles it does not need, throws the safest");
 
   /** From how far away to be careful. */
   public static final Setting<Integer> CAREFUL_AWAY =
@@ -19,7 +19,7 @@ public final class DefenseSettings {
           .from(1)
           .to(14)
           .usual(3)
-          .says("is careful from so many tiles away once somebody shows an exposure");
+          .says("is careful when at least this many tiles away and someone shows an exposure");
 
   /** From which wall on to be careful. */
   public static final Setting<Integer> CAREFUL_WALL =
@@ -28,8 +28,8 @@ public final class DefenseSettings {
           .to(99)
           .usual(60)
           .says(
-              "is careful too with so many tiles in the wall, or fewer, when the hand is one tile "
-                  + "further");
+              "is careful, exposures or not, with this many tiles left in the wall or fewer, if it "
+                  + "is one tile further away");
 
   /** How much risk counts while careful. */
   public static final Setting<Double> CAREFUL_RISK =
@@ -38,15 +38,16 @@ public final class DefenseSettings {
           .to(20.0)
           .usual(1.0)
           .says(
-              "while careful, counts the points at risk so many times as much as those hoped for");
+              "while careful, counts the points at risk this many times as much as the points "
+                  + "hoped for");
 
   /** Whether to hold back. */
   public static final Setting<Boolean> HOLD_BACK =
       Setting.onOff(NAME + "hold-back")
           .usual(false)
           .says(
-              "keeps the tiles that an opponent with enough exposures can use (\"work out the line,"
-                  + " hold its tiles\")");
+              "keeps the tiles that an opponent with enough exposures can use (\"work out the "
+                  + "line, hold its tiles\")");
 
   /** From how many exposures to hold back. */
   public static final Setting<Integer> HOLD_BACK_EXPOSURES =
@@ -54,7 +55,7 @@ public final class DefenseSettings {
           .from(1)
           .to(4)
           .usual(2)
-          .says("holds back from so many exposures on one rack");
+          .says("holds back when one rack shows this many exposures or more");
 
   /** From how far away to hold back. */
   public static final Setting<Integer> HOLD_BACK_AWAY =
@@ -63,16 +64,16 @@ public final class DefenseSettings {
           .to(14)
           .usual(3)
           .says(
-              "holds back from so many tiles away; one nearer, less; one away, plays on and keeps "
-                  + "only what ends the game on every line of hers");
+              "holds back when at least this many tiles away; one tile nearer, it holds back less; "
+                  + "one away, it plays on and keeps only what ends the game on every line she can have");
 
   /** What to do with her tiles. */
   public static final Setting<HerTiles> HER_TILES =
       Setting.choice(NAME + "hold-back.her-tiles", HerTiles.class)
           .usual(HerTiles.KEEP)
           .says(
-              "keeps her tiles: whatever that costs (keep), where its own hand does not count for "
-                  + "more (weigh) (\"hold her tiles\")");
+              "keeps her tiles: whatever that costs (keep), unless its own hand counts for more "
+                  + "(weigh) (\"hold her tiles\")");
 
   /** How much risk counts while holding back. */
   public static final Setting<Double> HOLD_BACK_RISK =
@@ -81,8 +82,8 @@ public final class DefenseSettings {
           .to(20.0)
           .usual(1.5)
           .says(
-              "while holding back, counts the points at risk so many times as much as those hoped "
-                  + "for");
+              "while holding back, counts the points at risk this many times as much as the points "
+                  + "hoped for");
 
   /** When a tile is one of hers. */
   public static final Setting<Double> HERS_FROM_SHARE =
@@ -91,15 +92,15 @@ public final class DefenseSettings {
           .to(1.0)
           .usual(0.25)
           .says(
-              "takes a tile for one of hers if a share of so much of the hands left to her wants "
-                  + "it; 0 takes it if any does");
+              "counts a tile as hers if a share of at least this much of the hands she can still "
+                  + "have wants it; 0 counts it if any does");
 
   /** Whether to give up. */
   public static final Setting<Boolean> TO_THE_WALL =
       Setting.onOff(NAME + "to-the-wall")
           .usual(false)
           .says(
-              "gives a hopeless hand up and throws safe tiles only (\"if you cannot win, do not "
+              "gives up a hopeless hand and throws only safe tiles (\"if you cannot win, do not "
                   + "lose\")");
 
   /** From how many exposures to give up. */
@@ -108,7 +109,9 @@ public final class DefenseSettings {
           .from(1)
           .to(4)
           .usual(3)
-          .says("gives up with so many exposures on one rack and far enough away");
+          .says(
+              "gives up when one rack shows this many exposures or more and its own hand is far "
+                  + "enough away");
 
   /** From how far away to give up. */
   public static final Setting<Integer> TO_THE_WALL_AWAY =
@@ -116,7 +119,9 @@ public final class DefenseSettings {
           .from(2)
           .to(14)
           .usual(2)
-          .says("gives up only from so many tiles away once an opponent shows enough exposures");
+          .says(
+              "gives up only when at least this many tiles away, once an opponent shows enough "
+                  + "exposures");
 
   /** How few draws make a hand hopeless. */
   public static final Setting<Integer> DRAWS_PER_MISSING =
@@ -125,7 +130,7 @@ public final class DefenseSettings {
           .to(5)
           .usual(2)
           .says(
-              "gives up with fewer than so many draws left for each missing tile while somebody "
+              "gives up with fewer than this many draws left for each missing tile, while somebody "
                   + "shows two exposures (\"count the draws\")");
 
   /** From how far away to play for the wall at once. */
@@ -134,13 +139,13 @@ public final class DefenseSettings {
           .from(1)
           .to(14)
           .usual(14)
-          .says("plays for the wall from the first turn when so many tiles away, or further");
+          .says("plays for the wall from the first turn when at least this many tiles away");
 
   /** Whether to come back one away. */
   public static final Setting<Boolean> COMES_BACK =
       Setting.onOff(NAME + "comes-back")
           .usual(true)
-          .says("one away, plays on where a hand one tile further would be given up");
+          .says("one away, plays on even where it would give up a hand one tile further away");
 
   /** How many tiles the last wall has. */
   public static final Setting<Integer> LAST_WALL =
@@ -148,7 +153,7 @@ public final class DefenseSettings {
           .from(0)
           .to(99)
           .usual(0)
-          .says("with so many tiles left or fewer, plays on only with a hand one away");
+          .says("with this many tiles left or fewer, plays on only if one away");
 
   private DefenseSettings() {}
 

@@ -21,29 +21,30 @@ public final class DiscardHabit {
           .to(20.0)
           .usual(0.0)
           .says(
-              "counts the points at risk so many times as much as those hoped for; 0 throws by need "
-                  + "alone");
+              "counts the points at risk this many times as much as the points hoped for; 0 throws "
+                  + "by its own need alone");
 
   private static final Setting<Double> EXPOSURE_COSTS =
       Setting.decimal("discards.exposure-costs")
           .from(0.0)
           .to(20.0)
           .usual(0.0)
-          .says("counts giving somebody an exposure as so many points lost (\"do not feed them\")");
+          .says(
+              "counts giving somebody an exposure as this many points lost (\"do not feed them\")");
   private static final Setting<Integer> FLOWERS =
       Setting.whole("discards.flowers-before-wall")
           .from(0)
           .to(99)
           .usual(0)
           .says(
-              "with so many tiles left or fewer, throws no flower while another tile can go "
-                  + "(\"flowers get hotter as the game goes on\")");
+              "with this many tiles left or fewer, throws no flower while it has another tile to "
+                  + "throw (\"flowers get hotter as the game goes on\")");
   private static final Setting<Double> WEIGHT_BY_VALUE =
       Setting.decimal("defense.weight-by-value")
           .from(0.0)
           .to(1.0)
           .usual(0.5)
-          .says("fears a dear line more than a cheap one, by so much");
+          .says("fears an expensive line more than a cheap one, with a weight of this much");
 
   /** Tiles whose loss leaves this share of the best discard's worth count as not needed. */
   private static final double NOT_NEEDED = 0.97;

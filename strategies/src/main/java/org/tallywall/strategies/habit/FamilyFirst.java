@@ -22,7 +22,7 @@ final class FamilyFirst implements LineWeights {
       Setting.choice("aim.first-by", FirstChoice.class)
           .usual(FirstChoice.LINE)
           .says(
-              "chooses: a line at once (line), a family first and a line of it when two away "
+              "picks: a line right away (line), a family first and a line in it when two away "
                   + "(family) (\"choose a direction\", \"play few families well\")");
   private static final int LINE_FROM = 2;
   private static final int BEHIND = 1;

@@ -17,11 +17,13 @@ final class Giving {
   private static final Setting<Boolean> FLOWERS =
       Setting.onOff("passes.keep-flowers")
           .usual(false)
-          .says("passes no flower while another tile can go (\"do not pass flowers\")");
+          .says("passes no flower while it has another tile to pass (\"do not pass flowers\")");
   private static final Setting<Boolean> PAIRS =
       Setting.onOff("passes.keep-pairs")
           .usual(false)
-          .says("breaks no pair in the passes while another tile can go (\"do not pass pairs\")");
+          .says(
+              "breaks up no pair in the passes while it has another tile to pass (\"do not pass "
+                  + "pairs\")");
   private static final int HAND = 14;
   private static final int SLACK = 2;
 

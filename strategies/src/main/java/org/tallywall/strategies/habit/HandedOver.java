@@ -17,20 +17,20 @@ final class HandedOver {
       Setting.onOff("passes.no-pair-to-one")
           .usual(false)
           .says(
-              "gives no player two tiles of a kind while another stranger can go (\"never hand one "
-                  + "player a pair\")");
+              "gives no player two of the same tile while it has another tile to spare (\"never "
+                  + "hand one player a pair\")");
   private static final Setting<Boolean> NO_THREE =
       Setting.onOff("passes.no-three-related-to-one")
           .usual(false)
           .says(
-              "gives three winds, three dragons or three tiles of a suit in one pass only where no "
-                  + "other stranger can go (\"do not pass a pretty trio\")");
+              "passes three winds, three dragons or three tiles of a suit together only when it "
+                  + "has no other tile to spare (\"do not pass a pretty trio\")");
   private static final Setting<Boolean> NO_FAMILY =
       Setting.onOff("passes.no-family-twice")
           .usual(false)
           .says(
-              "gives no player winds, dragons, flowers or tiles of a suit again that got some in an "
-                  + "earlier pass, while other strangers can go");
+              "gives no player more winds, dragons, flowers or tiles of a suit after she got some "
+                  + "in an earlier pass, while it has other tiles to spare");
 
   private final boolean noPair;
   private final boolean noThree;

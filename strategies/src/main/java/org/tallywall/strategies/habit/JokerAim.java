@@ -23,24 +23,24 @@ final class JokerAim implements LineWeights {
           .to(1.0)
           .usual(1.0)
           .says(
-              "weighs jokers held by so much when it compares lines; 0 leaves them out (\"ignore "
-                  + "jokers when choosing a direction\")");
+              "counts its jokers with a weight of this much when it compares lines; 0 leaves them "
+                  + "out (\"ignore jokers when you choose a direction\")");
   private static final Setting<Integer> QUINTS =
       Setting.whole("aim.quints-from-jokers")
           .from(0)
           .to(12)
           .usual(0)
           .says(
-              "takes up lines with a group of five or more only with so many jokers (\"two or more: "
-                  + "think of quints\")");
+              "goes for a line with a group of five or more only with this many jokers or more "
+                  + "(\"two or more: think of quints\")");
   private static final Setting<Integer> PAIRS =
       Setting.whole("aim.pairs-lines-at-most-jokers")
           .from(0)
           .to(12)
           .usual(12)
           .says(
-              "takes up lines of singles and pairs alone only with at most so many jokers (\"no "
-                  + "joker: think of singles and pairs\")");
+              "goes for a line of nothing but singles and pairs only with at most this many jokers "
+                  + "(\"no joker: think of singles and pairs\")");
   private static final int QUINT = 5;
   private static final int MOST_JOKERS = 12;
 

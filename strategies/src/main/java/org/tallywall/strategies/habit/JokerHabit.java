@@ -18,8 +18,8 @@ public final class JokerHabit {
       Setting.choice("jokers.exchange", Redeeming.class)
           .usual(Redeeming.WHEN_USEFUL)
           .says(
-              "redeems a joker: where the rack is worth no less for it (when-useful), as soon as it "
-                  + "can (at-once), only where that completes the hand (hold-back), not at all (never) "
+              "redeems a joker: if that makes the rack worth no less (when-useful), as soon as it "
+                  + "can (at-once), only if that completes the hand (hold-back), not at all (never) "
                   + "(\"redeem at once when you can\")");
   private static final Setting<Integer> NOT_THROWN =
       Setting.whole("jokers.not-thrown-before-wall")
@@ -27,7 +27,7 @@ public final class JokerHabit {
           .to(99)
           .usual(99)
           .says(
-              "throws a joker only with so many tiles left in the wall, or fewer (\"never throw a "
+              "throws a joker only with this many tiles left in the wall or fewer (\"never throw a "
                   + "joker before the end game\")");
   private static final int SLACK = 2;
 

@@ -21,9 +21,9 @@ final class Jokerless {
           .to(14)
           .usual(-1)
           .says(
-              "without a joker, and so many tiles away or nearer to a line that pays double "
-                  + "jokerless, redeems none and throws the one drawn; -1 never does (\"jokerless is a "
-                  + "bonus, not a plan\")");
+              "without a joker, and this many tiles away or nearer to a line that pays double "
+                  + "jokerless, redeems none and throws the one it draws; -1 never does (\"jokerless is "
+                  + "a bonus, not a plan\")");
   private static final int SLACK = 2;
 
   private final RackJudge without;

@@ -30,7 +30,7 @@ final class LineChange implements LineWeights {
           .to(10.0)
           .usual(1.0)
           .says(
-              "changes the line only for one that is worth so many times as much (\"stay with your "
+              "changes lines only for one that is worth this many times as much (\"stay with your "
                   + "line\")");
   private static final Setting<Integer> AT_MOST =
       Setting.whole("aim.changes-at-most")
@@ -38,15 +38,15 @@ final class LineChange implements LineWeights {
           .to(9)
           .usual(9)
           .says(
-              "changes the line at most so many times, as far as its own discards tell; 9 sets no "
-                  + "bound (\"change early or not at all\")");
+              "changes lines at most this many times, as far as its own discards show; 9 sets no "
+                  + "limit (\"change early or not at all\")");
   private static final Setting<Integer> WALL =
       Setting.whole("aim.no-change-below-wall")
           .from(0)
           .to(100)
           .usual(0)
           .says(
-              "never changes the line with fewer than so many tiles in the wall (\"change early or "
+              "never changes lines with fewer than this many tiles in the wall (\"change early or "
                   + "not at all\")");
   private static final int ANY = 9;
   private static final int SLACK = 2;

@@ -18,24 +18,24 @@ final class LineTaste implements LineWeights {
           .to(4.0)
           .usual(1.0)
           .says(
-              "counts a concealed line so many times as much (\"a concealed line is worth it only "
-                  + "when dealt well\")");
+              "counts a concealed line this many times as much (\"a concealed line is worth it "
+                  + "only when dealt well\")");
   private static final Setting<Double> PAIRS_FIRST =
       Setting.decimal("aim.pairs-first")
           .from(0.0)
           .to(0.9)
           .usual(0.0)
           .says(
-              "takes a share of so much off a line for each tile of its singles and pairs that it "
-                  + "lacks (\"look for pairs first\")");
+              "takes a share of this much off a line for each missing tile of its singles and "
+                  + "pairs (\"look for pairs first\")");
   private static final Setting<Integer> LEAVE_PAIR =
       Setting.whole("aim.leave-pair-when-out")
           .from(1)
           .to(9)
           .usual(9)
           .says(
-              "looks elsewhere with so many copies of a pair's tile face up; 9 never does (\"two of "
-                  + "four out: leave the pair\")");
+              "gives up on a pair with this many copies of its tile face up; 9 never does (\"two "
+                  + "of four out: leave the pair\")");
   private static final int NEVER = 9;
 
   private final double concealed;

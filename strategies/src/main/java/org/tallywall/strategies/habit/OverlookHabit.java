@@ -12,19 +12,19 @@ public final class OverlookHabit {
           .from(0.0)
           .to(1.0)
           .usual(0.0)
-          .says("overlooks an exchange with a chance of so much");
+          .says("overlooks an exchange with a chance of this much");
   private static final Setting<Double> CALL =
       Setting.decimal("overlooks.call")
           .from(0.0)
           .to(1.0)
           .usual(0.0)
-          .says("overlooks a call with a chance of so much");
+          .says("overlooks a call with a chance of this much");
   private static final Setting<Double> WIN =
       Setting.decimal("overlooks.win")
           .from(0.0)
           .to(1.0)
           .usual(0.0)
-          .says("overlooks a win with a chance of so much");
+          .says("overlooks a win with a chance of this much");
 
   private final double exchange;
   private final double call;

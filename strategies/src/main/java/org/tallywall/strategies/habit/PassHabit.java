@@ -18,8 +18,8 @@ public final class PassHabit {
       Setting.onOff("passes.blind-when-short")
           .usual(true)
           .says(
-              "with fewer than three strangers passes the rest blind, where that is allowed (\"a "
-                  + "blind pass tells the table that you are far along\")");
+              "with fewer than three tiles to spare, passes the rest blind where that is allowed "
+                  + "(\"a blind pass tells the table that you are far along\")");
   private static final int PASSED = 3;
 
   private final Giving giving;

@@ -12,28 +12,27 @@ public final class ReadHabit {
       Setting.onOff("read.exposures")
           .usual(true)
           .says(
-              "works out which lines the exposures of the others leave (\"two exposures: name the "
-                  + "line\")");
+              "works out which lines the exposures of the others leave them (\"two exposures: name "
+                  + "the line\")");
   private static final Setting<Boolean> DISCARDS =
       Setting.onOff("read.discards")
           .usual(true)
           .says(
-              "counts as safer what an opponent threw herself, what has just gone round unclaimed, "
+              "counts as safer what an opponent threw herself, what just went around unclaimed, "
                   + "and kinds that lie on the table (\"what was just thrown can be thrown again\")");
   private static final Setting<Boolean> PASSES =
       Setting.onOff("read.passes")
           .usual(true)
           .says(
-              "counts as safer for an opponent what she handed over in the passes (\"remember what "
-                  + "came back\")");
+              "counts as safer for an opponent what she passed to it (\"remember what came back\")");
   private static final Setting<Double> BLIND =
       Setting.decimal("read.blind")
           .from(0.0)
           .to(1.0)
           .usual(0.0)
           .says(
-              "takes an opponent to be nearer by so much for each tile that she passed on blind "
-                  + "(\"a blind pass tells that you are far along\")");
+              "raises an opponent's chance to win by a share of this much for each tile that she "
+                  + "passed blind (\"a blind pass tells that you are far along\")");
 
   private ReadHabit() {}
 

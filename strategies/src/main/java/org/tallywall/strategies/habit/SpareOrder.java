@@ -17,16 +17,16 @@ final class SpareOrder {
       Setting.onOff("discards.repeat-just-thrown")
           .usual(false)
           .says(
-              "between tiles that it does not need, throws what has just gone round unclaimed "
-                  + "(\"what was just thrown can be thrown again\")");
+              "among tiles it does not need, throws what just went around unclaimed (\"what was "
+                  + "just thrown can be thrown again\")");
   private static final Setting<Integer> DANGEROUS =
       Setting.whole("discards.dangerous-first-above-wall")
           .from(0)
           .to(99)
           .usual(99)
           .says(
-              "between tiles that it does not need, throws first what most lines of the card use, "
-                  + "while nobody shows an exposure and the wall has more than so many tiles (\"dangerous "
+              "among tiles it does not need, throws first what most lines of the card use, while "
+                  + "nobody shows an exposure and the wall has more than this many tiles (\"dangerous "
                   + "early, safe late\")");
 
   private final CardUse use = new CardUse();

@@ -15,15 +15,16 @@ final class StopHabit {
           .to(13)
           .usual(2)
           .says(
-              "stops the second round with so many tiles to spare, or fewer; -1 never stops (\"stop "
-                  + "if fewer than three can be spared\")");
+              "stops the second round with this many strangers or fewer; strangers are tiles that "
+                  + "fit no hand it has in mind; -1 never stops (\"stop if you can spare fewer than "
+                  + "three\")");
   private static final Setting<Integer> JOKERS =
       Setting.whole("passes.stop-with-jokers-at-least")
           .from(1)
           .to(9)
           .usual(9)
           .says(
-              "stops the second round with so many jokers, or more; 9 never does (\"three jokers: "
+              "stops the second round with this many jokers or more; 9 never does (\"three jokers: "
                   + "stop the passes\")");
   private static final Setting<Integer> PAIRS =
       Setting.whole("passes.stop-with-pairs-at-least")
@@ -31,14 +32,14 @@ final class StopHabit {
           .to(8)
           .usual(8)
           .says(
-              "stops the second round with so many kinds, or more, held twice; 8 never does (\"a "
-                  + "poor rack full of pairs: stop\")");
+              "stops the second round with this many pairs or more; 8 never does (\"a poor rack "
+                  + "full of pairs: stop\")");
   private static final Setting<Boolean> UNDECIDED =
       Setting.onOff("passes.stop-when-undecided")
           .usual(false)
           .says(
               "stops the second round while lines of two families are equally near (\"undecided is "
-                  + "no reason to stop\", turned round)");
+                  + "no reason to stop\", turned around)");
   private static final int NO_PAIRS = 8;
 
   private final Giving giving;

@@ -16,8 +16,8 @@ public final class WinHabit {
           .to(100)
           .usual(0)
           .says(
-              "declines to win on a line of fewer than so many points and plays on (\"there is no "
-                  + "second place\", turned round)");
+              "turns down a win on a line of fewer than this many points and plays on (\"there is "
+                  + "no second place\", turned around)");
 
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();

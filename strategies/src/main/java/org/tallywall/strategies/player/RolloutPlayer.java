@@ -32,13 +32,13 @@ public final class RolloutPlayer implements Player, Defending {
           .from(4)
           .to(20000)
           .usual(1000)
-          .says("plays so many games out for one decision, over all choices that are compared");
+          .says("plays this many games out for one decision, over all choices that it compares");
   private static final Setting<Integer> CANDIDATES =
       Setting.whole("rollout.candidates")
           .from(2)
           .to(14)
           .usual(3)
-          .says("compares so many choices, the likeliest first");
+          .says("compares at most this many choices, the likeliest first");
   private static final Setting<Inner> INNER =
       Setting.choice("rollout.inner", Inner.class)
           .usual(Inner.NEAREST)
@@ -51,15 +51,15 @@ public final class RolloutPlayer implements Player, Defending {
           .to(1.0)
           .usual(0.75)
           .says(
-              "tries a discard out only where it leaves a share of so much of the worth that the "
-                  + "least missed tile leaves, and is no tile that the defense keeps; 0 tries any");
+              "tries a discard out only if it leaves a share of at least this much of the worth "
+                  + "that the least missed tile leaves, and the defense lets it go; 0 tries any");
   private static final Setting<Double> SURER_BY =
       Setting.decimal("rollout.surer-by")
           .from(0.0)
           .to(5.0)
           .usual(1.0)
           .says(
-              "takes another choice than the usual one only where it is better by so many standard "
+              "takes another choice than the usual one only if it is better by this many standard "
                   + "errors");
 
   private final HabitPlayer usual;

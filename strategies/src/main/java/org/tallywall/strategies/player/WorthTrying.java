@@ -19,13 +19,13 @@ record WorthTrying(int away, int wall) {
           .from(1)
           .to(14)
           .usual(3)
-          .says("tries choices out from so many tiles away");
+          .says("tries choices out only when this many tiles away or nearer");
   private static final Setting<Integer> BELOW_WALL =
       Setting.whole("rollout.below-wall")
           .from(0)
           .to(99)
           .usual(84)
-          .says("tries choices out with so many tiles left in the wall, or fewer");
+          .says("tries choices out only with this many tiles left in the wall or fewer");
 
   /** Every decision. */
   static final WorthTrying ALWAYS = new WorthTrying(Integer.MAX_VALUE, Integer.MAX_VALUE);

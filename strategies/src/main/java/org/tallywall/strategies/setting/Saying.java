@@ -5,14 +5,15 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * What a setting does, as words that follow "a player that". A saying says "so many" or "so much"
- * where its number belongs, explains what its number stands for once ("; 9 never does"), and names
- * each of several words behind what it means, as in {@code "redeems a joker: as soon as it can
- * (at-once), not at all (never)"}.
+ * What a setting does, as words that follow "a player that". A saying says "this many" or "this
+ * much" where its number belongs, explains what its number stands for once ("; 9 never does"), and
+ * names each of several words behind what it means, as in {@code "redeems a joker: as soon as it
+ * can (at-once), not at all (never)"}.
  */
 public final class Saying {
   private static final Pattern PROVERB = Pattern.compile(" \\(\".*\\)$");
-  private static final Pattern NUMBER = Pattern.compile("so many( more of\\b)?( \\w+)?|so much");
+  private static final Pattern NUMBER =
+      Pattern.compile("this many( more of\\b)?( \\w+)?|this much");
   private static final Pattern SPECIAL = Pattern.compile("; (-?\\d+) [^;]*");
 
   private final String words;

@@ -14,7 +14,7 @@ import java.util.Objects;
  *         .from(0)
  *         .to(14)
  *         .usual(14)
- *         .says("claims only from so many tiles away (\"do not claim early\")");
+ *         .says("claims only when this many tiles away or nearer (\"do not claim early\")");
  *
  * int away = values.get(AWAY);
  * }</pre>

@@ -14,7 +14,7 @@ import org.tallywall.strategies.catalog.Catalog;
 
 /** What is said of a player that has a setting at some value. */
 class SayingTest {
-  private static final Pattern PLACE = Pattern.compile("so many|so much");
+  private static final Pattern PLACE = Pattern.compile("this many|this much");
 
   /** Every setting of every player, once. */
   private static Map<String, Setting<?>> all() {
@@ -33,16 +33,16 @@ class SayingTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "claims.jokers-shown-at-most | 2 | lays at most 2 jokers in one exposure",
-        "claims.jokers-shown-at-most | 1 | lays at most 1 joker in one exposure",
-        "aim.leave-pair-when-out | 1 | looks elsewhere with 1 copy of a pair's tile face up",
-        "aim.leave-pair-when-out | 9 | looks elsewhere with 9 copies of a pair's tile face up; 9 never does",
-        "discards.risk-weight | 1.0 | counts the points at risk 1 times as much as those hoped for",
-        "discards.risk-weight | 0.60 | counts the points at risk 0.6 times as much as those hoped for",
+        "claims.jokers-shown-at-most | 2 | shows at most 2 jokers in one exposure",
+        "claims.jokers-shown-at-most | 1 | shows at most 1 joker in one exposure",
+        "aim.leave-pair-when-out | 1 | gives up on a pair with 1 copy of its tile face up",
+        "aim.leave-pair-when-out | 9 | gives up on a pair with 9 copies of its tile face up; 9 never does",
+        "discards.risk-weight | 1.0 | counts the points at risk 1 times as much as the points hoped for",
+        "discards.risk-weight | 0.60 | counts the points at risk 0.6 times as much as the points hoped for",
         "claims.when-unseen-at-most | 1 | claims a tile only with at most 1 more of its kind unseen",
         "overlooks.win | 0.02 | overlooks a win with a chance of 0.02",
-        "passes.stop-when-strangers-at-most | -1 | stops the second round with -1 tiles to spare, or fewer; -1 never stops",
-        "passes.stop-when-strangers-at-most | 2 | stops the second round with 2 tiles to spare, or fewer"
+        "passes.stop-when-strangers-at-most | -1 | stops the second round with -1 strangers or fewer; strangers are tiles that fit no hand it has in mind; -1 never stops",
+        "passes.stop-when-strangers-at-most | 2 | stops the second round with 2 strangers or fewer; strangers are tiles that fit no hand it has in mind"
       })
   void number_standsWhereItBelongs(String setting, BigDecimal value, String said) {
     assertThat(at(setting, value)).isEqualTo(said);
@@ -51,16 +51,17 @@ class SayingTest {
   @Test
   void onOff_isSaid_orDenied() {
     assertThat(at("passes.keep-pairs", true))
-        .isEqualTo("breaks no pair in the passes while another tile can go");
+        .isEqualTo("breaks up no pair in the passes while it has another tile to pass");
     assertThat(at("passes.keep-pairs", false))
-        .isEqualTo("does not do this (breaks no pair in the passes while another tile can go)");
+        .isEqualTo(
+            "does not do this (breaks up no pair in the passes while it has another tile to pass)");
   }
 
   @Test
   void word_isSaidByItsMeaning() {
     assertThat(at("jokers.exchange", "at-once")).isEqualTo("redeems a joker as soon as it can");
     assertThat(at("jokers.exchange", "when-useful"))
-        .isEqualTo("redeems a joker where the rack is worth no less for it");
+        .isEqualTo("redeems a joker if that makes the rack worth no less");
     assertThat(at("defense.hold-back.her-tiles", "keep"))
         .isEqualTo("keeps her tiles whatever that costs");
   }
@@ -69,8 +70,9 @@ class SayingTest {
   void inShort_endsBeforeTheFirstExplanation() {
     Saying saying = all().get("defense.hold-back.away-at-least").saying();
 
-    assertThat(saying.inShort()).isEqualTo("holds back from so many tiles away");
-    assertThat(saying.inShort(new BigDecimal(4))).isEqualTo("holds back from 4 tiles away");
+    assertThat(saying.inShort()).isEqualTo("holds back when at least this many tiles away");
+    assertThat(saying.inShort(new BigDecimal(4)))
+        .isEqualTo("holds back when at least 4 tiles away");
     assertThat(all().get("jokers.exchange").saying().inShort()).isEqualTo("redeems a joker");
     assertThat(all().get("jokers.exchange").saying().inShort("never"))
         .isEqualTo("redeems a joker not at all");
@@ -98,7 +100,7 @@ class SayingTest {
     Pattern told =
         Pattern.compile(
             "(never |counts |is |takes |does )?\\w+s\\b.*"
-                + "|(with|without|while|between|one away)\\b.*\\b(\\w+s)\\b.*");
+                + "|(with|without|while|between|among|one away)\\b.*\\b(\\w+s)\\b.*");
     all()
         .values()
         .forEach(setting -> assertThat(setting.saying().words()).as(setting.name()).matches(told));

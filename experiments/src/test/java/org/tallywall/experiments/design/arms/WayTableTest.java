@@ -60,10 +60,10 @@ class WayTableTest {
     assertThat(cells(table, WayColumns.BASELINE_VALUE)).containsExactly("5", "false");
     assertThat(cells(table, WayColumns.WORDS))
         .containsExactly(
-            "lays at most 1 joker in one exposure",
+            "shows at most 1 joker in one exposure",
             "breaks no pair in the passes while another tile can go");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0))
-        .isEqualTo("lays at most 5 jokers in one exposure");
+        .isEqualTo("shows at most 5 jokers in one exposure");
     assertThat(cells(table, WayColumns.SETTINGS)).containsOnly("1");
   }
 
@@ -95,7 +95,7 @@ class WayTableTest {
     assertThat(cells(table, WayColumns.LABEL))
         .containsExactly(
             "keeps the tiles that an opponent with enough exposures can use",
-            "holds back from 4 tiles away");
+            "holds back when at least 4 tiles away");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0)).startsWith("does not do this (");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(1)).isEmpty();
     assertThat(cells(table, WayColumns.WORDS)).doesNotContain("");
