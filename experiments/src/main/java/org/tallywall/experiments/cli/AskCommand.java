@@ -99,7 +99,11 @@ final class AskCommand implements Callable<Integer> {
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
     PlayerSpec spec =
-        PlayerWord.read(player, roster.catalog(JarTrust.ALL), roster.catalog(trust.named()));
+        PlayerWord.read(
+            player,
+            roster.catalog(JarTrust.ALL),
+            roster.catalog(trust.named()),
+            setup.hands().card());
     if (spec.make() instanceof SeesOpenTable) {
       throw new WrongInputException(
           "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"

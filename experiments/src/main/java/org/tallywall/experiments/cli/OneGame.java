@@ -145,18 +145,20 @@ record OneGame(
           String.join(", ", missing) + " missing; or write --study FILE with a study");
     }
     TableRules rules = words.rules == null ? TableRules.STANDARD : RulesFile.read(words.rules);
+    Card card = CardFile.read(words.card).orThrow();
     return new OneGame(
         "",
-        CardFile.read(words.card).orThrow(),
+        card,
         rules,
-        players(words.players, catalog, inFiles),
+        players(words.players, catalog, inFiles, card),
         words.seed,
         words.deal,
         0,
         Patience.USUAL.decisionSeconds());
   }
 
-  private static List<PlayerSpec> players(String text, Catalog catalog, Catalog inFiles) {
+  private static List<PlayerSpec> players(
+      String text, Catalog catalog, Catalog inFiles, Card card) {
     List<String> names = Arrays.stream(text.split(",", -1)).map(String::strip).toList();
     if (names.size() != 4) {
       throw new WrongInputException(
@@ -164,7 +166,7 @@ record OneGame(
               + Shown.word(text)
               + "\"");
     }
-    return names.stream().map(name -> PlayerWord.read(name, catalog, inFiles)).toList();
+    return names.stream().map(name -> PlayerWord.read(name, catalog, inFiles, card)).toList();
   }
 
   /** Plays the deal and writes it down. */

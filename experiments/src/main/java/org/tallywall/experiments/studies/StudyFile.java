@@ -3,8 +3,10 @@ package org.tallywall.experiments.studies;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import org.tallywall.core.card.Card;
@@ -137,16 +139,20 @@ public final class StudyFile {
       throw new FaultyFileException(file.toString(), faults.faults());
     }
     Card good = card.orThrow();
-    design
-        .unfit(good)
-        .ifPresent(
-            fault -> {
-              fields.fault(kind.get().name(), fault);
-              throw new FaultyFileException(file.toString(), faults.faults());
-            });
+    unfit(design, good).forEach(fault -> fields.fault(kind.get().name(), fault));
+    if (faults.any()) {
+      throw new FaultyFileException(file.toString(), faults.faults());
+    }
     TableRules rules = changes.rules().map(RulesFile::read).orElse(written);
     Source source = new Source(file, cardFile(), changes.card(), changes.rules());
     return new Study(question, good, rules, design, extent, source);
+  }
+
+  /** What keeps the design and its players from being played on a card, each said once. */
+  private static Set<String> unfit(PlayedDesign design, Card card) {
+    Set<String> unfit = new LinkedHashSet<>(design.unfit(card).stream().toList());
+    design.seated().forEach(player -> player.unfit(card).ifPresent(unfit::add));
+    return unfit;
   }
 
   private Extent extent(Optional<Measure> primary, PlayedDesign design, boolean stops) {

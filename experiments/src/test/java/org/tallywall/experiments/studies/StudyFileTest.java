@@ -168,6 +168,30 @@ class StudyFileTest {
   }
 
   @Test
+  void player_namingWhatTheCardDoesNotHave_isRefusedWithWhatItHas() {
+    String family =
+        STUDY.replace("\"random-legal\"", "\"reckoner\", \"aim.prefer-family\": \"Onne\"");
+    String line = STUDY.replace("\"random-legal\"", "\"reckoner\", \"aim.prefer-line\": \"01\"");
+
+    assertThat(complaint(family))
+        .contains("study.json:6:", "the setting \"aim.prefer-family\"")
+        .contains("the card \"Slipway card\" has no family \"Onne\"; did you mean \"One\"?");
+    assertThat(complaint(line)).contains("has no line \"01\"; did you mean \"O1\"?");
+  }
+
+  @Test
+  void player_namingAPartOfTheCard_isReadInAnyCase_butNotForAnotherCard() {
+    String text = STUDY.replace("\"random-legal\"", "\"reckoner\", \"aim.prefer-family\": \"ONE\"");
+    Path other = write("other.json", CARD.replace("One", "Two"));
+    Changes card =
+        new Changes(Optional.of(other), Optional.empty(), Optional.empty(), Optional.empty());
+
+    assertThat(StudyJson.text(read(text), folder)).contains("\"aim.prefer-family\" : \"ONE\"");
+    assertThat(read(text).digest()).isNotEqualTo(read(text.replace("ONE", "")).digest());
+    assertThatThrownBy(() -> read(text, card)).hasMessageContaining("no family \"ONE\"");
+  }
+
+  @Test
   void changes_cardRulesSeedAndDeals_takeThePlaceOfTheStudys() {
     Path card = write("other.json", CARD.replace("Slipway", "Capstan"));
     Path rules = write("rules.json", "{ \"wall.cold\": \"NO_CLAIM\" }");

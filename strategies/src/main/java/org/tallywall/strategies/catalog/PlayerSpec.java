@@ -3,6 +3,8 @@ package org.tallywall.strategies.catalog;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
+import org.tallywall.core.card.Card;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.strategies.setting.Setting;
@@ -69,6 +71,22 @@ public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
    */
   public Object value(Setting<?> setting) {
     return changed.getOrDefault(setting.name(), setting.standard());
+  }
+
+  /**
+   * What keeps the player from playing on a card: it names a part of it that is not there.
+   *
+   * @param card the card
+   * @return a sentence that names the setting; empty where nothing does
+   */
+  public Optional<String> unfit(Card card) {
+    for (Setting<?> setting : type.settings()) {
+      Optional<String> fault = setting.unfit(value(setting), card);
+      if (fault.isPresent()) {
+        return Optional.of("the setting \"" + setting.name() + "\": " + fault.get());
+      }
+    }
+    return Optional.empty();
   }
 
   /**

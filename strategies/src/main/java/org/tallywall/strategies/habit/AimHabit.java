@@ -45,6 +45,7 @@ public final class AimHabit {
     all.addAll(JokerAim.settings());
     all.addAll(LineTaste.settings());
     all.addAll(FamilyFirst.settings());
+    all.addAll(Preference.settings());
     all.addAll(Commitment.settings());
     all.addAll(LineChange.settings());
     return List.copyOf(all);
@@ -94,6 +95,10 @@ public final class AimHabit {
     FamilyFirst family = new FamilyFirst(values);
     if (!family.neutral()) {
       weights.add(family);
+    }
+    Preference preference = new Preference(values);
+    if (!preference.neutral()) {
+      weights.add(preference);
     }
     Commitment commitment = new Commitment(values);
     if (!commitment.neutral()) {

@@ -112,7 +112,7 @@ public final class ClaimHabit {
       return best;
     }
     judge.look(view, SLACK, 0);
-    if (timing.tooFar(judge.least()) || !judge.wantsNow(view.offered())) {
+    if (timing.tooFar(view, judge.least()) || !judge.wantsNow(view.offered())) {
       return best;
     }
     double worth = judge.worth() * gain;

@@ -6,7 +6,10 @@ import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 
-/** How early to claim: by the wall, the distance, the copies unseen and the groups finished. */
+/**
+ * How early to claim: by the wall, the distance, the copies unseen and the groups finished; the
+ * first exposure may have a wall and a distance of its own.
+ */
 final class ClaimTiming {
   private static final Setting<Integer> AWAY =
       Setting.whole("claims.when-away-at-most")
@@ -24,6 +27,18 @@ final class ClaimTiming {
           .says(
               "claims for an exposure only with this many tiles left in the wall or fewer (\"do "
                   + "not claim early\")");
+  private static final Setting<Integer> FIRST_AWAY =
+      Setting.whole("claims.first-exposure.when-away-at-most")
+          .from(0)
+          .to(14)
+          .usual(14)
+          .says("makes its first exposure only when this many tiles away or nearer");
+  private static final Setting<Integer> FIRST_WALL =
+      Setting.whole("claims.first-exposure.not-before-wall")
+          .from(0)
+          .to(99)
+          .usual(99)
+          .says("makes its first exposure only with this many tiles left in the wall or fewer");
   private static final Setting<Integer> UNSEEN =
       Setting.whole("claims.when-unseen-at-most")
           .from(0)
@@ -44,28 +59,37 @@ final class ClaimTiming {
 
   private final int away;
   private final int wall;
+  private final int firstAway;
+  private final int firstWall;
   private final int unseen;
   private final int groups;
 
   ClaimTiming(SettingValues values) {
     away = values.get(AWAY);
     wall = values.get(WALL);
+    firstAway = values.get(FIRST_AWAY);
+    firstWall = values.get(FIRST_WALL);
     unseen = values.get(UNSEEN);
     groups = values.get(GROUPS);
   }
 
   static List<Setting<?>> settings() {
-    return List.of(AWAY, WALL, UNSEEN, GROUPS);
+    return List.of(AWAY, WALL, FIRST_AWAY, FIRST_WALL, UNSEEN, GROUPS);
   }
 
   /** Whether it is too early before anything is judged. */
   boolean tooEarly(SeatView view) {
-    return view.wallLeft() > wall || view.unseen(view.offered()) > unseen;
+    int latest = showsNothing(view) ? Math.min(wall, firstWall) : wall;
+    return view.wallLeft() > latest || view.unseen(view.offered()) > unseen;
   }
 
   /** Whether a rack is too far off. */
-  boolean tooFar(int distance) {
-    return distance > away;
+  boolean tooFar(SeatView view, int distance) {
+    return distance > (showsNothing(view) ? Math.min(away, firstAway) : away);
+  }
+
+  private static boolean showsNothing(SeatView view) {
+    return view.exposures(view.seat()).isEmpty();
   }
 
   /** Whether a claim leaves too few groups finished. */

@@ -1,7 +1,6 @@
 package org.tallywall.strategies.habit;
 
 import java.util.List;
-import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
@@ -68,7 +67,7 @@ final class CourtesyHabit {
   }
 
   int[] tiles(SeatView view, int number) {
-    giving.begin(view, PassStep.ACROSS_1.to(view.seat()), 0);
+    giving.beginCourtesy(view);
     use.count(view.table().hands());
     int[] tiles = new int[number];
     for (int at = 0; at < number; at++) {

@@ -2,6 +2,7 @@ package org.tallywall.strategies.habit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
@@ -24,6 +25,13 @@ final class Giving {
           .says(
               "breaks up no pair in the passes while it has another tile to pass (\"do not pass "
                   + "pairs\")");
+  private static final Setting<KeptDuring> DURING =
+      Setting.choice("passes.keep-during", KeptDuring.class)
+          .usual(KeptDuring.ALL)
+          .says(
+              "minds what it keeps and what it gives to one player: in all passes (all), in the "
+                  + "first pass alone (first-pass), in the first round alone (first-round), from "
+                  + "the second round on (second-round)");
   private static final int HAND = 14;
   private static final int SLACK = 2;
 
@@ -34,6 +42,8 @@ final class Giving {
   private final HandedOver over;
   private final boolean keepFlowers;
   private final boolean keepPairs;
+  private final KeptDuring during;
+  private boolean minds;
   private SeatView view;
   private double whole;
 
@@ -42,6 +52,7 @@ final class Giving {
     over = new HandedOver(values);
     keepFlowers = values.get(FLOWERS);
     keepPairs = values.get(PAIRS);
+    during = values.get(DURING);
   }
 
   static List<Setting<?>> settings() {
@@ -49,29 +60,44 @@ final class Giving {
     all.add(FLOWERS);
     all.add(PAIRS);
     all.addAll(HandedOver.settings());
+    all.add(DURING);
     return all;
   }
 
   /**
-   * Judges the rack for somebody who gives nothing yet.
+   * Judges the rack for somebody who gives nothing yet, after the first round.
    *
    * @param seat what the seat knows
    */
   void begin(SeatView seat) {
-    begin(seat, seat.seat(), 0);
+    begin(seat, seat.seat(), null, 0);
   }
 
   /**
-   * Judges the rack.
+   * Judges the rack for the courtesy pass.
    *
    * @param seat what the seat knows
-   * @param to who gets the tiles
+   */
+  void beginCourtesy(SeatView seat) {
+    begin(seat, PassStep.ACROSS_1.to(seat.seat()), null, 0);
+  }
+
+  /**
+   * Judges the rack for a pass.
+   *
+   * @param seat what the seat knows
+   * @param step the pass
    * @param passesLeft passes still to come
    */
-  void begin(SeatView seat, int to, int passesLeft) {
+  void begin(SeatView seat, PassStep step, int passesLeft) {
+    begin(seat, step.to(seat.seat()), step, passesLeft);
+  }
+
+  private void begin(SeatView seat, int to, PassStep step, int passesLeft) {
     view = seat;
     judge.look(seat, SLACK, passesLeft);
     whole = judge.worth();
+    minds = during.covers(step);
     if (over.minds()) {
       over.begin(seat, to);
     }
@@ -83,13 +109,13 @@ final class Giving {
    * @return its kind; a joker where nothing else is left, -1 on an empty rack
    */
   int next() {
-    if (over.minds()) {
-      int kind = judge.leastMissed(other -> keeps(other) && over.mayGet(other));
+    if (minds && over.minds()) {
+      int kind = judge.leastMissed(other -> mayGo(other) && over.mayGet(other));
       if (natural(kind) && stranger(kind)) {
         return kind;
       }
     }
-    int kind = judge.leastMissed(this::keeps);
+    int kind = judge.leastMissed(this::mayGo);
     return natural(kind) ? kind : judge.leastMissed();
   }
 
@@ -105,7 +131,7 @@ final class Giving {
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int one = kind;
       boolean there = judge.leastMissed(other -> other == one) == one;
-      boolean goes = there && keeps(kind) && (!over.minds() || over.mayGet(kind));
+      boolean goes = there && mayGo(kind) && (!minds || !over.minds() || over.mayGet(kind));
       if (goes && use.of(kind) > most && stranger(kind)) {
         found = kind;
         most = use.of(kind);
@@ -153,7 +179,8 @@ final class Giving {
     return kind >= 0 && kind != Tile.JOKER;
   }
 
-  private boolean keeps(int kind) {
-    return !(keepFlowers && kind == Tile.FLOWER) && !(keepPairs && view.held(kind) >= 2);
+  private boolean mayGo(int kind) {
+    boolean kept = (keepFlowers && kind == Tile.FLOWER) || (keepPairs && view.held(kind) >= 2);
+    return !(minds && kept);
   }
 }

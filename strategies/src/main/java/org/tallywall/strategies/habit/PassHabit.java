@@ -61,7 +61,7 @@ public final class PassHabit {
    * @return a legal pass
    */
   public PassChoice pass(SeatView view, PassStep step) {
-    giving.begin(view, step.to(view.seat()), passesAfter(step));
+    giving.begin(view, step, passesAfter(step));
     int most = blind ? LegalMoves.blindMost(view.table().rules(), step) : 0;
     int beside = giving.beside();
     int[] own = new int[PASSED];

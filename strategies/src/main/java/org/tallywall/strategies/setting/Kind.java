@@ -1,6 +1,8 @@
 package org.tallywall.strategies.setting;
 
 import java.util.List;
+import java.util.Optional;
+import org.tallywall.core.card.Card;
 
 /**
  * What values a setting takes, as a study writes them and as players read them.
@@ -23,5 +25,10 @@ interface Kind<T> {
   /** The words that it may be, the usual one first; none where it is no choice between words. */
   default List<String> words(T usual) {
     return List.of();
+  }
+
+  /** What is wrong with an allowed value on a card; empty where nothing is. */
+  default Optional<String> unfit(Object written, Card card) {
+    return Optional.empty();
   }
 }

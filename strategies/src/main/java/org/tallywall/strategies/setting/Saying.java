@@ -1,6 +1,7 @@
 package org.tallywall.strategies.setting;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -8,17 +9,22 @@ import java.util.regex.Pattern;
  * What a setting does, as words that follow "a player that". A saying says "this many" or "this
  * much" where its number belongs, explains what its number stands for once ("; 9 never does"), and
  * names each of several words behind what it means, as in {@code "redeems a joker: as soon as it
- * can (at-once), not at all (never)"}.
+ * can (at-once), not at all (never)"}. Where it names a part of the card it says "this family" or
+ * "this line".
  */
 public final class Saying {
   private static final Pattern PROVERB = Pattern.compile(" \\(\".*\\)$");
   private static final Pattern NUMBER =
       Pattern.compile("this many( more of\\b)?( \\w+)?|this much");
+  private static final Pattern NAME = Pattern.compile("this (family|line)");
   private static final Pattern SPECIAL = Pattern.compile("; (-?\\d+) [^;]*");
 
   private final String words;
+  private final boolean names;
 
-  Saying(String meaning) {
+  /** A saying; whether it is of a setting that names a part of the card. */
+  Saying(String meaning, boolean names) {
+    this.names = names;
     this.words = PROVERB.matcher(meaning).replaceFirst("");
   }
 
@@ -50,7 +56,9 @@ public final class Saying {
     if (written instanceof Boolean on) {
       return on ? words : "does not do this (" + words + ")";
     }
-    return written instanceof BigDecimal number ? at(number) : choice(String.valueOf(written));
+    return written instanceof BigDecimal number
+        ? at(number)
+        : naming(words, String.valueOf(written)).orElseGet(() -> choice(String.valueOf(written)));
   }
 
   /**
@@ -63,7 +71,18 @@ public final class Saying {
     if (written instanceof Boolean on) {
       return on ? brief(words) : "not: " + brief(words);
     }
-    return brief(at(written));
+    return naming(brief(words), String.valueOf(written)).orElseGet(() -> brief(at(written)));
+  }
+
+  /** With the name in its place, where one is named. */
+  private Optional<String> naming(String text, String name) {
+    Matcher place = NAME.matcher(text);
+    if (!names || !place.find()) {
+      return Optional.empty();
+    }
+    String part = place.group(1);
+    String said = name.isEmpty() ? "no " + part : "the " + part + " “" + name + "”";
+    return Optional.of(text.substring(0, place.start()) + said + text.substring(place.end()));
   }
 
   private static String brief(String text) {

@@ -3,6 +3,8 @@ package org.tallywall.strategies.setting;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.tallywall.core.card.Card;
 
 /**
  * A setting of a player: one thing that teachers argue about. It is declared once, as a constant,
@@ -19,7 +21,8 @@ import java.util.Objects;
  * int away = values.get(AWAY);
  * }</pre>
  *
- * @param <T> what players read: a Boolean, an Integer, a Double or an enum of words
+ * @param <T> what players read: a Boolean, an Integer, a Double, an enum of words or the name of a
+ *     part of the card
  */
 public final class Setting<T> {
   private static final int MOST_ZEROS = 30;
@@ -80,6 +83,27 @@ public final class Setting<T> {
   }
 
   /**
+   * Begins a setting that names a family of the card that is played; empty, it names none.
+   *
+   * @param name its name in a study, parts separated by dots
+   * @return a draft, which lacks the saying
+   */
+  public static SettingDraft<String> family(String name) {
+    return new SettingDraft<>(name, new NameOnCard(CardPart.FAMILY), "");
+  }
+
+  /**
+   * Begins a setting that names a line of the card that is played, by its id or its nickname;
+   * empty, it names none.
+   *
+   * @param name its name in a study, parts separated by dots
+   * @return a draft, which lacks the saying
+   */
+  public static SettingDraft<String> line(String name) {
+    return new SettingDraft<>(name, new NameOnCard(CardPart.LINE), "");
+  }
+
+  /**
    * Its name in a study.
    *
    * @return parts separated by dots, as in {@code claims.not-before-wall}
@@ -112,7 +136,7 @@ public final class Setting<T> {
    * @return the words that are said of a player
    */
   public Saying saying() {
-    return new Saying(meaning);
+    return new Saying(meaning, kind instanceof NameOnCard);
   }
 
   /**
@@ -148,6 +172,17 @@ public final class Setting<T> {
   }
 
   /**
+   * What keeps a value from being played on a card.
+   *
+   * @param written an allowed value
+   * @param card the card
+   * @return a sentence, as in "the card has no family of that name"; empty where nothing does
+   */
+  public Optional<String> unfit(Object written, Card card) {
+    return kind.unfit(written, card);
+  }
+
+  /**
    * What it may be, in words.
    *
    * @return as in "a whole number from 1 to 4" or "true or false"
@@ -165,6 +200,11 @@ public final class Setting<T> {
   public static BigDecimal plain(BigDecimal number) {
     BigDecimal few = number.stripTrailingZeros();
     return few.scale() < 0 && few.scale() > -MOST_ZEROS ? few.setScale(0) : few;
+  }
+
+  @Override
+  public String toString() {
+    return name;
   }
 
   /** The same setting with another usual value. */

@@ -53,7 +53,8 @@ class SettingsOfEveryPlayerTest {
         Object changed = spec.changed().get(setting.name());
         assertThat(plain(changed)).isEqualTo(plain(setting.standard()));
         Faults out = new Faults();
-        Node node = LocatedJson.read("{\"p\": " + object + "\"no such value\"}}", out);
+        String wrong = setting.allows("no such value") ? "7" : "\"no such value\"";
+        Node node = LocatedJson.read("{\"p\": " + object + wrong + "}}", out);
         assertThat(catalog.read(((Node.Fields) node.value()).values().get("p"), out)).isNull();
         assertThat(out.faults().get(0).message())
             .contains("the setting \"" + setting.name() + "\" is " + setting.range());

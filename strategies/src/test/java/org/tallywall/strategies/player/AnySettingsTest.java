@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.tallywall.core.card.Card;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.random.StreamKey;
@@ -49,7 +50,8 @@ class AnySettingsTest {
       return lot.below(2) == 0;
     }
     if (setting.standard() instanceof String) {
-      return setting.words().get(lot.below(setting.words().size()));
+      List<String> words = setting.words().isEmpty() ? names(setting) : setting.words();
+      return words.get(lot.below(words.size()));
     }
     BigDecimal tenth = BigDecimal.valueOf(lot.below(11)).movePointLeft(1);
     Matcher range = RANGE.matcher(setting.range());
@@ -58,6 +60,17 @@ class AnySettingsTest {
     BigDecimal most = new BigDecimal(range.group(3));
     BigDecimal value = least.add(most.subtract(least).multiply(tenth));
     return range.group(1) == null ? value : value.setScale(0, RoundingMode.HALF_UP);
+  }
+
+  /** What a setting may name on the card, and nothing. */
+  private static List<String> names(Setting<?> setting) {
+    Card card = TestTable.HANDS.card();
+    List<String> names = new ArrayList<>(List.of(""));
+    card.families().forEach(family -> names.add(family.name()));
+    card.lines().forEach(line -> names.add(line.id()));
+    names.removeIf(name -> setting.unfit(name, card).isPresent());
+    assertThat(names).as(setting.name()).hasSizeGreaterThan(1);
+    return names;
   }
 
   @Test

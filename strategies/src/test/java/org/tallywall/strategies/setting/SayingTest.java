@@ -67,6 +67,18 @@ class SayingTest {
   }
 
   @Test
+  void name_standsWhereItBelongs() {
+    Saying saying = all().get("aim.prefer-family").saying();
+
+    assertThat(saying.at("Skips")).isEqualTo("prefers the family “Skips” of the card");
+    assertThat(saying.at("")).isEqualTo("prefers no family of the card");
+    assertThat(saying.inShort("One: two; three (this line)"))
+        .isEqualTo("prefers the family “One: two; three (this line)” of the card");
+    assertThat(saying.inShort()).isEqualTo("prefers this family of the card");
+    assertThat(at("aim.prefer-line", "S1")).isEqualTo("prefers the line “S1” of the card");
+  }
+
+  @Test
   void inShort_endsBeforeTheFirstExplanation() {
     Saying saying = all().get("defense.hold-back.away-at-least").saying();
 

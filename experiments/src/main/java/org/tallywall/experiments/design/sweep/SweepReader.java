@@ -2,6 +2,7 @@ package org.tallywall.experiments.design.sweep;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +11,7 @@ import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.design.PlayersReader;
 import org.tallywall.experiments.design.arms.ArmsDesign;
 import org.tallywall.experiments.design.arms.Streams;
@@ -21,6 +23,7 @@ import org.tallywall.strategies.setting.Setting;
 
 /** Reads the design {@code sweep}: one setting at several values. */
 final class SweepReader {
+  private static final String NONE = "none";
   private static final List<String> KNOWN = List.of("player", "setting", "values", "baseline");
 
   private final FieldReader study;
@@ -65,7 +68,7 @@ final class SweepReader {
     }
     List<Arm> arms = new ArrayList<>();
     for (Object value : values) {
-      arms.add(new Arm(String.valueOf(value), player.with(setting.get().name(), value)));
+      arms.add(new Arm(name(value), player.with(setting.get().name(), value)));
     }
     return new SweepDesign(
         player, setting.get().name(), values, new ArmsDesign(arms, at, others, seats, streams));
@@ -90,20 +93,26 @@ final class SweepReader {
 
   private List<Object> values(Setting<?> setting) {
     Set<Object> values = new LinkedHashSet<>();
+    Set<String> names = new HashSet<>();
     if (fields.list("values").size() > Bounds.MOST_WAYS) {
       fields.fault("values", "a sweep takes " + Bounds.MOST_WAYS + " values at most");
       return List.of();
     }
     for (Node node : fields.list("values")) {
       Object value = value(setting, node);
-      if (value != null && !values.add(value)) {
-        faults.fault(node.place(), "the value %s stands twice".formatted(value));
+      if (value != null && (!values.add(value) || !names.add(name(value)))) {
+        faults.fault(node.place(), "the value %s stands twice".formatted(Shown.word(name(value))));
       }
     }
     if (values.size() < 2) {
       fields.fault("values", "a sweep takes two values or more");
     }
     return List.copyOf(values);
+  }
+
+  /** What a value is called; one that names nothing has a name too. */
+  private static String name(Object value) {
+    return "".equals(value) ? NONE : String.valueOf(value);
   }
 
   private Object value(Setting<?> setting, Node node) {

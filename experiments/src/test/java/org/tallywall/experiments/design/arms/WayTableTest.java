@@ -61,7 +61,7 @@ class WayTableTest {
     assertThat(cells(table, WayColumns.WORDS))
         .containsExactly(
             "shows at most 1 joker in one exposure",
-            "breaks no pair in the passes while another tile can go");
+            "breaks up no pair in the passes while it has another tile to pass");
     assertThat(cells(table, WayColumns.BASELINE_WORDS).get(0))
         .isEqualTo("shows at most 5 jokers in one exposure");
     assertThat(cells(table, WayColumns.SETTINGS)).containsOnly("1");
