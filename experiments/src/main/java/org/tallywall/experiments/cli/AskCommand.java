@@ -12,6 +12,7 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
+import org.tallywall.experiments.ask.Ranking;
 import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.ask.SceneAnswers;
 import org.tallywall.experiments.error.FailedException;
@@ -20,6 +21,7 @@ import org.tallywall.experiments.run.Patient;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.run.RunLimits;
+import org.tallywall.experiments.story.JudgmentWords;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
@@ -57,8 +59,12 @@ final class AskCommand implements Callable<Integer> {
   private static final SeatNames SEATS =
       new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
 
+  /** How many choices are ranked. */
+  private static final int RANKED = 5;
+
   private final Console console;
   private ReasonWords words;
+  private JudgmentWords judgment;
 
   @Parameters(arity = "1..*", paramLabel = "SHEET", description = "The position's file.")
   private List<Path> sheets;
@@ -112,6 +118,7 @@ final class AskCommand implements Callable<Integer> {
     List<PositionSheet> read =
         sheets.stream().map(sheet -> PositionSheet.read(sheet, setup)).toList();
     words = new ReasonWords(setup.hands().card(), SEATS, new TypedTiles());
+    judgment = new JudgmentWords(new TypedTiles(), line -> setup.hands().line(line).id());
     int right = 0;
     for (int at = 0; at < read.size(); at++) {
       if (at > 0) {
@@ -149,6 +156,7 @@ final class AskCommand implements Callable<Integer> {
         wrap("    " + move.move().text() + ": " + words.text(move.reasons()));
       }
     }
+    rank(asked(spec, pulse -> Ranking.of(sheet, spec.make(), RANKED)));
     boolean expected = true;
     if (!sheet.expect().isEmpty()) {
       expected = answers.expected() == answers.seeds();
@@ -166,6 +174,15 @@ final class AskCommand implements Callable<Integer> {
       wrap("  because " + sheet.because());
     }
     return expected && answers.ruledOut() == 0;
+  }
+
+  /** What the player thinks of its best few choices. */
+  private void rank(Ranking ranking) {
+    if (ranking.choices().size() > 1) {
+      wrap(
+          "  " + ranking.what() + " as it ranks them, by its own judgment, not by measured games:");
+      ranking.choices().forEach(one -> wrap("    " + judgment.ranked(one)));
+    }
   }
 
   /** Has the player asked, which may break down or take for ever. */

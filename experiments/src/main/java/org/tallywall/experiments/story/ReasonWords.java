@@ -3,6 +3,7 @@ package org.tallywall.experiments.story;
 import java.util.List;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.Line;
+import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.reason.Reason;
 
 /** Reasons in words. */
@@ -12,6 +13,7 @@ public final class ReasonWords {
   private final List<Line> lines;
   private final SeatNames seats;
   private final TileWords words;
+  private final JudgmentWords judgment;
 
   /**
    * The words for games on a card.
@@ -24,6 +26,7 @@ public final class ReasonWords {
     this.lines = card.lines();
     this.seats = seats;
     this.words = words;
+    this.judgment = new JudgmentWords(words, this::id);
   }
 
   /**
@@ -33,50 +36,73 @@ public final class ReasonWords {
    * @return their words with semicolons between
    */
   public String text(List<Reason> reasons) {
-    return String.join("; ", reasons.stream().map(this::text).toList());
+    StringBuilder text = new StringBuilder();
+    for (Reason reason : reasons) {
+      String between = reason instanceof Reason.LeftClaim ? ", but " : "; ";
+      text.append(text.isEmpty() ? "" : between).append(text(reason));
+    }
+    return text.toString();
   }
 
   /**
    * A reason in words.
    *
    * @param reason the reason
-   * @return as in {@code heads for L1, 9 of 14 (5 away)}
+   * @return as in {@code heading for L1, 5 away (9 of 14): needs 2b 33c}
    */
   public String text(Reason reason) {
     if (reason instanceof Reason.Aim aim) {
-      return "heads for %s, %s of %s (%s away)"
-          .formatted(id(aim.line()), WHOLE - aim.away(), WHOLE, aim.away());
+      return aim(aim);
+    } else if (reason instanceof Reason.Rather rather) {
+      return judgment.rather(rather);
+    } else if (reason instanceof Reason.LeftClaim left) {
+      return judgment.left(left);
     } else if (reason instanceof Reason.Complete complete) {
-      return "complete: %s, worth %s".formatted(id(complete.line()), complete.value());
+      return "complete: %s, worth %s".formatted(named(complete.line()), complete.value());
     } else if (reason instanceof Reason.Unneeded unneeded) {
-      return "nothing lost by it, still %s away".formatted(unneeded.away());
+      return "costs nothing: the nearest hand stays %s away".formatted(unneeded.away());
     } else if (reason instanceof Reason.Costs costs) {
-      return "it costs: %s away becomes %s".formatted(costs.from(), costs.to());
+      return "has a price: the nearest hand goes from %s to %s away"
+          .formatted(costs.from(), costs.to());
     } else if (reason instanceof Reason.Nearer nearer) {
-      return "nearer: %s away becomes %s".formatted(nearer.from(), nearer.to());
+      return "the nearest hand comes from %s to %s away".formatted(nearer.from(), nearer.to());
     } else if (reason instanceof Reason.NothingNearer nothing) {
-      return "nothing nearer: %s away as it is, %s"
-          .formatted(nothing.without(), with(nothing.with()));
+      return "a claim brings nothing nearer: the nearest hand is %s away, %s with it"
+          .formatted(nothing.without(), nothing.with());
     } else if (reason instanceof Reason.WouldBring would) {
-      return "left although nearer: %s away as it is, %s"
-          .formatted(would.without(), with(would.with()));
+      return "a claim would bring the nearest hand from %s to %s away"
+          .formatted(would.without(), would.with());
     }
     return ofTiles(reason);
   }
 
-  private static String with(int away) {
-    return away + " with a claim";
+  private String aim(Reason.Aim aim) {
+    String text =
+        "heading for %s, %s away (%s of %s)"
+            .formatted(named(aim.line()), aim.away(), WHOLE - aim.away(), WHOLE);
+    if (aim.missing().isEmpty()) {
+      return text;
+    }
+    Rack missing = new Rack();
+    aim.missing().forEach(missing::add);
+    String jokers =
+        switch (aim.filled()) {
+          case 0 -> "";
+          case 1 -> ", one of them by joker";
+          default -> ", " + aim.filled() + " of them by jokers";
+        };
+    return text + ": needs " + words.rack(missing) + jokers;
   }
 
   private String ofTiles(Reason reason) {
     if (reason instanceof Reason.Concealed concealed) {
       return id(concealed.line()) + " must stay concealed";
     } else if (reason instanceof Reason.ToSpare spare) {
-      return (spare.tiles() == 0 ? "no tile" : tiles(spare.tiles())) + " beside the hand in mind";
+      return (spare.tiles() == 0 ? "no tile" : tiles(spare.tiles())) + " the hand does not need";
     } else if (reason instanceof Reason.Blind blind) {
-      return tiles(blind.tiles()) + (blind.tiles() == 1 ? " goes" : " go") + " on unseen";
+      return "passes on " + tiles(blind.tiles()) + " blind";
     } else if (reason instanceof Reason.JokersKept kept) {
-      return kept.jokers() == 0 ? "no joker stays back" : jokers(kept.jokers()) + " kept back";
+      return "keeps " + (kept.jokers() == 0 ? "no joker" : jokers(kept.jokers())) + " back";
     } else if (reason instanceof Reason.Redeems redeems) {
       return "%s buys a joker from %s, which makes %s on the rack"
           .formatted(
@@ -95,15 +121,19 @@ public final class ReasonWords {
     } else if (reason instanceof Reason.NotHers hers) {
       return "%s cannot want it, with %s left to her"
           .formatted(seats.of(hers.seat()), left(hers.lines()));
+    } else if (reason instanceof Reason.NobodyWants) {
+      return "nobody who shows an exposure can want it";
     } else if (reason instanceof Reason.LastOfItsKind last) {
       return "the last of its kind, the other %s are out".formatted(last.faceUp());
     } else if (reason instanceof Reason.JustWentRound round) {
-      return words.tile(round.tile()) + " has just gone round";
+      return words.tile(round.tile()) + " just went around";
     } else if (reason instanceof Reason.Step step) {
       return "%s: %s, %s left, at most %s on one rack"
           .formatted(
-              step.stance().text().replace('-', ' '),
-              step.away() > WHOLE ? "every line is dead" : step.away() + " away",
+              step.stance().words(),
+              step.away() > WHOLE
+                  ? "every line is dead"
+                  : "the nearest hand is " + step.away() + " away",
               count(step.draws(), "draw", "draws"),
               count(step.exposures(), "exposure", "exposures"));
     }
@@ -112,6 +142,12 @@ public final class ReasonWords {
 
   private String id(int line) {
     return lines.get(line).id();
+  }
+
+  /** A line by its id and its nickname. */
+  private String named(int line) {
+    String say = lines.get(line).say();
+    return say.isEmpty() ? id(line) : id(line) + " “" + say + "”";
   }
 
   private static String tiles(int number) {

@@ -5,6 +5,7 @@ import java.util.List;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.sheet.Move;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -50,6 +51,9 @@ public final class ClaimHabit {
               "claims only what brings the nearest hand this many tiles nearer; 0 allows what "
                   + "leaves it as far away, below 0 what sets it back (\"no claim that does not help\")");
   private static final int SLACK = 2;
+
+  /** The least that anything is compared with. */
+  private static final double LEAST = 1e-12;
 
   private final RackJudge judge;
   private final RackJudge after;
@@ -112,24 +116,73 @@ public final class ClaimHabit {
       return best;
     }
     judge.look(view, SLACK, 0);
-    if (timing.tooFar(view, judge.least()) || !judge.wantsNow(view.offered())) {
+    if (beforehand(view) != Objection.NONE) {
       return best;
     }
     double worth = judge.worth() * gain;
-    int mostJokers = judge.least() > jokersAway ? 0 : jokersShown;
+    int mostJokers = mostJokers();
     for (int size = 3; size <= 6; size++) {
-      int naturals = Math.max(0, Math.min(view.held(view.offered()), size - 1) - naturalsKept);
+      int naturals = naturals(view, size);
       int jokers = size - 1 - naturals;
       if (jokers <= mostJokers && LegalMoves.mayExpose(view, view.offered(), size, jokers)) {
         Laying laying = lay(view, size, naturals, jokers);
         double then = worthAfter(laying);
-        if (then > worth && judge.least() - after.least() >= nearer && !refused(laying)) {
+        if (then > worth && objection(laying) == Objection.NONE) {
           worth = then;
           best = ClaimChoice.expose(size, jokers);
         }
       }
     }
     return best;
+  }
+
+  /**
+   * All claims that the player may make, of each size the one that it would make, and what it
+   * thinks of them.
+   *
+   * @param view what the seat knows; the hand is not complete with the tile
+   * @return in the order of their sizes; what they are worth is compared with no claim
+   */
+  public List<Weighed> weigh(SeatView view) {
+    List<Weighed> all = new ArrayList<>();
+    boolean tooEarly = timing.tooEarly(view);
+    judge.look(view, SLACK, 0);
+    Objection before = tooEarly ? Objection.TOO_EARLY : beforehand(view);
+    double worth = Math.max(LEAST, judge.worth());
+    for (int size = 3; size <= 6; size++) {
+      int naturals = naturals(view, size);
+      int jokers = size - 1 - naturals;
+      if (LegalMoves.mayExpose(view, view.offered(), size, jokers)) {
+        Laying laying = lay(view, size, naturals, jokers);
+        double then = worthAfter(laying);
+        Objection objection = before;
+        if (before == Objection.NONE) {
+          objection =
+              jokers > mostJokers()
+                  ? Objection.JOKERS
+                  : then <= judge.worth() * gain ? Objection.NOT_WORTH_IT : objection(laying);
+        }
+        all.add(new Weighed(new Move.Claim(size, jokers), then / worth, Weighed.UNREAD, objection));
+      }
+    }
+    return all;
+  }
+
+  /** What speaks against any claim of the tile on offer. */
+  private Objection beforehand(SeatView view) {
+    if (timing.tooFar(view, judge.least())) {
+      return Objection.TOO_FAR;
+    }
+    return judge.wantsNow(view.offered()) ? Objection.NONE : Objection.UNWANTED;
+  }
+
+  /** The most jokers shown in one exposure at this distance. */
+  private int mostJokers() {
+    return judge.least() > jokersAway ? 0 : jokersShown;
+  }
+
+  private int naturals(SeatView view, int size) {
+    return Math.max(0, Math.min(view.held(view.offered()), size - 1) - naturalsKept);
   }
 
   private Laying lay(SeatView view, int size, int naturals, int jokers) {
@@ -145,9 +198,24 @@ public final class ClaimHabit {
     return after.worthWithout(after.leastMissed());
   }
 
-  private boolean refused(Laying laying) {
-    return timing.tooFewGroups(laying)
-        || telling.tellsTooMuch(laying)
-        || leaving.leavesBadly(laying);
+  /** What speaks against a claim whatever it is worth; what is left by it has been judged. */
+  private Objection objection(Laying laying) {
+    if (judge.least() - after.least() < nearer) {
+      return Objection.NOT_NEARER;
+    } else if (timing.tooFewGroups(laying)) {
+      return Objection.FEW_GROUPS;
+    } else if (telling.tellsTooMuch(laying)) {
+      return Objection.TELLS;
+    }
+    return leaving.leavesBadly(laying) ? Objection.LEAVES_BADLY : Objection.NONE;
+  }
+
+  /**
+   * How many times as much a rack must be worth with a claim as without.
+   *
+   * @return 0.5 to 3
+   */
+  public double gain() {
+    return gain;
   }
 }

@@ -107,31 +107,33 @@ public final class DiscardHabit {
    * @return its kind
    */
   public int discard(SeatView view, RackJudge judge, OpponentReader reader, Stance stance) {
-    if (throwsJoker(view, judge, stance)) {
-      return Tile.JOKER;
-    }
-    boolean oneAway = judge.least() <= 1;
-    return switch (stance) {
-      case OWN_HAND -> ownHand(view, judge, reader);
-      case CAREFUL -> careful(view, judge, reader);
-      case HOLD_BACK, COMING_BACK -> holdBack(view, judge, reader);
-      case TO_THE_WALL -> safe.next(view, judge, reader, defense.fearedExposures());
-      case LAST_WALL ->
-          oneAway
-              ? byNeed(view, judge, reader, 0, kind -> !reader.hers(kind, 1, defense.hersFrom()))
-              : safe.next(view, judge, reader, 1);
-    };
+    return new Choosing(view, judge, reader, kind -> true).discard(stance);
   }
 
-  private int ownHand(SeatView view, RackJudge judge, OpponentReader reader) {
-    if (spare.isOn()) {
-      double enough = enough(judge);
-      int found = spare.next(view, kind -> judge.worthWithout(kind) >= enough);
-      if (found >= 0) {
-        return found;
-      }
+  /**
+   * All tiles in the order in which they would go, each chosen as if those before it were not held.
+   *
+   * @param view what the seat knows, with 14 tiles
+   * @param judge has judged the 14 tiles
+   * @param reader has read the others
+   * @param stance the step of defense
+   * @return every kind on the rack once
+   */
+  public List<Integer> order(SeatView view, RackJudge judge, OpponentReader reader, Stance stance) {
+    List<Integer> order = new ArrayList<>();
+    Choosing choosing = new Choosing(view, judge, reader, kind -> !order.contains(kind));
+    int kinds = 0;
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      kinds += view.held(kind) > 0 ? 1 : 0;
     }
-    return byNeed(view, judge, reader, 0, kind -> true);
+    while (order.size() < kinds) {
+      int next = choosing.discard(stance);
+      if (next < 0 || order.contains(next)) {
+        break;
+      }
+      order.add(next);
+    }
+    return order;
   }
 
   /** The worth that a tile which is not needed leaves at least. */
@@ -158,74 +160,111 @@ public final class DiscardHabit {
     return useless && judge.worthWithout(judge.leastMissed()) < enough;
   }
 
-  /** Between tiles that are not needed the one that risks least, else by need. */
-  private int careful(SeatView view, RackJudge judge, OpponentReader reader) {
-    double enough = enough(judge);
-    return byNeed(
-        view, judge, reader, defense.carefulRisk(), kind -> judge.worthWithout(kind) >= enough);
-  }
+  /** One choice of a tile, among those that are still left to be named. */
+  private final class Choosing {
+    private final SeatView view;
+    private final RackJudge judge;
+    private final OpponentReader reader;
+    private final RackJudge.KindTest left;
 
-  /** One away only a tile is kept that ends the game on every hand of hers. */
-  private int holdBack(SeatView view, RackJudge judge, OpponentReader reader) {
-    int away = judge.least();
-    if (away <= 1) {
-      return byNeed(view, judge, reader, 0, kind -> !reader.surelyWanted(kind));
+    Choosing(SeatView view, RackJudge judge, OpponentReader reader, RackJudge.KindTest left) {
+      this.view = view;
+      this.judge = judge;
+      this.reader = reader;
+      this.left = left;
     }
-    int feared = defense.fearedExposures();
-    double hersFrom = defense.hersFrom();
-    double weight = away >= defense.holdBackAway() - 1 ? defense.holdBackRisk() : 0;
-    if (!defense.keepsHers()) {
-      return byNeed(view, judge, reader, weight, kind -> true);
-    }
-    if (away >= defense.holdBackAway()) {
-      return byNeed(view, judge, reader, weight, kind -> !reader.hers(kind, feared, hersFrom));
-    }
-    return byNeed(view, judge, reader, weight, kind -> reader.exposureOnly(kind, feared));
-  }
 
-  /** The best of the allowed tiles; where none is allowed, the safest. */
-  private int byNeed(
-      SeatView view,
-      RackJudge judge,
-      OpponentReader reader,
-      double step,
-      RackJudge.KindTest allowed) {
-    int found = -1;
-    if (view.wallLeft() <= flowersBefore) {
-      found = best(view, judge, reader, step, kind -> kind != Tile.FLOWER && allowed.test(kind));
+    int discard(Stance stance) {
+      if (left.test(Tile.JOKER) && throwsJoker(view, judge, stance)) {
+        return Tile.JOKER;
+      }
+      boolean oneAway = judge.least() <= 1;
+      return switch (stance) {
+        case OWN_HAND -> ownHand();
+        case CAREFUL -> careful();
+        case HOLD_BACK, COMING_BACK -> holdBack();
+        case TO_THE_WALL -> safe.next(view, judge, reader, defense.fearedExposures(), left);
+        case LAST_WALL ->
+            oneAway
+                ? byNeed(0, kind -> !reader.hers(kind, 1, defense.hersFrom()))
+                : safe.next(view, judge, reader, 1, left);
+      };
     }
-    if (found < 0) {
-      found = best(view, judge, reader, step, allowed);
-    }
-    return found >= 0 ? found : safe.next(view, judge, reader, 1);
-  }
 
-  private int best(
-      SeatView view,
-      RackJudge judge,
-      OpponentReader reader,
-      double step,
-      RackJudge.KindTest allowed) {
-    int found = -1;
-    double most = Double.NEGATIVE_INFINITY;
-    double whole = Math.max(1e-12, judge.worth());
-    double hopes = Hopes.points(judge.least(), view.wallLeft());
-    double weight = Math.max(riskWeight, step);
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      if (view.held(kind) > 0 && allowed.test(kind)) {
-        double left = judge.worthWithout(kind);
-        if (weight > 0 || exposureCosts > 0) {
-          double risk = reader.cost(kind, valueWeight, hopes, 0);
-          double given = exposureCosts == 0 ? 0 : reader.given(kind) * exposureCosts;
-          left = left / whole * hopes - weight * risk - given;
-        }
-        boolean tied = left == most && view.faceUp(kind) > view.faceUp(found);
-        if (left > most || tied) {
-          most = left;
-          found = kind;
+    /** The worth that one of the tiles left which is not needed leaves at least. */
+    private double enough() {
+      return NOT_NEEDED * judge.worthWithout(judge.leastMissed(left));
+    }
+
+    private int ownHand() {
+      if (spare.isOn()) {
+        double enough = enough();
+        int found = spare.next(view, kind -> left.test(kind) && judge.worthWithout(kind) >= enough);
+        if (found >= 0) {
+          return found;
         }
       }
+      return byNeed(0, kind -> true);
     }
-    return found;
+
+    /** Between tiles that are not needed the one that risks least, else by need. */
+    private int careful() {
+      double enough = enough();
+      return byNeed(defense.carefulRisk(), kind -> judge.worthWithout(kind) >= enough);
+    }
+
+    /** One away only a tile is kept that ends the game on every hand of hers. */
+    private int holdBack() {
+      int away = judge.least();
+      if (away <= 1) {
+        return byNeed(0, kind -> !reader.surelyWanted(kind));
+      }
+      int feared = defense.fearedExposures();
+      double hersFrom = defense.hersFrom();
+      double weight = away >= defense.holdBackAway() - 1 ? defense.holdBackRisk() : 0;
+      if (!defense.keepsHers()) {
+        return byNeed(weight, kind -> true);
+      }
+      if (away >= defense.holdBackAway()) {
+        return byNeed(weight, kind -> !reader.hers(kind, feared, hersFrom));
+      }
+      return byNeed(weight, kind -> reader.exposureOnly(kind, feared));
+    }
+
+    /** The best of the allowed tiles; where none is allowed, the safest. */
+    private int byNeed(double step, RackJudge.KindTest allowed) {
+      int found = -1;
+      if (view.wallLeft() <= flowersBefore) {
+        found = best(step, kind -> kind != Tile.FLOWER && allowed.test(kind));
+      }
+      if (found < 0) {
+        found = best(step, allowed);
+      }
+      return found >= 0 ? found : safe.next(view, judge, reader, 1, left);
+    }
+
+    private int best(double step, RackJudge.KindTest allowed) {
+      int found = -1;
+      double most = Double.NEGATIVE_INFINITY;
+      double whole = Math.max(1e-12, judge.worth());
+      double hopes = Hopes.points(judge.least(), view.wallLeft());
+      double weight = Math.max(riskWeight, step);
+      for (int kind = 0; kind < Tile.NATURALS; kind++) {
+        if (view.held(kind) > 0 && left.test(kind) && allowed.test(kind)) {
+          double worth = judge.worthWithout(kind);
+          if (weight > 0 || exposureCosts > 0) {
+            double risk = reader.cost(kind, valueWeight, hopes, 0);
+            double given = exposureCosts == 0 ? 0 : reader.given(kind) * exposureCosts;
+            worth = worth / whole * hopes - weight * risk - given;
+          }
+          boolean tied = worth == most && view.faceUp(kind) > view.faceUp(found);
+          if (worth > most || tied) {
+            most = worth;
+            found = kind;
+          }
+        }
+      }
+      return found;
+    }
   }
 }

@@ -146,6 +146,11 @@ final class Giving {
     over.give(kind);
   }
 
+  /** Which share of the rack's worth at the beginning is left without one more tile of a kind. */
+  double kept(int kind) {
+    return whole == 0 ? 1 : judge.worthWithout(kind) / whole;
+  }
+
   /** Whether the rack as it was at the beginning hardly misses one more tile of a kind. */
   boolean stranger(int kind) {
     return kind != Tile.JOKER && judge.worthWithout(kind) >= STRANGER * whole;

@@ -7,6 +7,7 @@ import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.sheet.Move;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.setting.Setting;
@@ -76,6 +77,25 @@ public final class PassHabit {
       giving.give(kind);
     }
     return PassChoice.of(Arrays.copyOf(own, count));
+  }
+
+  /**
+   * The tiles that can go most easily.
+   *
+   * @param view what the seat knows
+   * @param step the pass
+   * @param most how many at most
+   * @return one by one, the one missed least first
+   */
+  public List<Weighed> weigh(SeatView view, PassStep step, int most) {
+    List<Weighed> all = new ArrayList<>();
+    giving.begin(view, step, passesAfter(step));
+    for (int kind = giving.next(); all.size() < most && kind >= 0; kind = giving.next()) {
+      Move one = new Move.Pass(List.of(kind), 0);
+      all.add(new Weighed(one, giving.kept(kind), Weighed.UNREAD, Objection.NONE));
+      giving.give(kind);
+    }
+    return all;
   }
 
   private static int passesAfter(PassStep step) {

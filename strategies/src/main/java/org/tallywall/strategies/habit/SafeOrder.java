@@ -26,7 +26,7 @@ final class SafeOrder {
   private int rank;
   private double risk;
   private double used;
-  private double left;
+  private double kept;
 
   /**
    * An order.
@@ -46,13 +46,15 @@ final class SafeOrder {
    * @param judge has judged the 14 tiles
    * @param reader has read the others
    * @param feared fewest exposures on one rack that make a player be feared
-   * @return its kind
+   * @param left which kinds may be named
+   * @return its kind, or -1 where none of those held may be named
    */
-  int next(SeatView view, RackJudge judge, OpponentReader reader, int feared) {
+  int next(
+      SeatView view, RackJudge judge, OpponentReader reader, int feared, RackJudge.KindTest left) {
     use.count(view.table().hands());
     int found = -1;
     for (int kind = 0; kind < Tile.KINDS; kind++) {
-      if (view.held(kind) > 0) {
+      if (view.held(kind) > 0 && left.test(kind)) {
         int rankOfIt = rank(view, reader, kind, feared);
         double riskOfIt = reader.cost(kind, valueWeight, 0, 1);
         double usedOfIt = kind == Tile.JOKER ? 0 : use.of(kind);
@@ -62,7 +64,7 @@ final class SafeOrder {
           rank = rankOfIt;
           risk = riskOfIt;
           used = usedOfIt;
-          left = leftWithout;
+          kept = leftWithout;
         }
       }
     }
@@ -76,7 +78,7 @@ final class SafeOrder {
     if (riskOfIt != risk) {
       return riskOfIt < risk;
     }
-    return usedOfIt != used ? usedOfIt < used : leftWithout > left;
+    return usedOfIt != used ? usedOfIt < used : leftWithout > kept;
   }
 
   private int rank(SeatView view, OpponentReader reader, int kind, int feared) {

@@ -364,6 +364,21 @@ public final class RackJudge {
   }
 
   /**
+   * The best target's line that loses something with one tile more of a kind.
+   *
+   * @param kind a kind that is held
+   * @return its place on the card, or {@link Player#NO_AIM} where no target needs the tile
+   */
+  public int lineThatNeeds(int kind) {
+    for (int at = 0; at < targets; at++) {
+      if (valueWithout(at, kind) < value[at]) {
+        return reach.line(target[at]);
+      }
+    }
+    return Player.NO_AIM;
+  }
+
+  /**
    * Counts one tile of a kind as gone in what follows.
    *
    * @param kind its kind

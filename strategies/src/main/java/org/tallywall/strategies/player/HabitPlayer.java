@@ -1,23 +1,30 @@
 package org.tallywall.strategies.player;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.sheet.Move;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.DefenseHabit;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.JokerHabit;
+import org.tallywall.strategies.habit.Judging;
+import org.tallywall.strategies.habit.Objection;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.habit.PassHabit;
 import org.tallywall.strategies.habit.ReadHabit;
 import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.habit.Weighed;
 import org.tallywall.strategies.habit.WinHabit;
 import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.read.OpponentReader;
@@ -32,8 +39,9 @@ import org.tallywall.strategies.setting.SettingValues;
  * The same view gives the same answer, lapses apart, which are drawn from the stream that comes
  * with the question.
  */
-public final class HabitPlayer implements Player, Defending {
+public final class HabitPlayer implements Player, Defending, Judging {
   private static final int SLACK = 2;
+  private static final int PASSES_NAMED = 6;
 
   private final RackJudge judge;
   private final OpponentReader reader;
@@ -179,5 +187,64 @@ public final class HabitPlayer implements Player, Defending {
   public int aim(SeatView view) {
     judge.look(view, 1, 0);
     return judge.aim();
+  }
+
+  @Override
+  public int handInMind(SeatView view) {
+    judge.look(view, 1, 0);
+    return judge.bestHand();
+  }
+
+  @Override
+  public int lineThatNeeds(SeatView view, int tile) {
+    judge.look(view, SLACK, 0);
+    return judge.lineThatNeeds(tile);
+  }
+
+  @Override
+  public List<Weighed> discards(SeatView view) {
+    judge.look(view, SLACK, 0);
+    boolean reads = !discards.byNeedAlone();
+    Stance stance = Stance.OWN_HAND;
+    if (reads) {
+      reader.look(view);
+      stance = stance(view);
+    }
+    double worth = judge.worth();
+    List<Weighed> all = new ArrayList<>();
+    for (int kind : discards.order(view, judge, reader, stance)) {
+      double kept = worth == 0 ? 1 : judge.worthWithout(kind) / worth;
+      double risk = reads ? risk(kind) : Weighed.UNREAD;
+      all.add(new Weighed(new Move.Discard(kind), kept, risk, Objection.NONE));
+    }
+    return all;
+  }
+
+  private double risk(int kind) {
+    double risk = 0;
+    for (int other = 0; other < Seats.COUNT; other++) {
+      risk += reader.winChance(other, kind);
+    }
+    return risk;
+  }
+
+  @Override
+  public List<Weighed> claims(SeatView view) {
+    boolean up = givenUp(view);
+    List<Weighed> all = new ArrayList<>();
+    all.add(new Weighed(new Move.Nothing(), 1, Weighed.UNREAD, Objection.NONE));
+    for (Weighed claim : claims.weigh(view)) {
+      Objection objection = up ? Objection.GIVEN_UP : claim.objection();
+      all.add(new Weighed(claim.move(), claim.worth(), claim.risk(), objection));
+    }
+    all.sort(
+        Comparator.comparing((Weighed one) -> one.objection() != Objection.NONE)
+            .thenComparing(one -> -one.worth()));
+    return all;
+  }
+
+  @Override
+  public List<Weighed> passes(SeatView view, PassStep step) {
+    return passes.weigh(view, step, PASSES_NAMED);
   }
 }

@@ -11,7 +11,9 @@ import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.Defending;
+import org.tallywall.strategies.habit.Judging;
 import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.habit.Weighed;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 
@@ -26,7 +28,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * none looks better, no more are spent. Passes, exchanges and wins are those of {@code watchful}.
  * The players of the playouts are of one kind, at all four seats; they do not defend.
  */
-public final class RolloutPlayer implements Player, Defending {
+public final class RolloutPlayer implements Player, Defending, Judging {
   private static final Setting<Integer> PLAYOUTS =
       Setting.whole("rollout.playouts")
           .from(4)
@@ -176,5 +178,32 @@ public final class RolloutPlayer implements Player, Defending {
   @Override
   public int aim(SeatView view) {
     return usual.aim(view);
+  }
+
+  @Override
+  public int handInMind(SeatView view) {
+    return usual.handInMind(view);
+  }
+
+  @Override
+  public int lineThatNeeds(SeatView view, int tile) {
+    return usual.lineThatNeeds(view, tile);
+  }
+
+  /** What the usual choice goes by; playouts may prefer another. */
+  @Override
+  public List<Weighed> discards(SeatView view) {
+    return usual.discards(view);
+  }
+
+  /** What the usual choice goes by; playouts may prefer another. */
+  @Override
+  public List<Weighed> claims(SeatView view) {
+    return usual.claims(view);
+  }
+
+  @Override
+  public List<Weighed> passes(SeatView view, PassStep step) {
+    return usual.passes(view, step);
   }
 }

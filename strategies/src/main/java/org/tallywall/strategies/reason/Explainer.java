@@ -13,7 +13,9 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.habit.Defending;
+import org.tallywall.strategies.habit.Judging;
 import org.tallywall.strategies.habit.Stance;
+import org.tallywall.strategies.habit.Weighed;
 import org.tallywall.strategies.read.OpponentReader;
 
 /**
@@ -49,7 +51,7 @@ public final class Explainer {
     if (move instanceof Move.Pass pass) {
       pass(view, pass, aim);
     } else if (move instanceof Move.Nothing) {
-      nothing(view, aim);
+      nothing(view, aim, player);
     } else if (move instanceof Move.Claim claim) {
       claim(view, claim);
     } else if (move instanceof Move.Exchange exchange) {
@@ -59,20 +61,32 @@ public final class Explainer {
     } else {
       toSpare(view, aim);
     }
-    aim(view, aim);
+    aim(view, aim, player);
     return List.copyOf(reasons);
   }
 
-  private void aim(SeatView view, int aim) {
+  /** Comes first. */
+  private void aim(SeatView view, int aim, Player player) {
+    if (aim == Player.NO_AIM) {
+      return;
+    }
     distances.look(view);
-    int away = aim == Player.NO_AIM ? HandMeter.NONE : distances.least(aim);
-    if (aim != Player.NO_AIM && away == HandMeter.NONE && view.offered() >= 0) {
+    Reason.Aim found = handInMind(view, aim, player);
+    if (found == null && view.offered() >= 0) {
       distances.countOffered(view);
-      away = distances.least(aim);
+      found = handInMind(view, aim, player);
     }
-    if (away != HandMeter.NONE) {
-      reasons.add(new Reason.Aim(aim, away));
+    if (found != null) {
+      reasons.add(0, found);
     }
+  }
+
+  /** The hand that the player has in mind, or the nearest of its line; null where all are dead. */
+  private Reason.Aim handInMind(SeatView view, int aim, Player player) {
+    int own = player instanceof Judging judging ? judging.handInMind(view) : -1;
+    Reason.Aim found = own < 0 ? null : distances.aim(own);
+    int nearest = found == null ? distances.nearest(aim) : -1;
+    return nearest < 0 ? found : distances.aim(nearest);
   }
 
   /** The dearest line that the tiles make, a claimed one among them. */
@@ -129,7 +143,7 @@ public final class Explainer {
     }
   }
 
-  private void nothing(SeatView view, int aim) {
+  private void nothing(SeatView view, int aim, Player player) {
     if (aim != Player.NO_AIM && line(view, aim).concealed()) {
       reasons.add(new Reason.Concealed(aim));
     }
@@ -142,10 +156,35 @@ public final class Explainer {
       with = Math.min(with, distances.least());
     }
     if (with != HandMeter.NONE && without != HandMeter.NONE) {
+      boolean nearer = with < without;
       reasons.add(
-          with < without
-              ? new Reason.WouldBring(without, with)
-              : new Reason.NothingNearer(without, with));
+          nearer ? new Reason.WouldBring(without, with) : new Reason.NothingNearer(without, with));
+      if (nearer && player instanceof Judging judging) {
+        leftClaim(view, judging.claims(view));
+      }
+    }
+  }
+
+  /** Why the claim that is worth most was left, of those that the player could think of. */
+  private void leftClaim(SeatView view, List<Weighed> all) {
+    Weighed best = null;
+    for (Weighed one : all) {
+      boolean better = best == null || one.worth() > best.worth();
+      best = one.move() instanceof Move.Claim && better ? one : best;
+    }
+    if (best != null) {
+      Move.Claim claim = (Move.Claim) best.move();
+      distances.look(view);
+      int lines = distances.lines();
+      expose(view, view.offered(), claim.size(), claim.jokers());
+      reasons.add(
+          new Reason.LeftClaim(
+              claim.size(),
+              claim.jokers(),
+              best.objection(),
+              best.worth(),
+              lines,
+              distances.lines()));
     }
   }
 
@@ -197,13 +236,21 @@ public final class Explainer {
               view.wallLeft() / 4,
               OpponentReader.mostExposures(view)));
     }
+    Reason.Rather rather =
+        player instanceof Judging judging ? Deciding.between(view, tile, judging) : null;
+    if (rather != null) {
+      reasons.add(rather);
+    }
     safety(view, tile);
     Reason.Dead dead = distances.dead(tile);
     if (dead != null) {
       reasons.add(dead);
     }
     distances.lay(tile);
-    went(before, distances.least());
+    int after = distances.least();
+    if (rather == null || after != before) {
+      went(before, after);
+    }
   }
 
   private void safety(SeatView view, int tile) {

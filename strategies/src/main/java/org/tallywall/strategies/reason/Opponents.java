@@ -1,5 +1,6 @@
 package org.tallywall.strategies.reason;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
@@ -17,13 +18,29 @@ final class Opponents {
   private final Rack nothing = new Rack();
   private final int[] obtainable = new int[Tile.KINDS];
 
-  /** Adds whether a tile is one of hers, for every player who shows two exposures or more. */
+  /**
+   * Adds whether a tile is one of hers, for every player who shows two exposures or more; in short
+   * where nobody who shows any can want it.
+   */
   void explain(SeatView view, int tile, List<Reason> into) {
-    for (int other = 0; other < Seats.COUNT; other++) {
-      boolean feared = view.exposures(other).size() >= FEARED && !view.dead(other);
-      if (other != view.seat() && feared && tile < Tile.NATURALS) {
-        into.add(hers(view, other, tile));
+    List<Reason> feared = new ArrayList<>();
+    int showing = 0;
+    int wanting = 0;
+    for (int other = 0; other < Seats.COUNT && tile < Tile.NATURALS; other++) {
+      int shown = view.exposures(other).size();
+      if (other != view.seat() && shown > 0 && !view.dead(other)) {
+        Reason reason = hers(view, other, tile);
+        showing++;
+        wanting += reason instanceof Reason.HerTile ? 1 : 0;
+        if (shown >= FEARED) {
+          feared.add(reason);
+        }
       }
+    }
+    if (showing > 0 && wanting == 0) {
+      into.add(new Reason.NobodyWants(showing));
+    } else {
+      into.addAll(feared);
     }
   }
 

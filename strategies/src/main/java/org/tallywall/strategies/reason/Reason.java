@@ -1,5 +1,7 @@
 package org.tallywall.strategies.reason;
 
+import java.util.List;
+import org.tallywall.strategies.habit.Objection;
 import org.tallywall.strategies.habit.Stance;
 
 /**
@@ -11,10 +13,97 @@ public sealed interface Reason {
    * What the player heads for.
    *
    * @param line the line
-   * @param away how far its nearest hand is from the tiles as they are, 0 to 14; what is held of it
-   *     is 14 less that
+   * @param hand the hand of it that the player has in mind, its place among all of the card
+   * @param away how far that hand is from the tiles as they are, 0 to 14; what is held of it is 14
+   *     less that
+   * @param missing the kinds of tiles that the hand is missing, those among them that a joker on
+   *     the rack fills; a joker where no natural is left for it
+   * @param filled how many of them jokers on the rack fill
    */
-  record Aim(int line, int away) implements Reason {}
+  record Aim(int line, int hand, int away, List<Integer> missing, int filled) implements Reason {
+    /**
+     * Copies the list.
+     *
+     * @param line the line
+     * @param hand the hand
+     * @param away how far it is
+     * @param missing what it is missing
+     * @param filled how many of them jokers fill
+     */
+    public Aim {
+      missing = List.copyOf(missing);
+    }
+  }
+
+  /**
+   * Why a tile goes rather than the next that the player would throw.
+   *
+   * @param tile the tile that goes
+   * @param other the next one
+   * @param cause what decided
+   */
+  record Rather(int tile, int other, Cause cause) implements Reason {}
+
+  /** What decides between two tiles. */
+  sealed interface Cause {
+    /**
+     * A line in mind needs the other tile, and none the one that goes.
+     *
+     * @param line the line; of several the one that counts most
+     */
+    record Needed(int line) implements Cause {}
+
+    /**
+     * Both are needed, but the player judges that more is left without the one that goes.
+     *
+     * @param kept the share of the rack's worth that is left without it, 0 to 1
+     * @param otherKept the same without the other
+     */
+    record KeepsMore(double kept, double otherKept) implements Cause {}
+
+    /**
+     * The one that goes is less likely to be won on, by the player's judgment.
+     *
+     * @param risk the chance that somebody wins on it, 0 to 1
+     * @param otherRisk the same of the other
+     */
+    record Safer(double risk, double otherRisk) implements Cause {}
+
+    /**
+     * No hand in mind needs either, and of the one that goes more lie face up.
+     *
+     * @param faceUp how many of it lie face up
+     * @param otherFaceUp how many of the other
+     */
+    record MoreOut(int faceUp, int otherFaceUp) implements Cause {}
+
+    /** No hand in mind needs either; one had to be first. */
+    record Either() implements Cause {}
+
+    /** Something that this judgment does not show: one of the player's habits, or a trial. */
+    record Otherwise() implements Cause {}
+  }
+
+  /**
+   * Nobody who shows an exposure can want the tile.
+   *
+   * @param showing how many other players show one, 1 to 3
+   */
+  record NobodyWants(int showing) implements Reason {}
+
+  /**
+   * A claim that would have brought a hand nearer was left, and why.
+   *
+   * @param size tiles of the exposure
+   * @param jokers jokers in it
+   * @param objection why it was left; {@link Objection#NONE} where it was overlooked
+   * @param times how many times as much the rack would be worth with it, by the player's judgment
+   * @param lines how many lines can still be made as it is
+   * @param linesLeft how many could be made with it
+   */
+  record LeftClaim(
+      int size, int jokers, Objection objection, double times, int lines, int linesLeft)
+      implements Reason {}
 
   /**
    * The tiles make a hand.

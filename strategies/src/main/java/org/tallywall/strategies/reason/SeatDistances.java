@@ -1,6 +1,10 @@
 package org.tallywall.strategies.reason;
 
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.hand.Lack;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
@@ -74,6 +78,60 @@ final class SeatDistances {
       }
     }
     return least;
+  }
+
+  /** How many lines have a hand that can still be made. */
+  int lines() {
+    begin();
+    int lines = 0;
+    int last = -1;
+    for (int hand = 0; hand < reach.size(); hand++) {
+      if (reach.line(hand) != last && !meter.dead(reach, hand)) {
+        last = reach.line(hand);
+        lines++;
+      }
+    }
+    return lines;
+  }
+
+  /** The nearest living hand of a line, by its place among all of the card, or -1. */
+  int nearest(int line) {
+    int least = least(line);
+    for (int hand = 0; hand < reach.size() && least < HandMeter.NONE; hand++) {
+      if (reach.line(hand) == line
+          && meter.away(reach, hand) == least
+          && !meter.dead(reach, hand)) {
+        return reach.index(hand);
+      }
+    }
+    return -1;
+  }
+
+  /** What a hand is missing; null where the exposures rule it out or it is dead. */
+  Reason.Aim aim(int index) {
+    begin();
+    for (int hand = 0; hand < reach.size(); hand++) {
+      if (reach.index(hand) == index && !meter.dead(reach, hand)) {
+        Lack lack = new Lack();
+        meter.lack(reach, hand, lack);
+        int line = reach.line(hand);
+        boolean jokers = reach.hands().line(line).terms().jokers();
+        int filled = jokers ? Math.min(rack.jokers(), lack.opens()) : 0;
+        return new Reason.Aim(line, index, meter.away(reach, hand), missing(lack), filled);
+      }
+    }
+    return null;
+  }
+
+  private static List<Integer> missing(Lack lack) {
+    List<Integer> missing = new ArrayList<>();
+    for (int at = 0; at < lack.kinds(); at++) {
+      int copies = lack.natural(at) + lack.open(at);
+      missing.addAll(Collections.nCopies(copies, lack.kind(at)));
+    }
+    missing.addAll(
+        Collections.nCopies(lack.naturals() + lack.opens() - missing.size(), Tile.JOKER));
+    return missing;
   }
 
   private void begin() {

@@ -122,6 +122,37 @@ final class PlainFacts {
     return -1;
   }
 
+  /** What a hand is missing, tile by tile; jokers for what is in no set of tiles. */
+  List<Integer> missing(int hand) {
+    List<Integer> missing = new ArrayList<>();
+    int over = 0;
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      int rest = rest(hand, kind, own);
+      int there = Math.min(rest, usual(kind));
+      over += rest - there;
+      for (int copy = held[kind]; copy < there; copy++) {
+        missing.add(kind);
+      }
+    }
+    for (int joker = 0; joker < over; joker++) {
+      missing.add(Tile.JOKER);
+    }
+    return missing;
+  }
+
+  private static int usual(int kind) {
+    return kind == Tile.FLOWER ? 8 : 4;
+  }
+
+  /** How many lines have a hand that can still be made. */
+  int lines() {
+    int lines = 0;
+    for (int line = 0; line < hands.lines(); line++) {
+      lines += least(line) < NONE ? 1 : 0;
+    }
+    return lines;
+  }
+
   private int jokersWanted(int hand, List<Exposure> exposures, int[] can) {
     int wanted = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {

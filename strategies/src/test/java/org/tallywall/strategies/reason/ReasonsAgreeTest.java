@@ -22,6 +22,7 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.TestTable;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.habit.Judging;
 
 /** Every number in a reason is the one that the view gives, on 10,000 decisions of games. */
 class ReasonsAgreeTest {
@@ -58,13 +59,11 @@ class ReasonsAgreeTest {
   private static boolean agrees(
       SeatView view, Move move, Reason reason, Player player, PlainFacts before, PlainFacts after) {
     if (reason instanceof Reason.Aim aim) {
-      int away = before.least(aim.line());
-      if (away == PlainFacts.NONE && view.offered() >= 0) {
-        PlainFacts offered = new PlainFacts(view);
-        offered.out[view.offered()]--;
-        away = offered.least(aim.line());
-      }
-      return aim.line() == player.aim(view) && aim.away() == away;
+      return aim.line() == player.aim(view) && agreesWithHand(view, aim, player);
+    } else if (reason instanceof Reason.Rather rather) {
+      return new PlainJudgment(view, player).agrees(rather, (Move.Discard) move);
+    } else if (reason instanceof Reason.LeftClaim left) {
+      return agrees(view, left, before, player);
     } else if (reason instanceof Reason.Complete complete) {
       Line line = view.table().hands().line(complete.line());
       PlainFacts whole = new PlainFacts(view);
@@ -102,6 +101,42 @@ class ReasonsAgreeTest {
     return agreesInPlay(view, move, reason, before, after);
   }
 
+  /** The hand in mind can be made, and is missing what is said. */
+  private static boolean agreesWithHand(SeatView view, Reason.Aim aim, Player player) {
+    PlainFacts facts = new PlainFacts(view);
+    if (facts.dead(aim.hand())) {
+      facts.out[view.offered()]--;
+    }
+    boolean nearest = facts.away(aim.hand()) == facts.least(aim.line());
+    boolean own =
+        player instanceof Judging judging && judging.handInMind(view) == aim.hand() || nearest;
+    List<Integer> missing = facts.missing(aim.hand());
+    return own
+        && !facts.dead(aim.hand())
+        && facts.possible(aim.hand(), facts.own)
+        && view.table().hands().lineOf(aim.hand()) == aim.line()
+        && aim.away() == facts.away(aim.hand())
+        && aim.missing().equals(missing)
+        && aim.away() == missing.size() - aim.filled()
+        && aim.filled() <= facts.held[Tile.JOKER];
+  }
+
+  /** The lines as they are and as the claim leaves them, and a claim that was there. */
+  private static boolean agrees(
+      SeatView view, Reason.LeftClaim left, PlainFacts before, Player player) {
+    PlainFacts with = new PlainFacts(view);
+    claim(with, view, left.size(), left.jokers());
+    return left.lines() == before.lines()
+        && left.linesLeft() == with.lines()
+        && ((Judging) player)
+            .claims(view).stream()
+                .anyMatch(
+                    one ->
+                        one.move().equals(new Move.Claim(left.size(), left.jokers()))
+                            && one.worth() == left.times()
+                            && one.objection() == left.objection());
+  }
+
   private static boolean agreesInPlay(
       SeatView view, Move move, Reason reason, PlainFacts before, PlainFacts after) {
     if (reason instanceof Reason.JokersKept kept) {
@@ -132,6 +167,8 @@ class ReasonsAgreeTest {
       return before
           .left(view.exposures(hers.seat()), tile)
           .equals(new PlainFacts.Left(hers.lines(), false));
+    } else if (reason instanceof Reason.NobodyWants nobody) {
+      return nobody.showing() == agreesThatNobodyWants(view, tile, before);
     } else if (reason instanceof Reason.LastOfItsKind last) {
       int copies = view.table().rules().tiles().copies(tile);
       return last.faceUp() == view.faceUp(tile) && last.faceUp() == copies - 1;
@@ -139,6 +176,20 @@ class ReasonsAgreeTest {
     return reason instanceof Reason.JustWentRound round
         && round.tile() == tile
         && view.discardTile(view.discards() - 1) == tile;
+  }
+
+  /** How many show an exposure and cannot want a tile; -1 where somebody can. */
+  private static int agreesThatNobodyWants(SeatView view, int tile, PlainFacts before) {
+    int showing = 0;
+    for (int seat = 0; seat < 4; seat++) {
+      if (seat != view.seat() && !view.exposures(seat).isEmpty() && !view.dead(seat)) {
+        showing++;
+        if (before.left(view.exposures(seat), tile).wanted()) {
+          return -1;
+        }
+      }
+    }
+    return showing;
   }
 
   /** Some hand of the line wants the tile thrown, looks as near as any and lacks that kind. */
@@ -216,6 +267,31 @@ class ReasonsAgreeTest {
             java.util.Arrays.stream(Reason.class.getPermittedSubclasses())
                 .map(Class::getSimpleName)
                 .toList());
+  }
+
+  /** Each cause of a choice between two tiles comes up in these games. */
+  @Test
+  void everyCauseOfAChoiceBetweenTwoTiles_comesUp() {
+    TableSetup setup = new TableSetup(TestTable.HANDS, TableRules.STANDARD);
+    Map<String, Integer> causes = new TreeMap<>();
+    for (int deal = 0; deal < 12; deal++) {
+      List<Player> players = new ArrayList<>();
+      for (String id : List.of("watchful", "reckoner", "watchful", "reckoner")) {
+        players.add(
+            new ExplainedPlayer(
+                Catalog.standard().type(id).orElseThrow().maker().get(),
+                (view, move, reasons) ->
+                    reasons.stream()
+                        .filter(Reason.Rather.class::isInstance)
+                        .map(one -> ((Reason.Rather) one).cause().getClass().getSimpleName())
+                        .forEach(cause -> causes.merge(cause, 1, Integer::sum))));
+      }
+      new Game(setup, players, new GameListener() {})
+          .play(Deal.of(TestTable.SEED, deal, setup.rules().tiles()));
+    }
+    causes.remove("Otherwise");
+    assertThat(causes.keySet())
+        .containsExactly("Either", "KeepsMore", "MoreOut", "Needed", "Safer");
   }
 
   @ParameterizedTest
