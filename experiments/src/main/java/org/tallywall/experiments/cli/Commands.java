@@ -7,8 +7,9 @@ final class Commands {
   private Commands() {}
 
   static CommandLine all(Console console) {
-    CommandLine root = new CommandLine(new RootCommand());
+    CommandLine root = new CommandLine(new RootCommand(console));
     root.addSubcommand(card(console));
+    root.addSubcommand(study(console));
     root.addSubcommand(new RunCommand(console));
     root.addSubcommand(new ReportCommand(console));
     root.addSubcommand(new VerifyCommand(console));
@@ -17,6 +18,8 @@ final class Commands {
     root.addSubcommand(new PlayersCommand(console));
     root.addSubcommand(new RackCommand(console));
     root.addSubcommand(new AskCommand(console));
+    root.addSubcommand(new CompletionCommand(console));
+    root.addSubcommand(new HelpCommand(console));
     return root;
   }
 
@@ -28,5 +31,12 @@ final class Commands {
     card.addSubcommand(new CardCompareCommand(console));
     card.addSubcommand(new CardInventCommand(console));
     return card;
+  }
+
+  private static CommandLine study(Console console) {
+    CommandLine study = new CommandLine(new StudyCommand());
+    study.addSubcommand(new StudyNewCommand(console));
+    study.addSubcommand(new StudyListCommand(console));
+    return study;
   }
 }

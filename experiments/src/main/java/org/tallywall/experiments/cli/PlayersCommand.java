@@ -1,27 +1,55 @@
 package org.tallywall.experiments.cli;
 
-import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
+import org.tallywall.core.text.Nearest;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.guide.FoundSetting;
+import org.tallywall.experiments.guide.SettingGroup;
 import org.tallywall.experiments.words.Words;
+import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
 import org.tallywall.strategies.jar.JarTrust;
 import org.tallywall.strategies.setting.Setting;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
-/** Lists the players that a study can name. */
+/** Lists the players that a study can name, and their settings. */
 @Command(
     name = "players",
-    description = "Lists the players that a study can name, with their settings.")
+    description = "Lists the players that a study can name, and what you can set about them.",
+    footer = {
+      "Examples:",
+      "  tallywall players                     all players, a line or two each",
+      "  tallywall players watchful            one player with its settings",
+      "  tallywall players watchful passes     only its settings for the Charleston",
+      "  tallywall players --find pair         settings that have to do with pairs"
+    })
 final class PlayersCommand implements Callable<Integer> {
   private final Console console;
 
   @Parameters(
+      index = "0",
       arity = "0..1",
       paramLabel = "NAME",
-      description = "One player only; all of them unless given.")
+      description = "One player, with its settings.")
   private String name;
+
+  @Parameters(
+      index = "1",
+      arity = "0..1",
+      paramLabel = "GROUP",
+      description = "Only these settings: aim, passes, claims, defense.hold-back …")
+  private String group;
+
+  @Option(
+      names = "--find",
+      paramLabel = "WORD",
+      description = "Looks for settings that have this word in their name or meaning.")
+  private String wanted;
 
   @Mixin private Roster roster;
 
@@ -31,41 +59,76 @@ final class PlayersCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    if (name == null) {
-      roster.catalog(JarTrust.ALL).types().forEach(this::print);
+    Catalog catalog = roster.catalog(JarTrust.ALL);
+    PlayerListing listing = new PlayerListing(console);
+    if (wanted != null) {
+      find(listing, name == null ? catalog.types() : List.of(player(catalog)));
+    } else if (name != null) {
+      PlayerType player = player(catalog);
+      listing.details(player, group == null ? player.settings() : below(player));
     } else {
-      print(roster.catalog(JarTrust.ALL).find(name));
+      listing.overview(catalog.types());
+      console.say("");
+      console.say("tallywall players NAME shows a player's settings,");
+      console.say("tallywall players --find WORD looks through the settings of all.");
     }
     return Program.DONE;
   }
 
-  private void print(PlayerType type) {
-    console.say(type.id() + (type.seesEverything() ? "   ! SEES ALL TILES" : ""));
-    wrap("    ", type.description());
-    if (type.seesEverything()) {
-      wrap(
-          "    ",
-          "may sit at a \"table\" or in a \"round-robin\" only; results mark it as one that sees"
-              + " all tiles");
+  private void find(PlayerListing listing, List<PlayerType> players) {
+    if (group != null) {
+      throw new WrongInputException("leave the group out, or --find; not both");
+    } else if (wanted.isBlank()) {
+      throw new WrongInputException("--find needs a word, as in --find pair");
     }
-    type.origin().ifPresent(jar -> wrap("    ", "from the jar " + jar.file()));
-    if (type.settings().isEmpty()) {
-      console.say("    no settings");
+    List<FoundSetting> found = FoundSetting.find(wanted, players);
+    if (found.isEmpty()) {
+      throw new WrongInputException(
+          "no setting has %s in its name or meaning; try a shorter word"
+              .formatted(Words.quoted(wanted)));
     }
-    for (Setting<?> setting : type.settings()) {
-      console.say(
-          "    %s (%s; usually %s)".formatted(setting.name(), setting.range(), usual(setting)));
-      wrap("        ", setting.meaning());
-    }
+    listing.found(found);
   }
 
-  private static String usual(Setting<?> setting) {
-    return setting.standard() instanceof BigDecimal number
-        ? number.toPlainString()
-        : String.valueOf(setting.standard());
+  /** The player named; a word that is rather a setting is answered with the way to look it up. */
+  private PlayerType player(Catalog catalog) {
+    List<String> ids = catalog.types().stream().map(PlayerType::id).toList();
+    if (name.matches("[A-Za-z0-9.-]+") && !ids.contains(name)) {
+      List<String> known = new ArrayList<>(ids);
+      for (PlayerType type : catalog.types()) {
+        for (Setting<?> setting : type.settings()) {
+          known.add(setting.name());
+          known.add(setting.name().substring(setting.name().lastIndexOf('.') + 1));
+        }
+      }
+      String nearest = Nearest.of(name, known);
+      if (!ids.contains(nearest)) {
+        throw new WrongInputException(
+            "there is no player %s; for settings like %s, try: tallywall players --find %s"
+                .formatted(Words.quoted(name), Words.quoted(nearest), nearest));
+      }
+    }
+    return catalog.find(name);
   }
 
-  private void wrap(String indent, String text) {
-    Words.wrapped(text, indent, console.width()).forEach(console::say);
+  private List<Setting<?>> below(PlayerType player) {
+    List<Setting<?>> below = SettingGroup.below(player.settings(), group);
+    if (below.isEmpty()) {
+      List<String> known = SettingGroup.prefixes(player.settings());
+      throw new WrongInputException(
+          known.isEmpty()
+              ? player.id() + " has no settings"
+              : "%s has no settings under %s; did you mean %s? (groups: %s)"
+                  .formatted(
+                      player.id(),
+                      Words.quoted(group),
+                      Words.quoted(Nearest.of(group, known)),
+                      String.join(
+                          ", ",
+                          SettingGroup.of(player.settings()).stream()
+                              .map(SettingGroup::name)
+                              .toList())));
+    }
+    return below;
   }
 }

@@ -96,8 +96,8 @@ final class Program {
   }
 
   private static String unexpected() {
-    return "tallywall: the program met a fault of its own; please report it with what"
-        + " the same command prints when --debug is added";
+    return "tallywall: internal error; please report it together with the output of the same"
+        + " command plus --debug";
   }
 
   private int report(Throwable error, String message, int code, boolean debug) {

@@ -1,5 +1,7 @@
 package org.tallywall.experiments.cli;
 
+import java.io.File;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -9,6 +11,7 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.rack.NearestLines;
 import org.tallywall.experiments.rack.RackFile;
 import org.tallywall.experiments.rack.RackQuestion;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.csv.CsvWriter;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -62,6 +65,12 @@ final class RackCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (tiles != null && !Files.exists(card) && new File(tiles).isFile()) {
+      throw new WrongInputException(
+          "the card comes first; try: tallywall rack %s %s"
+              .formatted(Words.typed(tiles), Words.typed(card.toString())));
+    }
+    MixedUp.wantsCard(card);
     List<RackQuestion> questions = questions();
     NearestLines nearest = new NearestLines(CardFile.read(card).orThrow());
     if (csv) {

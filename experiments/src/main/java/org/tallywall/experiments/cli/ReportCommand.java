@@ -76,6 +76,7 @@ final class ReportCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    folders = folders.stream().map(ReportCommand::folder).toList();
     if (folders.size() > 1) {
       return pack();
     }
@@ -122,6 +123,14 @@ final class ReportCommand implements Callable<Integer> {
             ? "Nothing was made in " + folder + ": the run kept no games (\"records\" in its study)"
             : "Made in %s: %s".formatted(folder, String.join(", ", made)));
     return Program.DONE;
+  }
+
+  /** The folder in which a paper or table lies stands for the results that it was made of. */
+  private static Path folder(Path named) {
+    Path parent = named.toAbsolutePath().normalize().getParent();
+    boolean inside =
+        Files.isRegularFile(named) && Files.isRegularFile(parent.resolve(ResultNames.MANIFEST));
+    return inside ? named.resolveSibling("") : named;
   }
 
   /** A run that kept no games has none to be shown. */

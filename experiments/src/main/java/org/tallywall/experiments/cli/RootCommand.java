@@ -1,22 +1,21 @@
 package org.tallywall.experiments.cli;
 
-import picocli.CommandLine;
+import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine.Spec;
 
-/** The program without a command: it says which there are. */
+/** The program without a command: it says what to do first. */
 @Command(
     name = "tallywall",
     description =
         "Plays American mahjong on your own card in many thousands of seeded games and counts"
             + " what happened.",
     versionProvider = Version.class,
+    footer = "tallywall help COMMAND shows the help of a command.",
     synopsisSubcommandLabel = "COMMAND")
-final class RootCommand implements Runnable {
-  @Spec private CommandSpec spec;
+final class RootCommand implements Callable<Integer> {
+  private final Console console;
 
   @Option(
       names = {"-h", "--help"},
@@ -34,12 +33,16 @@ final class RootCommand implements Runnable {
   @Option(
       names = "--debug",
       scope = ScopeType.INHERIT,
-      description = "With an error, shows where in the program it arose.")
+      description = "With an error, shows where in the program it happened.")
   private boolean debug;
 
+  RootCommand(Console console) {
+    this.console = console;
+  }
+
   @Override
-  public void run() {
-    throw new CommandLine.ParameterException(
-        spec.commandLine(), "name a command: " + String.join(", ", spec.subcommands().keySet()));
+  public Integer call() {
+    Welcome.print(console);
+    return Program.DONE;
   }
 }

@@ -57,7 +57,7 @@ final class RunCommand implements Callable<Integer> {
       description = "Plays by the switches in this file instead of the study's own.")
   private Path rules;
 
-  @Option(names = "--deals", paramLabel = "NUMBER", description = "Plays so many deals.")
+  @Option(names = "--deals", paramLabel = "NUMBER", description = "Plays this many deals.")
   private Long deals;
 
   @Option(names = "--seed", paramLabel = "NUMBER", description = "Takes another seed.")
@@ -107,6 +107,7 @@ final class RunCommand implements Callable<Integer> {
           "--deals is 1 to " + Words.grouped(Extent.MOST_DEALS) + ", not " + Words.grouped(deals));
     }
     OnExisting policy = policy();
+    MixedUp.wantsStudy(study);
     Changes changes =
         new Changes(
             Optional.ofNullable(card),
