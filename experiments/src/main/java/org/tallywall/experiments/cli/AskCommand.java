@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import org.tallywall.core.card.CardFile;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.IllegalMoveException;
 import org.tallywall.core.play.SeesOpenTable;
@@ -53,7 +52,7 @@ import picocli.CommandLine.Parameters;
       "With \"expect\" and \"never\" lines the command ends with 1 where they do not hold for every"
           + " seed.",
       "Scenes to try: scenes/heron-reach, with its card beside them, and scenes/saltmarsh-quay for"
-          + " the card of the demo."
+          + " the card of the demo, cards/saltmarsh-quay.json."
     })
 final class AskCommand implements Callable<Integer> {
   private static final SeatNames SEATS =
@@ -66,27 +65,35 @@ final class AskCommand implements Callable<Integer> {
   private ReasonWords words;
   private JudgmentWords judgment;
 
-  @Parameters(arity = "1..*", paramLabel = "SHEET", description = "The position's file.")
+  @Parameters(
+      arity = "1..*",
+      paramLabel = "SHEET",
+      description = "The position's file; - reads it from standard input.")
   private List<Path> sheets;
 
-  @Option(names = "--card", paramLabel = "FILE", required = true, description = "The card file.")
+  @Option(
+      names = "--card",
+      paramLabel = "FILE",
+      description = "The card file; card.json beside the position unless given.")
   private Path card;
 
   @Option(
       names = "--player",
       paramLabel = "NAME",
-      required = true,
-      description = "Who is asked: a player's name, or a .json file as a study would write it.")
+      defaultValue = "watchful",
+      description =
+          "Who is asked: a player's name, or a .json file as a study would write it;"
+              + " ${DEFAULT-VALUE} unless given.")
   private String player;
 
   @Option(
       names = "--seeds",
       paramLabel = "NUMBER",
       defaultValue = "20",
-      description = "With how many seeds the question is put; usually ${DEFAULT-VALUE}.")
+      description = "With how many seeds the question is put; ${DEFAULT-VALUE} unless given.")
   private int seeds;
 
-  @Option(names = "--rules", paramLabel = "FILE", description = "A file of switches.")
+  @Option(names = "--rules", paramLabel = "FILE", description = "A file of table rules.")
   private Path rules;
 
   @Mixin private Roster roster;
@@ -102,8 +109,9 @@ final class AskCommand implements Callable<Integer> {
     if (seeds < 1 || seeds > 10_000) {
       throw new WrongInputException("--seeds takes a number from 1 to 10,000, not " + seeds);
     }
+    SheetFiles files = new SheetFiles(sheets, card, console.in());
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
-    TableSetup setup = new TableSetup(new ConcreteHands(CardFile.read(card).orThrow()), table);
+    TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
     PlayerSpec spec =
         PlayerWord.read(
             player,
@@ -115,8 +123,7 @@ final class AskCommand implements Callable<Integer> {
           "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"
               .formatted(spec.type().id()));
     }
-    List<PositionSheet> read =
-        sheets.stream().map(sheet -> PositionSheet.read(sheet, setup)).toList();
+    List<PositionSheet> read = files.read(setup);
     words = new ReasonWords(setup.hands().card(), SEATS, new TypedTiles());
     judgment = new JudgmentWords(new TypedTiles(), line -> setup.hands().line(line).id());
     int right = 0;

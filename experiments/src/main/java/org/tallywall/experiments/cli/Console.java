@@ -1,13 +1,17 @@
 package org.tallywall.experiments.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.experiments.error.FailedException;
 
-/** Where the program writes: results to standard output, everything else to standard error. */
+/**
+ * Where the program writes, results to standard output and everything else to standard error, and
+ * from where it reads what is typed or sent to it.
+ */
 final class Console {
   private static final int USUAL_WIDTH = 100;
   private static final int LONGEST_MESSAGE = 10_000;
@@ -22,6 +26,7 @@ final class Console {
   private final boolean terminal;
   private final boolean progress;
   private final Interrupts interrupts;
+  private final InputStream in;
 
   /**
    * A console.
@@ -32,7 +37,7 @@ final class Console {
    * @param terminal whether a person watches, so that a line may be written over
    */
   Console(OutputStream out, OutputStream err, int width, boolean terminal) {
-    this(out, err, width, terminal, true, new Interrupts(() -> {}));
+    this(out, err, width, terminal, true, new Interrupts(() -> {}), InputStream.nullInputStream());
   }
 
   private Console(
@@ -41,8 +46,10 @@ final class Console {
       int width,
       boolean terminal,
       boolean progress,
-      Interrupts interrupts) {
+      Interrupts interrupts,
+      InputStream in) {
     this.interrupts = interrupts;
+    this.in = in;
     this.results = new PlainWriter(out);
     this.out = new PrintWriter(results);
     this.messages = new PlainWriter(err);
@@ -56,7 +63,12 @@ final class Console {
    * A console on which nothing depends on how long a run takes: it says only what is to be said.
    */
   static Console withoutProgress(OutputStream out, OutputStream err, int width) {
-    return new Console(out, err, width, false, false, new Interrupts(() -> {}));
+    return withoutProgress(InputStream.nullInputStream(), out, err, width);
+  }
+
+  /** Such a console to which something is sent. */
+  static Console withoutProgress(InputStream in, OutputStream out, OutputStream err, int width) {
+    return new Console(out, err, width, false, false, new Interrupts(() -> {}), in);
   }
 
   /** The console of this process. */
@@ -67,7 +79,8 @@ final class Console {
         width(environment.get("COLUMNS")),
         isTerminal(),
         true,
-        new Interrupts(() -> Runtime.getRuntime().halt(Program.STOPPED)));
+        new Interrupts(() -> Runtime.getRuntime().halt(Program.STOPPED)),
+        System.in);
   }
 
   private static int width(String columns) {
@@ -96,6 +109,11 @@ final class Console {
 
   PrintWriter err() {
     return err;
+  }
+
+  /** Standard input. */
+  InputStream in() {
+    return in;
   }
 
   int width() {

@@ -1,6 +1,8 @@
 package org.tallywall.experiments.cli;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.experiments.guide.FoundSetting;
 import org.tallywall.experiments.guide.SettingGroup;
@@ -57,13 +59,20 @@ final class PlayerListing {
 
   /** Settings that were looked for. */
   void found(List<FoundSetting> settings) {
-    for (FoundSetting found : settings) {
-      print(found.setting(), found.usual());
-      wrap(
-          INDENT + INDENT,
-          "settings of: "
-              + found.players().stream().map(PlayerType::id).collect(Collectors.joining(", ")));
-    }
+    Map<String, List<FoundSetting>> byOwners =
+        settings.stream()
+            .collect(
+                Collectors.groupingBy(
+                    PlayerListing::owners, LinkedHashMap::new, Collectors.toList()));
+    byOwners.forEach(
+        (owners, found) -> {
+          wrap("", owners + ":");
+          found.forEach(one -> print(one.setting(), one.usual()));
+        });
+  }
+
+  private static String owners(FoundSetting found) {
+    return found.players().stream().map(PlayerType::id).collect(Collectors.joining(", "));
   }
 
   private void print(Setting<?> setting, String usual) {

@@ -94,6 +94,11 @@ final class PlayersCommand implements Callable<Integer> {
   private PlayerType player(Catalog catalog) {
     List<String> ids = catalog.types().stream().map(PlayerType::id).toList();
     if (name.matches("[A-Za-z0-9.-]+") && !ids.contains(name)) {
+      if (!FoundSetting.find(name, catalog.types()).isEmpty()) {
+        throw new WrongInputException(
+            "there is no player %s, but there are settings for it; try: tallywall players --find %s"
+                .formatted(Words.quoted(name), name));
+      }
       List<String> known = new ArrayList<>(ids);
       for (PlayerType type : catalog.types()) {
         for (Setting<?> setting : type.settings()) {
@@ -104,7 +109,7 @@ final class PlayersCommand implements Callable<Integer> {
       String nearest = Nearest.of(name, known);
       if (!ids.contains(nearest)) {
         throw new WrongInputException(
-            "there is no player %s; for settings like %s, try: tallywall players --find %s"
+            "there is no player %s; did you mean the setting %s? Try: tallywall players --find %s"
                 .formatted(Words.quoted(name), Words.quoted(nearest), nearest));
       }
     }
