@@ -70,6 +70,7 @@ class PackageOrderTest {
                   "design.roundrobin",
                   "design.branch",
                   "studies",
+                  "guide",
                   "invent",
                   "store",
                   "ask",
