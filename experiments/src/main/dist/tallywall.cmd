@@ -1,11 +1,14 @@
 @echo off
-rem Starts Tallywall with the Java runtime of this machine.
-rem   JAVA_HOME            the Java to use; otherwise the java on the PATH
+rem Starts Tallywall with the Java runtime that came with it, or else with that of this machine.
+rem   JAVA_HOME            the Java to use where none came with it; otherwise the java on the PATH
 rem   TALLYWALL_JAVA_OPTS  more options for Java, for example -Xmx512m
 setlocal enableextensions disabledelayedexpansion
 
 set "TALLYWALL_JAR=%~dp0lib\tallywall.jar"
 if not exist "%TALLYWALL_JAR%" goto nojar
+
+set "TALLYWALL_JAVA=%~dp0runtime\bin\java.exe"
+if exist "%TALLYWALL_JAVA%" goto start
 
 set "TALLYWALL_JAVA=java"
 if not defined JAVA_HOME goto probe
@@ -16,6 +19,7 @@ if not exist "%TALLYWALL_JAVA%" goto nohome
 "%TALLYWALL_JAVA%" --enable-native-access=ALL-UNNAMED --version >nul 2>nul
 if errorlevel 1 goto nojava
 
+:start
 "%TALLYWALL_JAVA%" -Xlog:disable -XX:+UseParallelGC %TALLYWALL_JAVA_OPTS% -jar "%TALLYWALL_JAR%" %*
 exit /b %ERRORLEVEL%
 

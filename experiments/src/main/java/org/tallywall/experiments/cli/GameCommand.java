@@ -35,8 +35,8 @@ import picocli.CommandLine.Option;
     description = "Plays one deal and tells its course, fit to be read aloud in class.",
     footer = {
       "Name a card, a seed and four players, or a study that says them all:",
-      "  tallywall game --card CARD --seed 7 --deal 3 --players nearest,nearest,nearest,nearest",
-      "  tallywall game --study STUDY --deal 3"
+      "  tallywall game --card my-card.json --seed 7 --deal 3 --players nearest,nearest,nearest,nearest",
+      "  tallywall game --study my-study.json --deal 3"
     })
 final class GameCommand implements Callable<Integer> {
   private final Console console;

@@ -21,7 +21,11 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "rack",
     description = "Lists the lines of a card that are nearest to a rack, and what it still wants.",
-    footer = "Example: tallywall rack my-card.json \"113b 22c 57d NJ\" --exposed \"333cJ\"")
+    footer = {
+      "Examples:",
+      "  tallywall rack my-card.json \"113b 99d S FF RG 257c J\"",
+      "  tallywall rack my-card.json \"113b 99d FF RG\" --exposed \"333cJ\""
+    })
 final class RackCommand implements Callable<Integer> {
   private static final int RACKS_AT_ONCE = 100;
 

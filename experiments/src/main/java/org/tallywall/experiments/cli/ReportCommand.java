@@ -130,7 +130,7 @@ final class ReportCommand implements Callable<Integer> {
     Path parent = named.toAbsolutePath().normalize().getParent();
     boolean inside =
         Files.isRegularFile(named) && Files.isRegularFile(parent.resolve(ResultNames.MANIFEST));
-    return inside ? named.resolveSibling("") : named;
+    return inside ? Path.of("").toAbsolutePath().relativize(parent) : named;
   }
 
   /** A run that kept no games has none to be shown. */

@@ -40,7 +40,7 @@ public enum StudySkeleton {
   BRANCH(
       "branch",
       "When is it right to do one thing, and when the other? One decision, played out both ways.",
-      "Two exposures on one rack: throw what my own hand does not need, or the safest tile?",
+      "Two exposures on one rack: throw what I do not need, or the safest tile?",
       "branch.txt",
       "measures.txt"),
   /** Everybody against everybody. */

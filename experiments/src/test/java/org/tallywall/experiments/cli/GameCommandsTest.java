@@ -183,8 +183,7 @@ class GameCommandsTest {
     Typed typed = Typed.run("players");
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out())
-        .contains("random-legal\n    plays any legal move", "nearest\n    heads");
+    assertThat(typed.out()).contains("random-legal  plays any legal move", "\nnearest       heads");
   }
 
   @Test

@@ -148,7 +148,10 @@ class OwnPlayerTest {
   void pluginsFolder_givesItsPlayersToEveryCommand() throws IOException {
     String plugins = folder.resolve("jars").toString();
     assertThat(Typed.run("players", "--plugins", plugins).out())
-        .contains("open-tiles", "suit-keeper\n    heads for the nearest line")
+        .contains("open-tiles", "suit-keeper   heads for the nearest line")
+        .contains("from the jar");
+    assertThat(Typed.run("players", "suit-keeper", "--plugins", plugins).out())
+        .contains("suit-keeper\n    heads for the nearest line")
         .contains("from the jar " + jar)
         .contains("passes.thin-at-most (a whole number from 0 to 6; usually 4)");
     String card = folder.resolve("small.json").toString();

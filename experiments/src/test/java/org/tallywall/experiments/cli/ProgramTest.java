@@ -50,14 +50,12 @@ class ProgramTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "card"})
+  @ValueSource(strings = {"card", "study"})
   void command_missing_isAskedFor(String words) {
-    Typed typed = words.isEmpty() ? Typed.run() : Typed.run(words);
+    Typed typed = Typed.run(words);
 
     assertThat(typed.code()).isEqualTo(2);
-    assertThat(typed.err())
-        .contains(words.isEmpty() ? "card" : "check")
-        .doesNotContain("Exception");
+    assertThat(typed.err()).startsWith("tallywall: name what to do").doesNotContain("Exception");
   }
 
   @Test

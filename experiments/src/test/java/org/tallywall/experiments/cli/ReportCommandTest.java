@@ -49,6 +49,18 @@ class ReportCommandTest {
   }
 
   @Test
+  void report_namedByAPaper_isMadeInItsFolder() throws IOException {
+    String out = run();
+    Files.delete(Path.of(out, "notes.md"));
+
+    Typed typed = Typed.run("report", Path.of(out, "report.html").toString());
+
+    assertThat(typed.err()).isEmpty();
+    assertThat(typed.code()).isZero();
+    assertThat(Path.of(out, "notes.md")).exists();
+  }
+
+  @Test
   void run_withoutReport_leavesPapersToReport() {
     String out = run("--without-report");
     assertThat(Path.of(out, "report.html")).doesNotExist();

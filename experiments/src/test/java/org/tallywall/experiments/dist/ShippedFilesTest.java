@@ -41,7 +41,7 @@ class ShippedFilesTest {
           "META-INF/MANIFEST\\.MF",
           "META-INF/services/tools\\.jackson\\.(core|databind)\\.[A-Za-z]+",
           "META-INF/[A-Za-z-]*(LICENSE|NOTICE)(\\.txt)?",
-          "org/tallywall/(core|strategies|reports|experiments)/.+\\.(class|css|js)",
+          "org/tallywall/(core|strategies|reports|experiments)/.+\\.(class|css|js|txt)",
           "(com/fasterxml/jackson/annotation|tools/jackson/(core|databind|dataformat/csv))/.+\\.class",
           "(com/github/weisj/jsvg|picocli|org/apache/commons/(math3|rng))/.+\\.class",
           "assets/org/apache/commons/math3/.+");

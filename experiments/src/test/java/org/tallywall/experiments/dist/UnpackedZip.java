@@ -41,9 +41,15 @@ final class UnpackedZip {
 
   /** Unpacks the zip file, keeping its permissions, and makes the machine around it. */
   static UnpackedZip on(Path machine) throws IOException {
+    makeRuntime(machine.resolve("runtime"));
+    return on(machine, zip());
+  }
+
+  /** Unpacks a zip file likewise, on a machine without Java. */
+  static UnpackedZip on(Path machine, Path file) throws IOException {
     Path target = Files.createDirectory(machine.resolve(AWKWARD_NAME));
     try (FileSystem zip =
-        FileSystems.newFileSystem(zip(), Map.of("enablePosixFileAttributes", true))) {
+        FileSystems.newFileSystem(file, Map.of("enablePosixFileAttributes", true))) {
       Path root = zip.getPath("/");
       try (Stream<Path> files = Files.walk(root)) {
         for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
@@ -55,7 +61,6 @@ final class UnpackedZip {
       }
     }
     makeTools(machine);
-    makeRuntime(machine.resolve("runtime"));
     try (Stream<Path> tops = Files.list(target)) {
       return new UnpackedZip(machine, tops.findFirst().orElseThrow());
     }
