@@ -13,6 +13,7 @@ import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.Commentary;
 import org.tallywall.experiments.page.GamePage;
+import org.tallywall.experiments.page.PageFile;
 import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.RecordWriter;
 import org.tallywall.experiments.store.WholeFile;
@@ -29,14 +30,14 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** Plays one deal and tells its course. */
+/** Plays one deal and narrates it, or makes a page of it. */
 @Command(
     name = "game",
-    description = "Plays one deal and tells its course, fit to be read aloud in class.",
+    description = "Plays one deal and narrates it, ready to read aloud in class.",
     footer = {
-      "Name a card, a seed and four players, or a study that says them all:",
+      "Name a card, a seed and four players, or a study that names them:",
       "  tallywall game --card my-card.json --seed 7 --deal 3 --players nearest,nearest,nearest,nearest",
-      "  tallywall game --study my-study.json --deal 3"
+      "  tallywall game --study my-study.json --deal 3 --html deal.html"
     })
 final class GameCommand implements Callable<Integer> {
   private final Console console;
@@ -45,28 +46,30 @@ final class GameCommand implements Callable<Integer> {
 
   @Option(
       names = "--spoken",
-      description = "Names tiles as they are called at the table: five crak, red, soap.")
+      description = "Names tiles the way they are called at the table: five crak, red, soap.")
   private boolean spoken;
 
   @Option(
       names = "--names",
       paramLabel = "A,B,C,D",
-      description = "Names of the players, East first.")
+      description = "What to call the players, East first.")
   private String names;
 
   @Option(
       names = "--record",
       paramLabel = "FILE",
-      description = "Writes the game's record to a new file, .jsonl or .jsonl.gz.")
+      description = "Writes a record of the game to a new file, .jsonl or .jsonl.gz.")
   private Path record;
 
   @Option(
       names = "--html",
       paramLabel = "FILE",
-      description = "Writes the game as a page to be followed step by step, to a new file.")
+      description =
+          "Writes the game as a page to step through in a browser, instead of narrating it;"
+              + " takes the place of an older such page.")
   private Path html;
 
-  @Option(names = "--reasons", description = "Says beside every choice why the player made it.")
+  @Option(names = "--reasons", description = "Gives the reason for each choice of a player.")
   private boolean reasons;
 
   @Mixin private Roster roster;
@@ -81,7 +84,12 @@ final class GameCommand implements Callable<Integer> {
   public Integer call() {
     SeatNames seats = names == null ? SeatNames.FROM_EAST : seats(names);
     refuseExisting(record);
-    refuseExisting(html);
+    if (html != null) {
+      PageFile.refuseOther(html);
+    }
+    if (html != null && record != null && html.toAbsolutePath().equals(record.toAbsolutePath())) {
+      throw new WrongInputException("--record and --html name the same file; name two");
+    }
     Catalog catalog = roster.catalog(words.ofStudy() ? trust.named() : JarTrust.ALL);
     OneGame game = OneGame.of(words, catalog, roster.catalog(trust.named()));
     List<Note> notes = new ArrayList<>();
@@ -91,9 +99,16 @@ final class GameCommand implements Callable<Integer> {
     }
     if (html != null) {
       ConcreteHands hands = new ConcreteHands(game.card());
-      Commentary aims = Rehearsal.of(played, hands, seats, catalog);
-      WholeFile.write(html, GamePage.text(played, hands, seats, aims));
+      Commentary said = Rehearsal.of(played, hands, seats, catalog);
+      PageFile.write(html, GamePage.text(played, hands, seats, said));
+      console.say("Wrote " + html);
+    } else {
+      tell(game, played, seats, notes);
     }
+    return Program.DONE;
+  }
+
+  private void tell(OneGame game, GameRecord played, SeatNames seats, List<Note> notes) {
     console.say(
         "Deal %s, seed %s, %s"
             .formatted(
@@ -103,7 +118,6 @@ final class GameCommand implements Callable<Integer> {
     }
     TileWords tiles = spoken ? new SpokenTiles() : new TypedTiles();
     GameStory.of(played, game.card(), seats, tiles, notes).forEach(this::say);
-    return Program.DONE;
   }
 
   private static void refuseExisting(Path file) {

@@ -73,22 +73,22 @@ record OneGame(
         names = "--players",
         paramLabel = "A,B,C,D",
         description =
-            "Four players, East first: names, or .json files with settings as in a study.")
+            "Four players, East first: names, or .json files with settings, as in a study.")
     private String players;
 
-    @Option(names = "--rules", paramLabel = "FILE", description = "A file of switches.")
+    @Option(names = "--rules", paramLabel = "FILE", description = "A file of table rules.")
     private Path rules;
 
     @Option(
         names = "--study",
         paramLabel = "FILE",
-        description = "Takes card, rules, seed and players from a study.")
+        description = "Take card, rules, seed and players from a study.")
     private Path study;
 
     @Option(
         names = "--arm",
         paramLabel = "NAME",
-        description = "Which way of playing of the study.")
+        description = "Which of the study's ways of playing.")
     private String arm;
 
     @Option(names = "--seat", paramLabel = "NUMBER", description = "Where the studied player sits.")
@@ -110,8 +110,8 @@ record OneGame(
   private static OneGame ofStudy(Words words, Catalog catalog) {
     if (words.card != null || words.rules != null || words.seed != null || words.players != null) {
       throw new WrongInputException(
-          "the study says card, rules, seed and players; leave --card, --rules, --seed and"
-              + " --players out");
+          "the study names the card, rules, seed and players; leave out --card, --rules, --seed"
+              + " and --players");
     }
     Study study = StudyFile.read(words.study, Changes.NONE, catalog);
     StudyGame game = PlayedDesign.of(study).game(words.deal, words.arm, words.seat);
@@ -142,7 +142,7 @@ record OneGame(
     }
     if (!missing.isEmpty()) {
       throw new WrongInputException(
-          String.join(", ", missing) + " missing; or write --study FILE with a study");
+          "missing: " + String.join(", ", missing) + "; or name a study with --study FILE");
     }
     TableRules rules = words.rules == null ? TableRules.STANDARD : RulesFile.read(words.rules);
     Card card = CardFile.read(words.card).orThrow();

@@ -20,9 +20,9 @@ import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.Commentary;
 import org.tallywall.experiments.page.GamePage;
+import org.tallywall.experiments.page.PageFile;
 import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.Manifest;
-import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.results.ResultNames;
@@ -37,7 +37,7 @@ import picocli.CommandLine.Parameters;
     name = "replay",
     description =
         "Plays recorded games again from their walls and checks every event against the rules.",
-    footer = "Ends with 0 where all games agree with the rules, with 1 at the first that does not.")
+    footer = "Exit code: 0 if all games agree with the rules, 1 at the first that does not.")
 final class ReplayCommand implements Callable<Integer> {
   private final Console console;
 
@@ -47,19 +47,21 @@ final class ReplayCommand implements Callable<Integer> {
   @Option(
       names = "--card",
       paramLabel = "FILE",
-      description = "The card; that of the study.json beside the records unless given.")
+      description = "The card; unless given, the one that study.json beside the records names.")
   private Path card;
 
   @Option(
       names = "--html",
       paramLabel = "PAGE",
-      description = "Writes one game as a page to be followed step by step, to a new file.")
+      description =
+          "Writes one game as a page to step through in a browser; takes the place of an older"
+              + " such page.")
   private Path html;
 
   @Option(
       names = "--game",
       paramLabel = "NUMBER",
-      description = "Which game of the file that is, from 0; the first unless given.")
+      description = "Which game of the file --html shows, from 0; the first unless given.")
   private Long number;
 
   @Mixin private Roster roster;
@@ -80,8 +82,8 @@ final class ReplayCommand implements Callable<Integer> {
     if (html == null && number != null) {
       throw new WrongInputException("--game says which game --html shows; write --html PAGE too");
     }
-    if (html != null && Files.exists(html)) {
-      throw new WrongInputException("\"" + html + "\" exists already; name a new file");
+    if (html != null) {
+      PageFile.refuseOther(html);
     }
     ConcreteHands hands =
         new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
@@ -133,7 +135,8 @@ final class ReplayCommand implements Callable<Integer> {
   private void show(GameRecord game, ConcreteHands hands) {
     Catalog catalog = roster.catalog(trust.named());
     Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, catalog);
-    WholeFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
+    PageFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
+    console.say("Wrote " + html);
   }
 
   private long wanted() {

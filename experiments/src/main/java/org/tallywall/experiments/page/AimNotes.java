@@ -69,6 +69,11 @@ final class AimNotes implements GameListener {
     return OptionalInt.empty();
   }
 
+  /** Adds the aim behind a choice, unless the player was asked after the same event. */
+  void heard(int event, int seat, int line) {
+    aims.get(seat).putIfAbsent(event, line);
+  }
+
   @Override
   public boolean wantsAims() {
     return true;

@@ -10,11 +10,12 @@ import org.tallywall.core.tile.Rack;
 import org.tallywall.experiments.rack.LineDistance;
 import org.tallywall.experiments.rack.NearestLines;
 import org.tallywall.experiments.rack.RackQuestion;
+import org.tallywall.experiments.story.LineNames;
 import org.tallywall.experiments.story.TileWords;
 
 /**
  * Says what a rack is after: the line that its player aims at, or else the nearest one; how far it
- * is, counted both ways; and what the nearest hand of that line still wants.
+ * is; and what the nearest hand of that line still wants.
  */
 final class AimWords {
   private final NearestLines nearest;
@@ -41,7 +42,9 @@ final class AimWords {
             key, text -> nearest.all(new RackQuestion(text, rack.copy(), exposures)));
     if (aim.isPresent()) {
       LineDistance line = all.get(aim.getAsInt());
-      return "aims at " + name(line) + line.nearest().map(this::far).orElse(", out of reach now");
+      return "aims at "
+          + name(line)
+          + line.nearest().map(this::far).orElse(", which cannot be made any more");
     }
     LineDistance best = null;
     for (LineDistance line : all) {
@@ -50,7 +53,7 @@ final class AimWords {
       }
     }
     return best == null
-        ? "no line is possible any more"
+        ? "no line can be made any more"
         : "nearest: " + name(best) + far(best.nearest().orElseThrow());
   }
 
@@ -59,15 +62,13 @@ final class AimWords {
   }
 
   private static String name(LineDistance line) {
-    String nickname = line.line().say();
-    return line.line().id() + (nickname.isEmpty() ? "" : " \u201c" + nickname + "\u201d");
+    return LineNames.of(line.line());
   }
 
   private String far(LineDistance.Nearest found) {
     if (found.away() == 0) {
       return ", complete";
     }
-    return ": %s of 14, %s away, wants %s"
-        .formatted(found.held(), found.away(), words.rack(found.wants()));
+    return ": %s away, wants %s".formatted(found.away(), words.rack(found.wants()));
   }
 }

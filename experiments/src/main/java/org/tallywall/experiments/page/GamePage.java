@@ -11,8 +11,10 @@ import java.util.Map;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameRecord;
+import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.story.GameStory;
 import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.story.SpokenTiles;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.reports.document.Document;
 import org.tallywall.reports.document.Fold;
@@ -23,11 +25,15 @@ import org.tallywall.reports.markup.Element;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
- * One game as one page that needs nothing else. A reader steps through it by keys and buttons and
- * sees all racks, or those of one player only. Tiles are small cards with the symbols of the
- * notation. Without scripts the page holds the same game in words.
+ * One game as one page that needs nothing else: a table with four racks round it, at which the
+ * reader sits down at any seat and goes through the game step by step. The page holds the steps as
+ * a list, each with what lies on the table then; a script draws it. Without scripts the page says
+ * the same game in words.
  */
 public final class GamePage {
+  /** What a file says that it was made by, if it is such a page. */
+  public static final String MAKER = "Tallywall, page of a game";
+
   private static final String LAST_HEADING = "The end";
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
@@ -55,40 +61,49 @@ public final class GamePage {
   public static String text(
       GameRecord game, ConcreteHands hands, SeatNames seats, Commentary commentary) {
     GamePage page = new GamePage(game, hands, seats, commentary);
-    return PageWriter.text(page.document(), new Extras(resource("game.css"), resource("game.js")));
+    String script = resource("table.js") + resource("game.js");
+    return PageWriter.text(page.document(), new Extras(resource("game.css"), script, MAKER));
   }
 
   private Document document() {
     List<String> course = GameStory.of(game, hands.card(), seats, new TypedTiles());
-    StepMaker maker = new StepMaker(game, seats, new AimWords(hands, new TypedTiles()), commentary);
-    List<Part.Step> steps = new ArrayList<>();
-    for (Step step : maker.steps()) {
-      Element place = Element.of("div").with("class", "moment").with("aria-live", "off");
-      place.with("data-moment", MAPPER.writeValueAsString(step.table()));
-      steps.add(new Part.Step(step.title(), List.of(new Part.Drawing(place, ""))));
-    }
-    Element whole = Element.of("div").with("class", "game").with("hidden", "");
-    whole.with("data-game", MAPPER.writeValueAsString(whole(maker)));
     List<Part> parts = new ArrayList<>();
+    parts.add(new Part.Drawing(TileDrawings.all(), ""));
+    parts.add(new Part.Drawing(table(), ""));
+    parts.add(new Part.Drawing(end(course), ""));
     parts.add(Part.Paragraph.of(who()));
-    parts.add(new Part.Drawing(whole, ""));
-    parts.add(new Part.Steps("The game, step by step", steps));
-    parts.add(
-        Part.Paragraph.of(
-            "Keys: arrow right and left for a step, Home and End for the first and the last. A tile"
-                + " with a thick border has just come to the rack; a struck-out discard was called."));
-    parts.add(section(LAST_HEADING, Fold.CLOSED, end(course)));
-    parts.add(section("The whole game in words", Fold.CLOSED, String.join("\n", course).strip()));
+    parts.add(new Part.Drawing(Legend.of(), ""));
+    String story = String.join("\n", course).strip() + "\n";
+    String title = "The whole game in words";
+    parts.add(new Part.Section(title, Fold.CLOSED, List.of(new Part.Listing(title, story))));
     return new Document(title(), parts);
   }
 
-  private static Part section(String title, Fold fold, String text) {
-    return new Part.Section(title, fold, List.of(new Part.Listing(title, text + "\n")));
+  /** What the script reads: the game, and its steps in their order. */
+  private Element table() {
+    AimWords aims = new AimWords(hands, new TypedTiles());
+    StepMaker maker = new StepMaker(game, hands.card(), seats, aims, commentary);
+    Element list = Element.of("ol").with("class", "course");
+    int number = 0;
+    for (Step step : maker.steps()) {
+      Element item = Element.of("li").with("class", step.kind());
+      item.with("value", String.valueOf(++number));
+      item.with("data-moment", MAPPER.writeValueAsString(step.table()));
+      Element way = Element.of("a", step.title()).with("class", "title");
+      list.add(item.add(way.with("href", "#step=" + number)));
+    }
+    Element box = Element.of("section").with("class", "course-box");
+    box.add(Element.of("h2", "The course of the game")).add(list);
+    Element whole = Element.of("div").with("class", "game");
+    return whole.with("data-game", MAPPER.writeValueAsString(whole(maker))).add(box);
   }
 
-  private static String end(List<String> course) {
-    List<String> lines = course.subList(course.lastIndexOf(LAST_HEADING) + 1, course.size());
-    return String.join("\n", lines.stream().map(String::strip).toList());
+  private static Element end(List<String> course) {
+    Element box = Element.of("section").with("class", "ending").add(Element.of("h2", LAST_HEADING));
+    course.subList(course.lastIndexOf(LAST_HEADING) + 1, course.size()).stream()
+        .map(line -> Element.of("p", line.strip()))
+        .forEach(box::add);
+    return box;
   }
 
   private String title() {
@@ -127,6 +142,12 @@ public final class GamePage {
     whole.put("players", game.header().players().stream().map(GamePage::player).toList());
     whole.put("studied", game.header().seat());
     whole.put("thrown", maker.discards());
+    SpokenTiles spoken = new SpokenTiles();
+    Map<String, String> tiles = new LinkedHashMap<>();
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      tiles.put(Tile.symbol(kind), spoken.tile(kind));
+    }
+    whole.put("tiles", tiles);
     return whole;
   }
 

@@ -11,6 +11,7 @@ import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.sheet.Move;
 import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.story.ReasonWords;
+import org.tallywall.strategies.reason.Reason;
 
 /** What players said in a game played again: their aims, and their reasons beside the events. */
 final class Spoken implements Commentary {
@@ -18,6 +19,14 @@ final class Spoken implements Commentary {
   private final List<GameEvent> events;
   private final List<Map<Integer, List<String>>> reasons = new ArrayList<>();
 
+  /**
+   * Sorts out what was said.
+   *
+   * @param game the game
+   * @param aims what players aim at; a reason that names an aim is added to them
+   * @param notes the choices with their reasons
+   * @param words the words for reasons
+   */
   Spoken(GameRecord game, AimNotes aims, List<Note> notes, ReasonWords words) {
     this.aims = aims;
     this.events = game.events();
@@ -25,12 +34,21 @@ final class Spoken implements Commentary {
       reasons.add(new HashMap<>());
     }
     for (Note note : notes) {
-      if (!note.reasons().isEmpty()) {
-        String lies = note.move() instanceof Move.Nothing ? "lets it lie: " : "";
+      int place = place(note);
+      List<Reason> others = new ArrayList<>();
+      for (Reason reason : note.reasons()) {
+        if (reason instanceof Reason.Aim aim) {
+          aims.heard(place, note.seat(), aim.line());
+        } else {
+          others.add(reason);
+        }
+      }
+      if (!others.isEmpty()) {
+        String choice = note.choice().isEmpty() ? "" : note.choice() + ": ";
         reasons
             .get(note.seat())
-            .computeIfAbsent(place(note), event -> new ArrayList<>())
-            .add(lies + words.text(note.reasons()));
+            .computeIfAbsent(place, event -> new ArrayList<>())
+            .add(choice + words.text(others));
       }
     }
   }
@@ -46,7 +64,7 @@ final class Spoken implements Commentary {
   }
 
   /**
-   * The event to which a choice belongs: the discard that was let lie, else the one that came of it
+   * The event to which a choice belongs: the discard that was let go, else the one that came of it
    * next. All four choose their passes before the first of the four events.
    */
   private int place(Note note) {

@@ -2,11 +2,17 @@ package org.tallywall.experiments.page;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.tallywall.core.card.Card;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameEvent;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.experiments.story.LineNames;
 import org.tallywall.experiments.story.PassNames;
+import org.tallywall.experiments.story.PlayWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.StoryTable;
 import org.tallywall.experiments.story.TypedTiles;
@@ -17,14 +23,18 @@ import org.tallywall.experiments.story.TypedTiles;
  */
 final class StepMaker implements GameEvent.Taker {
   private final GameRecord game;
+  private final Card card;
   private final SeatNames seats;
   private final AimWords aims;
   private final Commentary commentary;
   private final TypedTiles words = new TypedTiles();
+  private final PlayWords play;
   private final StoryTable table;
   private final Discards discards = new Discards();
   private final List<Step> steps = new ArrayList<>();
   private final List<GameEvent.Pass> parts = new ArrayList<>();
+  private final Set<Integer> dead = new TreeSet<>();
+  private final List<String> after = new ArrayList<>(List.of("", "", "", ""));
 
   /** The place of the event in the record. */
   private int event = -1;
@@ -32,16 +42,18 @@ final class StepMaker implements GameEvent.Taker {
   /** The last event whose reasons were told. */
   private int told = -1;
 
-  StepMaker(GameRecord game, SeatNames seats, AimWords aims, Commentary commentary) {
+  StepMaker(GameRecord game, Card card, SeatNames seats, AimWords aims, Commentary commentary) {
     this.game = game;
+    this.card = card;
     this.seats = seats;
+    this.play = new PlayWords(seats, words);
     this.aims = aims;
     this.commentary = commentary;
     this.table = new StoryTable(game);
   }
 
   List<Step> steps() {
-    add("The deal", new Tableau(table));
+    add("deal", "The deal", new Tableau(table));
     for (GameEvent one : game.events()) {
       event++;
       one.give(this);
@@ -64,7 +76,7 @@ final class StepMaker implements GameEvent.Taker {
 
   @Override
   public void stop(GameEvent.Stop stop) {
-    add(stopped(stop.seats()), new Tableau(table));
+    add("stop", stopped(stop.seats()), new Tableau(table));
   }
 
   @Override
@@ -72,9 +84,7 @@ final class StepMaker implements GameEvent.Taker {
     table.draw(draw);
     Tableau moment = new Tableau(table).onTurn(draw.seat());
     moment.arrived(draw.seat(), List.of(draw.tile()));
-    add(
-        upper(seats.of(draw.seat())) + " draws",
-        moment.did(draw.seat(), "draws " + words.tile(draw.tile())));
+    add("draw", upper(draw.seat()) + " draws", moment.did(draw.seat(), play.draw(draw)));
   }
 
   @Override
@@ -82,25 +92,25 @@ final class StepMaker implements GameEvent.Taker {
     table.discard(discard);
     discards.thrown(discard.seat(), discard.tile());
     add(
-        upper(seats.of(discard.seat())) + " throws " + words.tile(discard.tile()),
+        "discard",
+        upper(discard.seat()) + " " + play.discard(discard),
         new Tableau(table).onTurn(discard.seat()));
   }
 
   @Override
   public void dead(GameEvent.Dead dead) {
-    add(
-        upper(seats.of(dead.seat())) + "'s hand is dead: nobody can make it any more",
-        new Tableau(table));
+    this.dead.add(dead.seat());
+    add("dead", upper(play.dead(dead)), new Tableau(table));
   }
 
   @Override
   public void wallGame(GameEvent.WallGame wallGame) {
-    add("The wall is used up: nobody wins", new Tableau(table));
+    add("wall", "The wall is used up: nobody wins", new Tableau(table));
   }
 
   @Override
   public void voidGame(GameEvent.VoidGame voidGame) {
-    add("Three hands are dead: the game is void", new Tableau(table));
+    add("void", "Three hands are dead: the game is void", new Tableau(table));
   }
 
   private void pass() {
@@ -113,12 +123,12 @@ final class StepMaker implements GameEvent.Taker {
         moment.arrived(part.to(), all);
         String unseen = part.forwarded().isEmpty() ? "" : ", %s unseen".formatted(unseen(part));
         moment.did(
-            part.from(), "passes " + words.tiles(all) + " to " + seats.of(part.to()) + unseen);
+            part.from(), "passes " + words.tiles(all) + " to " + seats.player(part.to()) + unseen);
       }
     }
     boolean moved = parts.stream().anyMatch(p -> !p.own().isEmpty() || !p.forwarded().isEmpty());
     String title = PassNames.of(parts.get(0).step());
-    add(title + (moved ? "" : ": all want to pass on what they get, so no tile moves"), moment);
+    add("pass", title + (moved ? "" : ": " + PassNames.ALL_BLIND), moment);
     parts.clear();
   }
 
@@ -127,11 +137,10 @@ final class StepMaker implements GameEvent.Taker {
   }
 
   private String stopped(List<Integer> stoppers) {
-    if (stoppers.isEmpty()) {
-      return "A second round? Nobody stops";
-    }
-    List<String> names = stoppers.stream().map(seats::of).toList();
-    return "A second round? " + upper(String.join(" and ", names)) + ": stop";
+    List<String> names = stoppers.stream().map(seats::player).toList();
+    return PassNames.SECOND
+        + " "
+        + (names.isEmpty() ? "Nobody stops it" : "Stopped by " + String.join(" and ", names));
   }
 
   @Override
@@ -143,16 +152,16 @@ final class StepMaker implements GameEvent.Taker {
     give(moment, low, high, courtesy.tiles().get(0));
     give(moment, high, low, courtesy.tiles().get(1));
     String title =
-        "Courtesy: %s offers %s, %s %s"
+        "Courtesy: %s offers %s, %s offers %s"
             .formatted(
                 seats.of(low), courtesy.asked().get(0), seats.of(high), courtesy.asked().get(1));
-    add(title, moment);
+    add("pass", title, moment);
   }
 
   private void give(Tableau moment, int from, int to, List<Integer> tiles) {
     if (!tiles.isEmpty()) {
       moment.arrived(to, tiles);
-      moment.did(from, "gives " + words.tiles(tiles) + " to " + seats.of(to));
+      moment.did(from, "gives " + words.tiles(tiles) + " to " + seats.player(to));
     }
   }
 
@@ -160,35 +169,16 @@ final class StepMaker implements GameEvent.Taker {
   public void claim(GameEvent.Claim claim) {
     Exposure laid = table.claim(claim);
     discards.called(steps.size());
-    String title =
-        "%s calls %s and lays open %s%s"
-            .formatted(
-                upper(seats.of(claim.seat())),
-                words.tile(claim.tile()),
-                words.exposure(laid),
-                also(claim.losers()));
-    add(title, new Tableau(table).onTurn(claim.seat()));
-  }
-
-  private String also(GameEvent.Losers losers) {
-    List<String> names = new ArrayList<>();
-    losers.exposures().forEach(seat -> names.add(seats.of(seat)));
-    losers.mahjongs().forEach(seat -> names.add(seats.of(seat) + " for mahjong"));
-    return names.isEmpty() ? "" : " (wanted too by " + String.join(", ", names) + ")";
+    String title = upper(claim.seat()) + " " + String.join(" and ", play.claim(claim, laid));
+    add("claim", title, new Tableau(table).onTurn(claim.seat()));
   }
 
   @Override
   public void exchange(GameEvent.Exchange exchange) {
-    Exposure before = table.exchange(exchange);
-    boolean own = exchange.owner() == exchange.seat();
-    String title =
-        "%s gives %s for the joker in %s %s"
-            .formatted(
-                upper(seats.of(exchange.seat())),
-                words.tile(exchange.tile()),
-                own ? "the own" : seats.of(exchange.owner()) + "'s",
-                words.exposure(before));
-    add(title, new Tableau(table).onTurn(exchange.seat()));
+    String words = play.exchange(exchange, table.exchange(exchange));
+    Tableau moment = new Tableau(table).onTurn(exchange.seat());
+    moment.arrived(exchange.seat(), List.of(Tile.JOKER));
+    add("exchange", upper(exchange.seat()) + " " + words, moment);
   }
 
   @Override
@@ -201,8 +191,7 @@ final class StepMaker implements GameEvent.Taker {
       table.rack(mahjong.seat()).add(tile);
       moment.arrived(mahjong.seat(), List.of(tile));
     }
-    String on = claimed ? " on " + seats.of(mahjong.from()) + "'s discard" : "";
-    add(upper(seats.of(mahjong.seat())) + " says mahjong" + on + also(mahjong.losers()), moment);
+    add("mahjong", upper(mahjong.seat()) + " " + play.mahjong(mahjong), moment);
   }
 
   private void end() {
@@ -211,18 +200,11 @@ final class StepMaker implements GameEvent.Taker {
     if (win != null) {
       moment.onTurn(win.seat()).shown(win.seat());
     }
-    List<String> points = new ArrayList<>();
-    for (int seat = 0; seat < Seats.COUNT; seat++) {
-      int gained = game.end().points().get(seat);
-      points.add(
-          seats.of(seat)
-              + " "
-              + (gained > 0 ? "+" : gained < 0 ? "\u2212" : "")
-              + Math.abs(gained));
-    }
     String line =
-        win == null ? "nobody wins" : "%s wins with %s".formatted(seats.of(win.seat()), win.line());
-    add("The end: " + line + "; points: " + String.join(", ", points), moment);
+        win == null
+            ? "nobody wins"
+            : "%s wins with %s".formatted(seats.player(win.seat()), LineNames.of(card, win.line()));
+    add("end", "The end: " + line, moment.points(game.end().points()));
   }
 
   /** What a player gave as reasons since the step before. */
@@ -234,14 +216,19 @@ final class StepMaker implements GameEvent.Taker {
     return why;
   }
 
-  private void add(String title, Tableau moment) {
-    List<String> after = new ArrayList<>();
+  private void add(String kind, String title, Tableau moment) {
+    List<String> changed = new ArrayList<>();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      after.add(aims.of(table.rack(seat), table.exposures(seat), commentary.aim(event, seat)));
+      String aim = aims.of(table.rack(seat), table.exposures(seat), commentary.aim(event, seat));
+      changed.add(aim.equals(after.set(seat, aim)) ? "" : aim);
       moment.reasons(seat, why(seat));
     }
     told = event;
-    steps.add(new Step(title, moment.values(discards, after)));
+    steps.add(new Step(kind, title, moment.dead(dead).values(discards, changed)));
+  }
+
+  private String upper(int seat) {
+    return upper(seats.of(seat));
   }
 
   private static String upper(String name) {

@@ -2,6 +2,7 @@ package org.tallywall.experiments.page;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,6 +23,8 @@ final class Tableau {
   private final List<List<String>> reasons = new ArrayList<>();
   private int onTurn = -1;
   private int shown = -1;
+  private List<Integer> dead = List.of();
+  private List<Integer> points = List.of();
 
   Tableau(StoryTable table) {
     this.table = table;
@@ -60,26 +63,59 @@ final class Tableau {
     return this;
   }
 
-  /** The moment as values of JSON. */
+  /** Whose hands are dead. */
+  Tableau dead(Collection<Integer> seats) {
+    dead = List.copyOf(seats);
+    return this;
+  }
+
+  /** What everybody gained or lost. */
+  Tableau points(List<Integer> all) {
+    points = List.copyOf(all);
+    return this;
+  }
+
+  /**
+   * The moment as values of JSON. What is empty is left out.
+   *
+   * @param discards the discards so far
+   * @param aims what each player is after; empty where it is as a step before
+   */
   Map<String, Object> values(Discards discards, List<String> aims) {
     Map<String, Object> values = new LinkedHashMap<>();
     values.put("left", table.left());
     values.put("turn", onTurn);
-    values.put("shown", shown);
     values.put("thrown", discards.count());
+    if (shown >= 0) {
+      values.put("shown", shown);
+    }
+    putUnlessEmpty(values, "dead", dead);
+    putUnlessEmpty(values, "points", points);
     List<Object> seats = new ArrayList<>();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       Map<String, Object> one = new LinkedHashMap<>();
       one.put("rack", rack(table.rack(seat)));
-      one.put("new", String.join(" ", arrived.get(seat)));
-      one.put("open", table.exposures(seat).stream().map(Tableau::exposure).toList());
-      one.put("did", did.get(seat));
-      one.put("aim", aims.get(seat));
-      one.put("why", reasons.get(seat));
+      putUnlessEmpty(one, "new", String.join(" ", arrived.get(seat)));
+      putUnlessEmpty(one, "open", table.exposures(seat).stream().map(Tableau::exposure).toList());
+      putUnlessEmpty(one, "did", did.get(seat));
+      putUnlessEmpty(one, "aim", aims.get(seat));
+      putUnlessEmpty(one, "why", reasons.get(seat));
       seats.add(one);
     }
     values.put("seats", seats);
     return values;
+  }
+
+  private static void putUnlessEmpty(Map<String, Object> values, String name, String text) {
+    if (!text.isEmpty()) {
+      values.put(name, text);
+    }
+  }
+
+  private static void putUnlessEmpty(Map<String, Object> values, String name, List<?> list) {
+    if (!list.isEmpty()) {
+      values.put(name, list);
+    }
   }
 
   private static String rack(Rack rack) {

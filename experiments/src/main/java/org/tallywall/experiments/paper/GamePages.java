@@ -17,6 +17,7 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.GamePage;
 import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.Manifest;
+import org.tallywall.experiments.story.LineNames;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Changes;
@@ -32,7 +33,7 @@ import org.tallywall.strategies.jar.JarTrust;
 
 /** Pages of the first games that a run kept. */
 final class GamePages {
-  /** How many games get a page; each page takes some hundred kilobytes. */
+  /** How many games get a page; a page takes one to three hundred kilobytes. */
   static final int MOST = 20;
 
   private static final String FOLDER = "games";
@@ -167,12 +168,10 @@ final class GamePages {
     if (win == null) {
       return start + (game.end().how().equals("void") ? "void" : "a wall game");
     }
-    String nickname = card.line(win.line()).map(line -> line.say()).orElse("");
     return start
         + SeatNames.FROM_EAST.of(win.seat())
         + " wins with "
-        + win.line()
-        + (nickname.isEmpty() ? "" : " " + Wording.quoted(nickname))
+        + LineNames.of(card, win.line())
         + (win.from() < 0 ? ", self-picked" : " on a discard")
         + ", "
         + game.end().wall()

@@ -30,17 +30,19 @@ final class EndStory {
       boolean wall = game.end().how().equals("wall-game");
       lines.add(
           wall
-              ? "  A wall game: the wall is used up and nobody has won."
+              ? "  It is a wall game: the wall is used up and nobody wins."
               : "  Three hands are dead, so the game is void.");
     } else {
       lines.add("  " + Sentences.sentence(seats.of(win.seat()) + " wins" + how(win)));
-      lines.add("  The line is " + line(win) + ", worth " + win.value() + jokerless(win) + ".");
+      lines.add(
+          "  The line is %s, worth %s%s."
+              .formatted(LineNames.of(card, win.line()), win.value(), jokerless(win)));
       lines.add("  The hand is " + words.hand(win.hand()) + ", made " + jokers(win) + ".");
     }
     for (int seat = 0; seat < seats.names().size(); seat++) {
       int points = game.end().points().get(seat);
       if (points != 0) {
-        String verb = points > 0 ? " receives " : " pays ";
+        String verb = points > 0 ? " collects " : " pays ";
         lines.add("  " + Sentences.sentence(seats.of(seat) + verb + Math.abs(points)));
       }
     }
@@ -49,20 +51,15 @@ final class EndStory {
 
   private String how(GameRecord.Win win) {
     return switch (win.by()) {
-      case "draw" -> " on the tile drawn; everybody pays";
-      case "exchange" -> " by giving a tile for a joker";
-      case "deal" -> ", complete before play";
-      default -> " on a tile thrown by " + seats.of(win.from());
+      case "draw" -> ", self-picked";
+      case "exchange" -> " with the joker from an exchange";
+      case "deal" -> " before play begins: the hand is complete";
+      default -> " on a tile thrown by " + seats.player(win.from());
     };
   }
 
-  private String line(GameRecord.Win win) {
-    String say = card.line(win.line()).map(line -> line.say()).orElse("");
-    return win.line() + (say.isEmpty() ? "" : " \"" + say + "\"");
-  }
-
   private static String jokerless(GameRecord.Win win) {
-    return win.jokerless() ? " and doubled, for it holds no joker" : "";
+    return win.jokerless() ? ", doubled because it has no jokers" : "";
   }
 
   private String jokers(GameRecord.Win win) {

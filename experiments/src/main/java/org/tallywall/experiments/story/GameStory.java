@@ -66,7 +66,7 @@ public final class GameStory {
       played++;
     }
     if (played > 0 && played < events.size()) {
-      heading("After the passes");
+      heading("After the Charleston");
       racks();
     }
     heading("Play");

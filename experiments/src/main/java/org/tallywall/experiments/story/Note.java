@@ -24,4 +24,13 @@ public record Note(long events, int seat, Move move, List<Reason> reasons) {
   public Note {
     reasons = List.copyOf(reasons);
   }
+
+  /**
+   * Words to stand in front of the reasons.
+   *
+   * @return what was chosen, where no event tells it; else empty
+   */
+  public String choice() {
+    return move instanceof Move.Nothing ? "lets it go" : "";
+  }
 }

@@ -32,7 +32,7 @@ final class NoteLines {
     tell(note -> note.events() < events && of.contains(note.seat()));
   }
 
-  /** Tells what was chosen before an event, and who let the discard lie before it. */
+  /** Tells what was chosen before an event, and who let the discard before it go. */
   void untilOffer(long events) {
     tell(
         note ->
@@ -51,15 +51,8 @@ final class NoteLines {
       if (now.test(note)) {
         at.remove();
         if (!note.reasons().isEmpty()) {
-          String lets = note.move() instanceof Move.Nothing ? " lets it lie" : "";
-          String who = seats.of(note.seat());
-          lines.add(
-              INDENT
-                  + Character.toUpperCase(who.charAt(0))
-                  + who.substring(1)
-                  + lets
-                  + ": "
-                  + words.text(note.reasons()));
+          String who = (seats.of(note.seat()) + " " + note.choice()).strip();
+          lines.add(INDENT + Sentences.upper(who) + ": " + words.text(note.reasons()));
         }
       }
     }

@@ -13,6 +13,12 @@ public final class PassNames {
           "across-2", "Second across",
           "right-2", "Last right");
 
+  /** What is asked after the first three passes. */
+  public static final String SECOND = "A second Charleston?";
+
+  /** What happens where nobody passes a tile of her own. */
+  public static final String ALL_BLIND = "all four want to pass blind, so no tiles move";
+
   private PassNames() {}
 
   /**

@@ -34,7 +34,7 @@ final class PassStory implements GameEvent.Cases<Boolean> {
     heading(PassNames.of(parts.get(0).step()));
     boolean nothing = parts.stream().allMatch(p -> p.own().isEmpty() && p.forwarded().isEmpty());
     if (nothing) {
-      say("all four want to pass on what they get, so no tile moves");
+      say(PassNames.ALL_BLIND);
     } else {
       parts.forEach(this::part);
     }
@@ -51,26 +51,28 @@ final class PassStory implements GameEvent.Cases<Boolean> {
     if (unseen > 0) {
       tiles.add(
           (unseen == 1
-                  ? "one tile unseen, which is "
-                  : Sentences.number(unseen) + " tiles unseen, which are ")
-              + words.tiles(pass.forwarded()));
+                  ? "one unseen tile, which was "
+                  : Sentences.number(unseen) + " unseen tiles, which were ")
+              + words.tiles(pass.forwarded())
+              + ",");
     }
-    say(seats.of(pass.from()) + " passes " + String.join(", and ", tiles) + recipient(pass.to()));
-  }
-
-  private String recipient(int seat) {
-    return ", to " + seats.of(seat);
+    say(
+        seats.of(pass.from())
+            + " passes "
+            + String.join(" and ", tiles)
+            + " to "
+            + seats.player(pass.to()));
   }
 
   @Override
   public Boolean stop(GameEvent.Stop stop) {
     List<Integer> stoppers = stop.seats();
-    heading("A second round?");
+    heading(PassNames.SECOND);
     if (stoppers.isEmpty()) {
-      say("nobody stops");
+      say("nobody stops the Charleston");
     } else {
       List<String> names = stoppers.stream().map(seats::of).toList();
-      say(Sentences.list(names) + (names.size() == 1 ? " stops" : " stop") + " the passes");
+      say(Sentences.list(names) + (names.size() == 1 ? " stops" : " stop") + " the Charleston");
     }
     return true;
   }
@@ -84,17 +86,17 @@ final class PassStory implements GameEvent.Cases<Boolean> {
     String low = seats.of(courtesy.seats().get(0));
     String high = seats.of(courtesy.seats().get(1));
     String offers =
-        "%s offers %s, %s %s"
+        "%s offers %s and %s offers %s"
             .formatted(
                 low,
                 Sentences.number(courtesy.asked().get(0)),
                 high,
                 Sentences.number(courtesy.asked().get(1)));
     if (courtesy.tiles().get(0).isEmpty()) {
-      say(offers + "; nothing goes across");
+      say(offers + ", so no tiles are passed");
     } else {
       say(
-          "%s; %s gives %s, %s gives %s"
+          "%s: %s gives %s, and %s gives %s"
               .formatted(
                   offers,
                   low,

@@ -8,7 +8,7 @@ import org.tallywall.core.tile.Exposure;
 /** Tells the play: one sentence a turn, with the tiles left in the wall in front of it. */
 final class PlayStory implements GameEvent.Taker {
   private final SeatNames seats;
-  private final TileWords words;
+  private final PlayWords words;
   private final StoryTable table;
   private final List<String> lines;
   private final List<String> turn = new ArrayList<>();
@@ -16,7 +16,7 @@ final class PlayStory implements GameEvent.Taker {
 
   PlayStory(SeatNames seats, TileWords words, StoryTable table, List<String> lines) {
     this.seats = seats;
-    this.words = words;
+    this.words = new PlayWords(seats, words);
     this.table = table;
     this.lines = lines;
   }
@@ -25,20 +25,20 @@ final class PlayStory implements GameEvent.Taker {
   public void draw(GameEvent.Draw draw) {
     begin(draw.seat());
     table.draw(draw);
-    turn.add("draws " + words.tile(draw.tile()));
+    turn.add(words.draw(draw));
   }
 
   @Override
   public void discard(GameEvent.Discard discard) {
     continueWith(discard.seat());
     table.discard(discard);
-    turn.add("throws " + words.tile(discard.tile()));
+    turn.add(words.discard(discard));
   }
 
   @Override
   public void dead(GameEvent.Dead dead) {
     finish();
-    say(seats.of(dead.seat()) + "'s hand is called dead: nobody can make it any more");
+    say(words.dead(dead));
   }
 
   @Override
@@ -75,48 +75,19 @@ final class PlayStory implements GameEvent.Taker {
   public void claim(GameEvent.Claim claim) {
     begin(claim.seat());
     Exposure laid = table.claim(claim);
-    turn.add(
-        "calls "
-            + (words.tile(claim.tile()) + " and lays open " + words.exposure(laid))
-            + alsoWanted(claim.losers()));
-  }
-
-  private String alsoWanted(GameEvent.Losers losers) {
-    List<String> also = new ArrayList<>();
-    wanted(losers.exposures(), "an exposure", also);
-    wanted(losers.mahjongs(), "mahjong", also);
-    return also.isEmpty() ? "" : " (" + String.join("; ", also) + ")";
-  }
-
-  private void wanted(List<Integer> losers, String what, List<String> also) {
-    if (!losers.isEmpty()) {
-      String names = Sentences.list(losers.stream().map(seats::of).toList());
-      also.add(names + " wanted it too, for " + what);
-    }
+    turn.addAll(words.claim(claim, laid));
   }
 
   @Override
   public void exchange(GameEvent.Exchange exchange) {
     continueWith(exchange.seat());
-    Exposure before = table.exchange(exchange);
-    String whose =
-        exchange.owner() == exchange.seat() ? "the own" : seats.of(exchange.owner()) + "'s";
-    turn.add(
-        "gives %s for the joker in %s %s"
-            .formatted(words.tile(exchange.tile()), whose, words.exposure(before)));
+    turn.add(words.exchange(exchange, table.exchange(exchange)));
   }
 
   @Override
   public void mahjong(GameEvent.Mahjong mahjong) {
     continueWith(mahjong.seat());
-    boolean claimed = mahjong.by().equals("discard") && turn.isEmpty();
-    turn.add(
-        claimed
-            ? "says mahjong on "
-                + seats.of(mahjong.from())
-                + "'s discard"
-                + alsoWanted(mahjong.losers())
-            : "says mahjong");
+    turn.add(words.mahjong(mahjong));
     finish();
   }
 
@@ -134,7 +105,7 @@ final class PlayStory implements GameEvent.Taker {
   /** Ends the sentence of the turn. */
   void finish() {
     if (!turn.isEmpty()) {
-      say(seats.of(onTurn) + " " + String.join(", ", turn));
+      say(seats.of(onTurn) + " " + Sentences.list(turn));
       turn.clear();
     }
     onTurn = -1;

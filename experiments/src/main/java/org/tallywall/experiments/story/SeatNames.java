@@ -34,4 +34,30 @@ public record SeatNames(List<String> names) {
   public String of(int seat) {
     return names.get(seat);
   }
+
+  /**
+   * Something of a seat's.
+   *
+   * @param seat 0 to 3
+   * @param thing what it is, as in {@code discard}
+   * @return as in "Ann's discard"; "the discard of the player right of East" where the seat has no
+   *     name but its place
+   */
+  public String whose(int seat, String thing) {
+    return isPlace(seat) ? "the " + thing + " of the player " + of(seat) : of(seat) + "'s " + thing;
+  }
+
+  /**
+   * A seat as one speaks of somebody.
+   *
+   * @param seat 0 to 3
+   * @return as in "to Ann"; "the player right of East" where the seat has no name but its place
+   */
+  public String player(int seat) {
+    return isPlace(seat) ? "the player " + of(seat) : of(seat);
+  }
+
+  private boolean isPlace(int seat) {
+    return seat > 0 && of(seat).equals(SeatWords.FROM_EAST.get(seat));
+  }
 }

@@ -22,8 +22,13 @@ final class Sentences {
     return number < NUMBERS.size() ? NUMBERS.get(number) : String.valueOf(number);
   }
 
+  /** Words with a capital letter. */
+  static String upper(String words) {
+    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+  }
+
   /** The sentence with a capital letter and a full stop. */
   static String sentence(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1) + ".";
+    return upper(words) + ".";
   }
 }

@@ -15,7 +15,7 @@ public final class SpokenTiles implements TileWords {
   private static final List<String> HONORS =
       List.of("north", "east", "west", "south", "red", "green", "soap", "flower", "joker");
   private static final List<String> SIZES =
-      List.of("a single ", "a pair of ", "a pung of ", "a kong of ", "a quint of ", "a sextet of ");
+      List.of("single ", "pair of ", "pung of ", "kong of ", "quint of ", "sextet of ");
 
   /** The words of the table. */
   public SpokenTiles() {}
@@ -28,8 +28,16 @@ public final class SpokenTiles implements TileWords {
   }
 
   @Override
+  public String one(int kind) {
+    String tile = tile(kind);
+    return ("ae".indexOf(tile.charAt(0)) < 0 ? "a " : "an ") + tile;
+  }
+
+  @Override
   public String tiles(List<Integer> kinds) {
-    return Sentences.list(kinds.stream().sorted().map(this::tile).toList());
+    Rack rack = new Rack();
+    kinds.forEach(rack::add);
+    return rack(rack);
   }
 
   @Override
@@ -38,28 +46,28 @@ public final class SpokenTiles implements TileWords {
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       int held = rack.held(kind);
       if (held == 1) {
-        parts.add(kind < Tile.FLOWER ? tile(kind) : "a " + tile(kind));
+        parts.add(one(kind));
       } else if (held > 1) {
         boolean several = kind >= Tile.FLOWER;
-        parts.add(several ? Sentences.number(held) + " " + tile(kind) + "s" : group(kind, held));
+        parts.add(several ? Sentences.number(held) + " " + plural(kind) : "a " + size(kind, held));
       }
     }
     return Sentences.list(parts);
   }
 
-  private String group(int kind, int size) {
-    boolean several = kind >= Tile.FLOWER && size > 1;
-    return SIZES.get(size - 1) + tile(kind) + (several ? "s" : "");
+  @Override
+  public String exposure(Exposure exposure) {
+    return "a "
+        + switch (exposure.jokers()) {
+          case 0 -> group(exposure);
+          case 1 -> group(exposure) + " with a joker";
+          default -> group(exposure) + " with " + Sentences.number(exposure.jokers()) + " jokers";
+        };
   }
 
   @Override
-  public String exposure(Exposure exposure) {
-    String group = group(exposure.kind(), exposure.size());
-    return switch (exposure.jokers()) {
-      case 0 -> group;
-      case 1 -> group + " with a joker";
-      default -> group + " with " + Sentences.number(exposure.jokers()) + " jokers";
-    };
+  public String group(Exposure exposure) {
+    return size(exposure.kind(), exposure.size());
   }
 
   @Override
@@ -67,8 +75,16 @@ public final class SpokenTiles implements TileWords {
     List<String> parts = new ArrayList<>();
     for (String word : words) {
       int[] tiles = TileText.rack(word).tiles();
-      parts.add(group(tiles[0], tiles.length));
+      parts.add("a " + size(tiles[0], tiles.length));
     }
     return Sentences.list(parts);
+  }
+
+  private String size(int kind, int size) {
+    return SIZES.get(size - 1) + (size == 1 ? tile(kind) : plural(kind));
+  }
+
+  private String plural(int kind) {
+    return tile(kind) + "s";
   }
 }

@@ -15,6 +15,14 @@ public interface TileWords {
   String tile(int kind);
 
   /**
+   * One tile of which there may be more.
+   *
+   * @param kind its kind, 0 to 35
+   * @return as in "throws a five dot"
+   */
+  String one(int kind);
+
+  /**
    * Several tiles, as they are passed.
    *
    * @param kinds their kinds, at least one
@@ -37,6 +45,14 @@ public interface TileWords {
    * @return what it shows
    */
   String exposure(Exposure exposure);
+
+  /**
+   * An exposure behind a word that says whose it is.
+   *
+   * @param exposure the group
+   * @return as in "Cora's kong of five dots"
+   */
+  String group(Exposure exposure);
 
   /**
    * A winning hand.

@@ -16,6 +16,11 @@ public final class TypedTiles implements TileWords {
   }
 
   @Override
+  public String one(int kind) {
+    return tile(kind);
+  }
+
+  @Override
   public String tiles(List<Integer> kinds) {
     return String.join(" ", kinds.stream().sorted().map(Tile::symbol).toList());
   }
@@ -28,6 +33,11 @@ public final class TypedTiles implements TileWords {
   @Override
   public String exposure(Exposure exposure) {
     return exposure.toString();
+  }
+
+  @Override
+  public String group(Exposure exposure) {
+    return exposure(exposure);
   }
 
   @Override

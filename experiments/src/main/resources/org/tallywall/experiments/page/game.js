@@ -1,161 +1,303 @@
 
+/* Goes through a game: steps, seats, questions, the projector view, and the link to all of these. */
 (function () {
   "use strict";
 
   var whole = document.querySelector(".game");
   if (!whole) { return; }
   var game = JSON.parse(whole.getAttribute("data-game"));
-  var box = document.querySelector(".steps");
-  var moments = Array.prototype.slice.call(box.querySelectorAll(".moment"));
-  var open = -1;
-  var talk = true;
+  var items = Array.prototype.slice.call(whole.querySelectorAll(".course > li"));
+  var steps = items.map(function (item) { return JSON.parse(item.getAttribute("data-moment")); });
+  var titles = items.map(function (item) { return item.textContent; });
+  var kinds = items.map(function (item) { return item.className; });
+  var LAST = steps.length - 1;
 
-  function make(name, kind, text) {
-    var element = document.createElement(name);
-    if (kind) { element.className = kind; }
-    if (text) { element.textContent = text; }
-    return element;
+  var stage = document.createElement("div");
+  stage.className = "stage";
+  var table = gameTable(game, stage);
+  var make = table.make;
+  var talk = make("div", "talk");
+  var controls = {};
+
+  var state = {
+    step: 0,
+    own: Math.max(0, game.studied),
+    racks: "all",
+    quiz: false,
+    says: true,
+    big: false,
+    asked: false
+  };
+
+  /* What is asked: the discards of the own seat. */
+  function isQuestion(step) { return kinds[step] === "discard" && steps[step].turn === state.own; }
+
+  function shown() { return state.asked ? state.step - 1 : state.step; }
+
+  function sees(number) {
+    return (!state.quiz && state.racks === "all") || number === state.own || steps[shown()].shown === number;
   }
 
-  function list(text) { return text ? text.split(" ") : []; }
-
-  function upper(text) { return text.charAt(0).toUpperCase() + text.slice(1); }
-
-  function tile(symbol, kind) { return make("span", "tile" + (kind ? " " + kind : ""), symbol); }
-
-  function picture(kind, label, tiles) {
-    var row = make("div", kind);
-    row.setAttribute("role", "img");
-    row.setAttribute("aria-label", label);
-    tiles.forEach(function (one) { row.appendChild(one); });
-    return row;
-  }
-
-  function rack(seat, seen) {
-    var tiles = list(seat.rack);
-    if (!seen) {
-      return picture("rack", tiles.length + " tiles, closed",
-        tiles.map(function () { return tile("\u00a0", "closed"); }));
+  function aim(step, number) {
+    for (var at = step; at >= 0; at--) {
+      if (steps[at].seats[number].aim) { return steps[at].seats[number].aim; }
     }
-    var fresh = list(seat["new"]);
-    return picture("rack", "Rack: " + seat.rack, tiles.map(function (symbol) {
-      var at = fresh.indexOf(symbol);
-      if (at >= 0) { fresh.splice(at, 1); }
-      return tile(symbol, at >= 0 ? "fresh" : "");
-    }));
+    return "";
   }
 
-  function exposures(seat) {
-    var row = make("div", "exposures");
-    seat.open.forEach(function (group) {
-      row.appendChild(picture("group", "Exposed: " + group,
-        list(group).map(function (symbol) { return tile(symbol); })));
-    });
-    return row;
+  function words(step, number, thoughts) {
+    var seat = steps[step].seats[number];
+    var parts = seat.did ? [seat.did] : [];
+    if (thoughts) {
+      parts.push(aim(step, number));
+      (seat.why || []).forEach(function (reason) { parts.push("why: " + reason); });
+    }
+    return parts;
   }
 
-  function said(place, seat) {
-    if (seat.did) { place.appendChild(make("p", "did", upper(seat.did))); }
-    if (!talk) { return; }
-    place.appendChild(make("p", "aim", upper(seat.aim)));
-    seat.why.forEach(function (reason) { place.appendChild(make("p", "why", "Why: " + reason)); });
+  function answer() {
+    var parts = [aim(state.step, state.own)].concat(steps[state.step].seats[state.own].why || []);
+    return parts.map(table.upper).join(". ") + ".";
   }
 
-  function player(moment, number) {
-    var seat = moment.seats[number];
-    var seen = open < 0 || open === number || moment.shown === number;
-    var place = make("section", "seat" + (moment.turn === number ? " on-turn" : ""));
-    var name = upper(game.names[number]) + (game.studied === number ? " (studied)" : "");
-    place.setAttribute("aria-label", name);
-    var head = make("p", "name", name);
-    head.appendChild(make("span", "who", " " + game.players[number]));
-    if (moment.turn === number) { head.appendChild(make("span", "turn", " \u25c0 on turn")); }
-    place.appendChild(head);
-    if (seat.open.length) { place.appendChild(exposures(seat)); }
-    place.appendChild(rack(seat, seen));
-    if (seen) { said(place, seat); }
-    return place;
-  }
-
-  function discards(moment, step) {
-    var place = make("section", "discards");
-    place.setAttribute("aria-label", "Discards");
-    place.appendChild(make("p", "name", "Discards, in order \u00b7 " + moment.left +
-      (moment.left === 1 ? " tile" : " tiles") + " left in the wall"));
-    var row = make("ol");
-    game.thrown.slice(0, moment.thrown).forEach(function (entry, at) {
-      var called = entry[2] >= 0 && entry[2] <= step;
-      var last = at === moment.thrown - 1;
-      var one = make("li", (called ? "called" : "") + (last ? " last" : ""));
-      one.appendChild(tile(entry[0], last && !called ? "fresh" : ""));
-      one.appendChild(make("span", "by", short(entry[1])));
-      if (called) { one.appendChild(make("span", "by", "called")); }
-      row.appendChild(one);
-    });
-    place.appendChild(row);
-    return place;
-  }
-
-  function short(seat) { return game.names[seat].split(" ")[0]; }
-
-  function draw(place, step) {
-    var moment = JSON.parse(place.getAttribute("data-moment"));
-    place.textContent = "";
-    for (var number = 0; number < 4; number++) { place.appendChild(player(moment, number)); }
-    place.appendChild(discards(moment, step));
+  function drawTalk(revealed) {
+    talk.textContent = "";
+    for (var turn = 0; turn < 4; turn++) {
+      var number = (state.own + turn) % 4;
+      if (!sees(number)) { continue; }
+      var parts = words(shown(), number, state.says && (!state.quiz || revealed));
+      if (!parts.length) { continue; }
+      var line = make("p", "", "");
+      line.setAttribute("data-seat", number);
+      line.appendChild(make("b", "", table.name(number)));
+      line.appendChild(document.createTextNode(" " + parts.join("; ")));
+      talk.appendChild(line);
+    }
   }
 
   function refresh() {
-    moments.forEach(function (place, step) {
-      if (!place.closest(".steps > ol > li").hidden) { draw(place, step); }
+    var question = state.quiz && isQuestion(state.step);
+    var revealed = question && !state.asked;
+    table.draw({
+      moment: steps[shown()],
+      step: shown(),
+      title: state.asked ? "What would you throw?" : titles[state.step],
+      answer: revealed ? answer() : "",
+      button: state.asked ? controls.answer : null,
+      own: state.own,
+      sees: sees,
+      big: state.big
     });
+    drawTalk(revealed);
+    items.forEach(function (item, at) {
+      item.firstElementChild.setAttribute("aria-current", at === shown() ? "step" : "false");
+      item.classList.toggle("later", at > shown());
+    });
+    controls.refresh();
   }
 
-  function choice() {
-    var label = make("label", "", "Open racks ");
-    var select = make("select");
-    ["all four"].concat(game.names).forEach(function (name, at) {
-      var one = make("option", "", at === 0 ? name : "only " + name);
-      select.appendChild(one);
+  function go(wanted) {
+    var before = state.step;
+    state.step = Math.max(0, Math.min(LAST, wanted));
+    state.asked = state.quiz && state.step > before && isQuestion(state.step);
+    changed();
+  }
+
+  function forward() {
+    if (state.asked) {
+      state.asked = false;
+      changed();
+    } else {
+      go(state.step + 1);
+    }
+  }
+
+  function nextCall() {
+    var at = state.step + 1;
+    while (at < LAST && kinds[at] !== "claim" && kinds[at] !== "mahjong") { at++; }
+    go(at);
+  }
+
+  /* The link says where one is; what is as usual is left out of it. */
+  function link() {
+    return "#step=" + (state.step + 1) + "&seat=" + state.own +
+      (state.racks === "own" ? "&racks=own" : "") + (state.quiz ? "&quiz=on" : "") +
+      (state.big ? "&view=projector" : "");
+  }
+
+  function changed() {
+    refresh();
+    try { history.replaceState(null, "", link()); } catch (refused) { /* a viewer without history */ }
+  }
+
+  function number(text, least, most) {
+    return /^\d{1,6}$/.test(text || "") && Number(text) >= least && Number(text) <= most ? Number(text) : null;
+  }
+
+  function follow() {
+    var said = {};
+    location.hash.slice(1).split("&").forEach(function (part) {
+      var at = part.indexOf("=");
+      if (at > 0) { said[part.slice(0, at)] = part.slice(at + 1); }
     });
-    select.addEventListener("change", function () {
-      open = select.selectedIndex - 1;
-      refresh();
-    });
-    label.appendChild(select);
+    var step = number(said.step, 1, steps.length);
+    if (step === null) { return; }
+    var seat = number(said.seat, 0, 3);
+    if (seat !== null) {
+      state.own = seat;
+      state.racks = said.racks === "own" ? "own" : "all";
+      state.quiz = said.quiz === "on";
+      show(said.view === "projector");
+    }
+    state.step = step - 1;
+    state.asked = state.quiz && isQuestion(state.step);
+    refresh();
+  }
+
+  /* The projector view fills the page, and the screen where the browser lets it. */
+  function show(big) {
+    state.big = big;
+    document.body.classList.toggle("projector", big);
+  }
+
+  function project() {
+    show(!state.big);
+    changed();
+    var screen = document.documentElement;
+    if (state.big && screen.requestFullscreen) {
+      screen.requestFullscreen().catch(function () { /* the page is full all the same */ });
+    } else if (document.fullscreenElement) {
+      document.exitFullscreen();
+    }
+  }
+
+  document.addEventListener("fullscreenchange", function () {
+    if (!document.fullscreenElement && state.big) {
+      show(false);
+      changed();
+    }
+  });
+
+  function ask(on) {
+    state.quiz = on;
+    state.asked = on && isQuestion(state.step);
+    changed();
+  }
+
+  function button(text, kind, action) {
+    var made = make("button", kind, text);
+    made.type = "button";
+    made.addEventListener("click", action);
+    return made;
+  }
+
+  function select(text, options, chosen) {
+    var label = make("label", "", text + " ");
+    var box = make("select");
+    options.forEach(function (option) { box.appendChild(make("option", "", option)); });
+    box.addEventListener("change", function () { chosen(box.selectedIndex); });
+    label.appendChild(box);
     return label;
   }
 
-  function talking() {
+  function check(text, chosen) {
     var label = make("label", "check");
-    var check = make("input");
-    check.type = "checkbox";
-    check.checked = true;
-    check.addEventListener("change", function () {
-      talk = check.checked;
-      refresh();
-    });
-    label.appendChild(check);
-    label.appendChild(document.createTextNode(" show aims and reasons"));
+    var box = make("input");
+    box.type = "checkbox";
+    box.addEventListener("change", function () { chosen(box.checked); });
+    label.appendChild(box);
+    label.appendChild(document.createTextNode(" " + text));
     return label;
   }
 
-  var tools = make("div", "tools");
-  tools.appendChild(choice());
-  tools.appendChild(talking());
-  box.insertBefore(tools, box.querySelector("ol"));
+  function build() {
+    var first = button("First", "rest", function () { go(0); });
+    var back = button("Back", "", function () { go(state.step - 1); });
+    var on = button("Forward", "", forward);
+    var last = button("Last", "rest", function () { go(LAST); });
+    var call = button("Next call", "", nextCall);
+    var big = button("Projector", "", project);
+    var count = make("span", "count");
+    var steer = make("div", "tools steer");
+    [first, back, on, last, call, big, count].forEach(function (one) { steer.appendChild(one); });
+    var seat = select("Sit with", game.names, function (at) {
+      state.own = at;
+      state.asked = state.quiz && isQuestion(state.step);
+      changed();
+    });
+    var racks = select("Racks", ["all four open", "only mine open"], function (at) {
+      state.racks = at ? "own" : "all";
+      changed();
+    });
+    var quiz = check("What would you throw?", ask);
+    var says = check("aims and reasons", function (now) {
+      state.says = now;
+      changed();
+    });
+    var choices = make("div", "tools choices");
+    [seat, racks, quiz, says].forEach(function (one) { choices.appendChild(one); });
+    controls.answer = button("Show the answer", "show", forward);
+    controls.refresh = function () {
+      count.textContent = (state.step + 1) + " of " + steps.length;
+      first.setAttribute("aria-disabled", String(state.step === 0));
+      back.setAttribute("aria-disabled", String(state.step === 0));
+      on.setAttribute("aria-disabled", String(state.step === LAST && !state.asked));
+      last.setAttribute("aria-disabled", String(state.step === LAST));
+      call.setAttribute("aria-disabled", String(state.step === LAST));
+      seat.lastElementChild.selectedIndex = state.own;
+      racks.lastElementChild.selectedIndex = state.quiz || state.racks === "own" ? 1 : 0;
+      racks.lastElementChild.disabled = state.quiz;
+      quiz.firstElementChild.checked = state.quiz;
+      says.firstElementChild.checked = state.says;
+      big.textContent = state.big ? "Leave" : "Projector";
+      document.body.classList.toggle("asking", state.quiz);
+      document.body.classList.toggle("ended", state.step === LAST);
+    };
+    var keys = make("p", "keys", "Keys: right arrow or space goes on, left arrow back, Home and End to" +
+      " the first and the last step, c to the next call, q asks what you would throw, p fills the" +
+      " screen. A click on the table goes on, too.");
+    var box = whole.querySelector(".course-box");
+    [steer, choices, stage, talk, keys].forEach(function (one) { whole.insertBefore(one, box); });
+  }
 
-  /* On paper stands what the reader has opened: a position can be handed out without its end. */
-  document.body.classList.add("stepping");
-  Array.prototype.slice.call(document.querySelectorAll("details > summary")).forEach(function (summary) {
-    summary.addEventListener("click", function () {
-      summary.parentElement.classList.toggle("opened", !summary.parentElement.open);
+  var KEYS = {
+    ArrowRight: forward,
+    " ": forward,
+    ArrowLeft: function () { go(state.step - 1); },
+    Home: function () { go(0); },
+    End: function () { go(LAST); },
+    c: nextCall,
+    q: function () { ask(!state.quiz); },
+    p: project,
+    Escape: function () { if (state.big) { project(); } }
+  };
+
+  document.addEventListener("keydown", function (event) {
+    var name = event.target.tagName;
+    var busy = name === "SELECT" || event.target.closest("pre");
+    var itsOwn = event.key === " " && /^(BUTTON|A|SUMMARY|INPUT)$/.test(name);
+    if (busy || itsOwn || event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) { return; }
+    if (!Object.prototype.hasOwnProperty.call(KEYS, event.key)) { return; }
+    event.preventDefault();
+    KEYS[event.key]();
+  });
+
+  stage.addEventListener("click", function (event) {
+    if (!event.target.closest("button, a")) { forward(); }
+  });
+
+  items.forEach(function (item, at) {
+    item.firstElementChild.addEventListener("click", function (event) {
+      event.preventDefault();
+      go(at);
     });
   });
 
-  var watcher = new MutationObserver(refresh);
-  Array.prototype.slice.call(box.querySelector("ol").children).forEach(function (step) {
-    watcher.observe(step, { attributes: true, attributeFilter: ["hidden"] });
-  });
+  window.addEventListener("hashchange", follow);
+  window.addEventListener("resize", function () { if (state.big) { refresh(); } });
+
+  document.body.classList.add("stepping");
+  build();
   refresh();
+  follow();
 }());

@@ -41,13 +41,16 @@ public final class PageWriter {
     String style = Resource.text("page.css") + extras.style();
     String script = Resource.text("page.js") + extras.script();
     Element html = Element.of("html").with("lang", "en");
-    html.add(head(document.title(), style, script));
+    html.add(head(document.title(), style, script, extras.maker()));
     html.add(body(document, script));
     return "<!DOCTYPE html>\n" + Markup.html(html);
   }
 
-  private static Element head(String title, String style, String script) {
+  private static Element head(String title, String style, String script, String maker) {
     Element head = Element.of("head").add(Element.of("meta").with("charset", "utf-8"));
+    if (!maker.isEmpty()) {
+      head.add(meta("generator", maker));
+    }
     head.add(meta("viewport", "width=device-width, initial-scale=1"));
     String policy =
         "default-src 'none'; img-src data:; base-uri 'none'; form-action 'none'; style-src "
