@@ -1,14 +1,21 @@
 package org.tallywall.experiments.browser;
 
 import java.io.File;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Base64;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.logging.Level;
 import java.util.logging.Logger;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.openqa.selenium.By;
 import org.openqa.selenium.Dimension;
 import org.openqa.selenium.chrome.ChromeDriver;
 import org.openqa.selenium.chrome.ChromeDriverService;
@@ -16,6 +23,8 @@ import org.openqa.selenium.chrome.ChromeOptions;
 import org.openqa.selenium.logging.LogEntry;
 import org.openqa.selenium.logging.LogType;
 import org.openqa.selenium.logging.LoggingPreferences;
+import org.openqa.selenium.print.PageSize;
+import org.openqa.selenium.print.PrintOptions;
 
 /** A browser without a window: the Chromium of this machine, if it has one. */
 public final class Chromium implements AutoCloseable {
@@ -34,6 +43,13 @@ public final class Chromium implements AutoCloseable {
           "--no-first-run",
           "--hide-scrollbars",
           "--lang=en");
+
+  private static final Pattern SHEET = Pattern.compile("/Type\\s*/Page\\b(?!s)");
+  private static final PrintOptions LETTER = new PrintOptions();
+
+  static {
+    LETTER.setPageSize(new PageSize(27.94, 21.59));
+  }
 
   private final ChromeDriver driver;
 
@@ -69,13 +85,50 @@ public final class Chromium implements AutoCloseable {
 
   /** Opens a file as on a screen of the given width. */
   public void open(Path file, int width) {
+    open(file, "", width);
+  }
+
+  /** Opens a file by a link into it, as if no page had been open before. */
+  public void open(Path file, String link, int width) {
     driver.manage().window().setSize(new Dimension(1280, 900));
     driver.executeCdpCommand(
         "Emulation.setDeviceMetricsOverride",
         Map.of("width", width, "height", 900, "deviceScaleFactor", 1, "mobile", false));
+    driver.get("about:blank");
     console();
     requests();
-    driver.get(file.toUri().toString());
+    driver.get(file.toUri() + link);
+  }
+
+  /** What a script answers. */
+  public Object run(String script) {
+    return driver.executeScript(script);
+  }
+
+  /** Types keys into the page as a whole. */
+  public void press(CharSequence... keys) {
+    driver.findElement(By.tagName("body")).sendKeys(keys);
+  }
+
+  /** What the accessibility engine axe-core finds, of whatever weight. */
+  public List<String> findings() throws IOException {
+    try (InputStream in = Chromium.class.getResourceAsStream("/axe.min.js")) {
+      run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+    }
+    Object found =
+        driver.executeAsyncScript(
+            "var done = arguments[arguments.length - 1];"
+                + "axe.run().then(function (result) { done(result.violations.map("
+                + "function (v) { return v.impact + ' ' + v.id + ' ' + v.help + ' '"
+                + " + v.nodes.map(function (n) { return n.html; }).join(' | '); })); });");
+    return ((List<?>) found).stream().map(String::valueOf).toList();
+  }
+
+  /** On how many sheets the page is printed, of the size that Americans use. */
+  public int sheets() {
+    byte[] paper = Base64.getDecoder().decode(driver.print(LETTER).getContent());
+    Matcher sheets = SHEET.matcher(new String(paper, StandardCharsets.ISO_8859_1));
+    return (int) sheets.results().count();
   }
 
   /** What the console said since it was last asked. */

@@ -57,7 +57,7 @@ class GameCommandsTest {
     assertThat(typed.out())
         .startsWith("Deal 3, seed 5, Little Harbour test card\n  East: nearest\n")
         .contains("across from East: random-legal", "The deal\n", "First right\n", "Courtesy\n")
-        .contains("After the passes\n", "Play\n  99  East throws ", "The end\n");
+        .contains("After the Charleston\n", "Play\n  99  East throws ", "The end\n");
     assertThat(typed.out().lines()).allMatch(line -> line.length() <= 100);
   }
 
@@ -88,8 +88,9 @@ class GameCommandsTest {
   @Test
   void game_wrongInput_isExplained() {
     assertComplains(Typed.run("game", "--study", study), "--deal is missing");
-    assertComplains(Typed.run("game", "--deal", "1"), "--card FILE, --seed NUMBER, --players");
-    assertComplains(game("--study", study), "leave --card, --rules, --seed and --players out");
+    assertComplains(
+        Typed.run("game", "--deal", "1"), "missing: --card FILE, --seed NUMBER, --players");
+    assertComplains(game("--study", study), "leave out --card, --rules, --seed and --players");
     assertComplains(game("--arm", "bold"), "belong to --study");
     assertComplains(
         Typed.run("game", "--study", study, "--deal", "1", "--arm", "bold"), "no ways of playing");

@@ -7,7 +7,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -16,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.tallywall.core.tile.Tile;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -24,7 +27,7 @@ class GamePageTest {
   private static final int TILES = 152;
   private static final Pattern MOMENT = Pattern.compile("data-moment=\"([^\"]*)\"");
   private static final Pattern GAME = Pattern.compile("data-game=\"([^\"]*)\"");
-  private static final Pattern TITLE = Pattern.compile("class=\"step-title\">([^<]*)<");
+  private static final Pattern TITLE = Pattern.compile("class=\"title\"[^>]*>([^<]*)<");
   private static final JsonMapper MAPPER = JsonMapper.builder().build();
 
   @TempDir private Path folder;
@@ -62,7 +65,7 @@ class GamePageTest {
       long count = moment.get("left").asLong();
       for (JsonNode seat : moment.get("seats")) {
         count += words(seat.get("rack").asString());
-        for (JsonNode group : seat.get("open")) {
+        for (JsonNode group : seat.path("open")) {
           count += words(group.asString());
         }
       }
@@ -97,33 +100,42 @@ class GamePageTest {
     assertThat(titles.stream().filter(title -> title.contains("draws")))
         .isNotEmpty()
         .allMatch(title -> title.endsWith(" draws"));
-    assertThat(titles.get(titles.size() - 1)).startsWith("The end: ").contains("points: ");
+    assertThat(titles.get(titles.size() - 1)).startsWith("The end: ");
+    JsonNode points = moments().get(titles.size() - 1).get("points");
+    assertThat(points).hasSize(4);
+    JsonNode recorded = MAPPER.readTree(Files.readString(record)).get("end").get("points");
+    assertThat(points).isEqualTo(recorded);
   }
 
   @Test
   void players_whoGiveReasons_areHeardBesideTheirChoices() throws IOException {
     play(3, "nearest,reckoner,watchful,nearest");
     Set<String> why = new TreeSet<>();
+    Set<String> aims = new TreeSet<>();
     for (JsonNode moment : moments()) {
-      moment.get("seats").forEach(seat -> seat.get("why").forEach(one -> why.add(one.asString())));
       for (JsonNode seat : moment.get("seats")) {
-        assertThat(seat.get("aim").asString()).matches("(aims at|nearest:|no line).*");
+        seat.path("why").forEach(one -> why.add(one.asString()));
+        seat.optional("aim").ifPresent(aim -> aims.add(aim.asString()));
       }
     }
+    moments().get(0).get("seats").forEach(seat -> assertThat(seat.has("aim")).isTrue());
+    assertThat(aims)
+        .allMatch(aim -> aim.matches("(aims at|nearest:|no line).*"))
+        .anyMatch(aim -> aim.startsWith("aims at Ladders L"));
     assertThat(why)
-        .anyMatch(reason -> reason.startsWith("lets it lie: "))
-        .anyMatch(reason -> reason.contains("heads for"));
+        .anyMatch(reason -> reason.startsWith("lets it go: "))
+        .noneMatch(reason -> reason.contains("heads for"));
   }
 
-  /** Who lets a discard lie is heard when it is thrown, not later. */
+  /** Who lets a discard go is heard when it is thrown, not later. */
   @Test
-  void reasons_toLetADiscardLie_standBesideThatDiscard() throws IOException {
+  void reasons_toLetADiscardGo_standBesideThatDiscard() throws IOException {
     play(3, "nearest,reckoner,watchful,nearest");
     List<String> titles = titles();
     List<JsonNode> moments = moments();
     int heard = 0;
     for (int step = 0; step < moments.size(); step++) {
-      if (moments.get(step).get("seats").toString().contains("lets it lie: ")) {
+      if (moments.get(step).get("seats").toString().contains("lets it go: ")) {
         assertThat(titles.get(step)).contains(" throws ");
         heard++;
       }
@@ -176,14 +188,103 @@ class GamePageTest {
     assertThat(whole().get("names").get(0).asString()).isEqualTo("<script>x</script>");
   }
 
+  /** A page says that it is there, and the game is not narrated besides. */
   @Test
-  void file_thatIsThere_isNotOverwritten() throws IOException {
-    Files.writeString(page, "mine");
+  void page_written_isNamedAndNothingElseIsSaid() throws IOException {
+    assertThat(play(1, "nearest,nearest,nearest,nearest").out()).isEqualTo("Wrote " + page + "\n");
+    Typed again = Typed.run("replay", record.toString(), "--card", card, "--html", page.toString());
+    assertThat(again.out()).isEqualTo("Wrote " + page + "\n1 game agrees with the rules\n");
+  }
+
+  /** An older page of a game makes room for a new one. */
+  @Test
+  void page_thatIsThere_isReplaced() throws IOException {
+    play(1, "nearest,nearest,nearest,nearest");
+    String first = Files.readString(page);
+    Files.delete(record);
+    assertThat(play(2, "nearest,nearest,nearest,nearest").code()).isZero();
+    assertThat(Files.readString(page)).isNotEqualTo(first).contains("seed 2");
+  }
+
+  /** Whatever else is there stays, even if it holds the words by which a page is known. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "mine",
+        "",
+        "<title>x</title><meta name=\"generator\" content=\"Tallywall, page of a game\">"
+      })
+  void file_thatIsNoPage_isNotOverwritten(String text) throws IOException {
+    Files.writeString(page, text);
     Typed typed = play(1, "nearest,nearest,nearest,nearest");
     assertThat(typed.code()).isEqualTo(2);
-    assertThat(typed.err()).contains("game.html", "exists already");
-    assertThat(page).hasContent("mine");
+    assertThat(typed.err()).contains("game.html", "is not the page of a game");
+    assertThat(page).hasContent(text);
     assertThat(record).doesNotExist();
+  }
+
+  /** Not through a link either: it may lead anywhere. */
+  @Test
+  void link_toAPage_isNotFollowed() throws IOException {
+    play(1, "nearest,nearest,nearest,nearest");
+    Path real = folder.resolve("real.html");
+    Files.move(page, real);
+    Files.delete(record);
+    Files.createSymbolicLink(page, real);
+    String before = Files.readString(real);
+    assertThat(play(2, "nearest,nearest,nearest,nearest").code()).isEqualTo(2);
+    assertThat(real).hasContent(before);
+  }
+
+  @Test
+  void page_andRecordOfOneName_areRefused() {
+    Typed typed =
+        Typed.run(
+            "game",
+            "--card",
+            card,
+            "--seed",
+            "1",
+            "--deal",
+            "0",
+            "--players",
+            "nearest,nearest,nearest,nearest",
+            "--html",
+            "a.html",
+            "--record",
+            "a.html");
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("the same file");
+  }
+
+  /** Every tile that lies anywhere has its drawing, and no two drawings are alike. */
+  @Test
+  void tiles_haveADrawingEach() throws IOException {
+    play(1, "nearest,nearest,nearest,nearest");
+    Matcher found =
+        Pattern.compile("<symbol id=\"tile-([^\"]*)\"[^>]*>(.*?)</symbol>", Pattern.DOTALL)
+            .matcher(Files.readString(page));
+    Map<String, String> drawings = new TreeMap<>();
+    while (found.find()) {
+      drawings.put(found.group(1), found.group(2));
+    }
+    assertThat(drawings).hasSize(Tile.KINDS + 1).containsKey("back");
+    assertThat(drawings.values()).doesNotHaveDuplicates();
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      assertThat(drawings.get(Tile.symbol(kind))).contains(">" + Tile.symbol(kind).charAt(0) + "<");
+    }
+  }
+
+  /** The end stands on the page as it is, not behind a fold. */
+  @Test
+  void end_ofTheGame_isNotFolded() throws IOException {
+    play(3, "nearest,reckoner,watchful,nearest");
+    String text = Files.readString(page);
+    String ending = text.substring(text.indexOf("class=\"ending\""));
+    assertThat(text.substring(0, text.indexOf("class=\"ending\""))).doesNotContain("<details");
+    assertThat(ending.substring(0, ending.indexOf("</section>")))
+        .contains("<h2>The end</h2>")
+        .containsPattern("(collects|wall game|void)");
   }
 
   @Test

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.io.InputStream;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
@@ -95,7 +93,6 @@ class PagesBrowserTest {
         table.resolve("report.html"),
         arms.resolve("report.html"),
         hostile.resolve("report.html"),
-        table.resolve("games/game-0.html"),
         pack);
   }
 
@@ -110,7 +107,7 @@ class PagesBrowserTest {
           .allMatch(url -> url.startsWith(page.toUri().toString()) || url.equals("data:,"));
       assertThat((Long) run("return document.documentElement.scrollWidth"))
           .isLessThanOrEqualTo(width);
-      assertThat(findings()).isEmpty();
+      assertThat(browser.findings()).isEmpty();
     }
   }
 
@@ -146,59 +143,14 @@ class PagesBrowserTest {
     assertThat(grid.getText()).doesNotContain("2222x");
   }
 
-  /** From the report to a kept game and through it, forward and back, by keys and buttons. */
-  @ParameterizedTest
-  @ValueSource(ints = {360, 1280})
-  void game_fromTheReport_stepsForwardAndBack(int width) {
-    browser.open(table.resolve("report.html"), width);
-    browser.driver().findElement(By.partialLinkText("Deal 0:")).click();
-    WebElement steps = browser.driver().findElement(By.className("steps"));
-    assertThat(title(steps)).isEqualTo("The deal");
-    assertThat(seats(steps)).hasSize(4);
-    assertThat(tiles(seats(steps).get(0))).hasSize(14).doesNotContain("\u00a0");
-
-    browser.driver().findElement(By.tagName("body")).sendKeys(Keys.ARROW_RIGHT);
-    assertThat(title(steps)).isEqualTo("First right");
-    assertThat(seats(steps).get(1).findElements(By.cssSelector(".rack .fresh"))).hasSize(3);
-    assertThat(seats(steps).get(0).getText()).contains("Passes ", "Aims at ", "Why: ");
-    steps.findElement(By.xpath(".//button[text()='Back']")).click();
-    assertThat(title(steps)).isEqualTo("The deal");
-    browser.driver().findElement(By.tagName("body")).sendKeys(Keys.END);
-    assertThat(title(steps)).startsWith("The end");
-    assertThat(steps.findElements(By.cssSelector("li:not([hidden]) .discards li"))).isNotEmpty();
-    assertThat(browser.console()).isEmpty();
-  }
-
+  /** From the report to a kept game. */
   @Test
-  void game_withOneRackOpen_hidesTheOthersAndWhatTheyAimAt() {
-    browser.open(table.resolve("games/game-0.html"), 1280);
-    WebElement steps = browser.driver().findElement(By.className("steps"));
-    steps.findElement(By.xpath(".//button[text()='Forward']")).click();
-    steps.findElement(By.xpath(".//option[text()='only right of East']")).click();
-
-    assertThat(tiles(seats(steps).get(1))).hasSize(13).doesNotContain("");
-    for (int closed : List.of(0, 2, 3)) {
-      assertThat(tiles(seats(steps).get(closed))).containsOnly("");
-      assertThat(seats(steps).get(closed).getText()).doesNotContain("Passes", "Aims", "Why");
-    }
-    assertThat(seats(steps).get(1).getText()).contains("Passes", "Aims at");
-    steps.findElement(By.cssSelector("input[type=checkbox]")).click();
-    assertThat(seats(steps).get(1).getText()).contains("Passes").doesNotContain("Aims");
-  }
-
-  private static List<WebElement> seats(WebElement steps) {
-    return steps.findElements(By.cssSelector("li:not([hidden]) .seat"));
-  }
-
-  private static List<String> tiles(WebElement seat) {
-    return seat.findElements(By.cssSelector(".rack .tile")).stream()
-        .map(WebElement::getText)
-        .map(String::strip)
-        .toList();
-  }
-
-  private static String title(WebElement steps) {
-    return steps.findElement(By.cssSelector("li:not([hidden]) .step-title")).getText();
+  void game_fromTheReport_opensAtItsDeal() {
+    browser.open(table.resolve("report.html"), 1280);
+    browser.driver().findElement(By.partialLinkText("Deal 0:")).click();
+    assertThat(browser.driver().findElement(By.className("now")).getText()).isEqualTo("The deal");
+    assertThat(browser.driver().findElements(By.className("seat"))).hasSize(4);
+    assertThat(browser.console()).isEmpty();
   }
 
   private static List<String> first(WebElement grid) {
@@ -208,22 +160,6 @@ class PagesBrowserTest {
   }
 
   private static Object run(String script) {
-    return browser.driver().executeScript(script);
-  }
-
-  /** What the accessibility engine axe-core finds, of whatever weight. */
-  private static List<String> findings() throws IOException {
-    try (InputStream in = PagesBrowserTest.class.getResourceAsStream("/axe.min.js")) {
-      run(new String(in.readAllBytes(), StandardCharsets.UTF_8));
-    }
-    Object found =
-        browser
-            .driver()
-            .executeAsyncScript(
-                "var done = arguments[arguments.length - 1];"
-                    + "axe.run().then(function (result) { done(result.violations.map("
-                    + "function (v) { return v.impact + ' ' + v.id + ' ' + v.help + ' '"
-                    + " + v.nodes.map(function (n) { return n.html; }).join(' | '); })); });");
-    return ((List<?>) found).stream().map(String::valueOf).toList();
+    return browser.run(script);
   }
 }

@@ -94,14 +94,15 @@ class GameStoryTest {
     assertThat(lines)
         .containsSubsequence(
             "First left",
-            "  East passes 1b 1b, and one tile unseen, which is 6b, to left of East.",
-            "  Right of East passes 6b 6b 6b, to East.",
-            "A second round?",
-            "  Right of East and across from East stop the passes.",
+            "  East passes 1b 1b and one unseen tile, which was 6b, to the player left of East.",
+            "  Right of East passes 6b 6b 6b to East.",
+            "A second Charleston?",
+            "  Right of East and across from East stop the Charleston.",
             "Courtesy",
-            "  East offers two, across from East one; East gives 5b, across from East gives 7b.",
-            "  Right of East offers none, left of East three; nothing goes across.",
-            "After the passes",
+            "  East offers two and across from East offers one: East gives 5b, and across from"
+                + " East gives 7b.",
+            "  Right of East offers none and left of East offers three, so no tiles are passed.",
+            "After the Charleston",
             "  East holds 115556679999b 45c.",
             "Play",
             "  99  East throws 9b.");
@@ -126,18 +127,19 @@ class GameStoryTest {
 
     assertThat(lines)
         .containsSubsequence(
-            "  99  East throws one bam.",
-            "  99  Right of East calls two bam and lays open a pung of two bam (across from East"
-                + " wanted it too, for an exposure), throws six bam.",
-            "  98  Across from East draws red, throws red.",
-            "  98  Left of East's hand is called dead: nobody can make it any more.",
-            "  97  East draws two bam, says mahjong.",
+            "  99  East throws a one bam.",
+            "  99  Right of East calls the two bam, exposes a pung of two bams (across from East"
+                + " wanted it too, for an exposure) and throws a six bam.",
+            "  98  Across from East draws a red and throws a red.",
+            "  98  The hand of the player left of East is called dead: no hand on the card can be"
+                + " made from it any more.",
+            "  97  East draws a two bam and declares mahjong.",
             "The end",
-            "  East wins on the tile drawn; everybody pays.",
-            "  The line is O1 \"the rope\", worth 25 and doubled, for it holds no joker.",
-            "  The hand is a kong of one bam, a kong of two bam, a kong of three bam and a pair of"
-                + " four bam, made without jokers.",
-            "  East receives 300.",
+            "  East wins, self-picked.",
+            "  The line is One O1 \u201cthe rope\u201d, worth 25, doubled because it has no jokers.",
+            "  The hand is a kong of one bams, a kong of two bams, a kong of three bams and a pair"
+                + " of four bams, made without jokers.",
+            "  East collects 300.",
             "  Right of East pays 100.");
   }
 
@@ -154,7 +156,32 @@ class GameStoryTest {
 
     assertThat(lines)
         .containsExactly(
-            "  99  East calls 1b and lays open 11bJ, gives 1b for the joker in the own 11bJ.");
+            "  99  East calls the 1b, exposes 11bJ and exchanges 1b for the joker in her own 11bJ.");
+  }
+
+  /** The whole group is named once, in the plural, and whose it is. */
+  @Test
+  void exchange_spoken_isAsATeacherSaysIt() {
+    PlayWords named =
+        new PlayWords(new SeatNames(List.of("Ann", "Bea", "Cora", "Dot")), new SpokenTiles());
+    PlayWords seats = new PlayWords(SeatNames.FROM_EAST, new SpokenTiles());
+    Exposure kong = new Exposure(CRAK_5, 4, 2);
+
+    assertThat(named.exchange(new GameEvent.Exchange(0, 2, 0, CRAK_5), kong))
+        .isEqualTo("exchanges a five crak for a joker in Cora's kong of five craks");
+    assertThat(named.exchange(new GameEvent.Exchange(2, 2, 0, CRAK_5), kong.redeemed()))
+        .isEqualTo("exchanges a five crak for the joker in her own kong of five craks");
+    assertThat(seats.exchange(new GameEvent.Exchange(0, 1, 0, CRAK_5), kong.redeemed()))
+        .endsWith("the joker in the kong of five craks of the player right of East");
+    assertThat(seats.mahjong(new GameEvent.Mahjong(2, "discard", 0, NOBODY)))
+        .isEqualTo("declares mahjong on East's discard");
+  }
+
+  /** A line is called by family, id and nickname; a family that the id begins with is said once. */
+  @Test
+  void lines_ofTheCard_areCalledByFamilyAndNickname() {
+    assertThat(LineNames.of(CARD, "O1")).isEqualTo("One O1 \u201cthe rope\u201d");
+    assertThat(LineNames.of(CARD, "X9")).isEqualTo("X9");
   }
 
   @Test
@@ -163,7 +190,7 @@ class GameStoryTest {
     GameRecord.End voided = new GameRecord.End("void", null, List.of(0, 0, 0, 0), 40);
 
     assertThat(tell(game(wall, new GameEvent.WallGame()), new TypedTiles()))
-        .endsWith("The end", "  A wall game: the wall is used up and nobody has won.");
+        .endsWith("The end", "  It is a wall game: the wall is used up and nobody wins.");
     assertThat(tell(game(voided, new GameEvent.VoidGame()), new TypedTiles()))
         .endsWith("The end", "  Three hands are dead, so the game is void.");
   }
@@ -174,16 +201,17 @@ class GameStoryTest {
 
     assertThat(spoken.tile(CRAK_5)).isEqualTo("five crak");
     assertThat(spoken.tile(Tile.SOAP)).isEqualTo("soap");
+    assertThat(spoken.one(Tile.EAST)).isEqualTo("an east");
     assertThat(spoken.tiles(List.of(Tile.RED, CRAK_5, Tile.NORTH)))
-        .isEqualTo("five crak, north and red");
+        .isEqualTo("a five crak, a north and a red");
     assertThat(spoken.rack(TileText.rack("113b 0 FF J")))
-        .isEqualTo("a pair of one bam, three bam, soap, two flowers and a joker");
+        .isEqualTo("a pair of one bams, a three bam, a soap, two flowers and a joker");
     assertThat(spoken.exposure(new Exposure(CRAK_5, 4, 2)))
-        .isEqualTo("a kong of five crak with two jokers");
+        .isEqualTo("a kong of five craks with two jokers");
     assertThat(spoken.exposure(new Exposure(Tile.FLOWER, 3, 1)))
         .isEqualTo("a pung of flowers with a joker");
     assertThat(spoken.hand(List.of("FFFF", "22b", "N")))
-        .isEqualTo("a kong of flowers, a pair of two bam and a single north");
+        .isEqualTo("a kong of flowers, a pair of two bams and a single north");
   }
 
   @Test

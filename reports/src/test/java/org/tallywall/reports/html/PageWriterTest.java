@@ -41,7 +41,7 @@ class PageWriterTest {
   /** The digest in the policy is that of the script, or the browser would refuse to run it. */
   @Test
   void policy_ofAPage_allowsItsOwnScriptAlone() throws Exception {
-    Extras extras = new Extras("p { color: red; }", "window.own = 1;\n");
+    Extras extras = new Extras("p { color: red; }", "window.own = 1;\n", "A maker of pages");
     String page = PageWriter.text(new Document("A page", List.of()), extras);
     Matcher script = SCRIPT.matcher(page);
     assertThat(script.find()).isTrue();
@@ -51,6 +51,8 @@ class PageWriterTest {
     assertThat(page)
         .contains("script-src 'sha256-" + Base64.getEncoder().encodeToString(digest) + "'\"");
     assertThat(page).contains(extras.style()).contains("default-src 'none'");
+    assertThat(page.substring(0, page.indexOf("<title>")))
+        .contains("<meta name=\"generator\" content=\"A maker of pages\">");
   }
 
   @Test
