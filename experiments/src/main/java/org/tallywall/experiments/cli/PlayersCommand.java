@@ -2,6 +2,7 @@ package org.tallywall.experiments.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.error.WrongInputException;
@@ -106,11 +107,11 @@ final class PlayersCommand implements Callable<Integer> {
           known.add(setting.name().substring(setting.name().lastIndexOf('.') + 1));
         }
       }
-      String nearest = Nearest.of(name, known);
-      if (!ids.contains(nearest)) {
+      Optional<String> nearest = Nearest.of(name, known);
+      if (nearest.isPresent() && !ids.contains(nearest.get())) {
         throw new WrongInputException(
             "there is no player %s; did you mean the setting %s? Try: tallywall players --find %s"
-                .formatted(Words.quoted(name), Words.quoted(nearest), nearest));
+                .formatted(Words.quoted(name), Words.quoted(nearest.get()), nearest.get()));
       }
     }
     return catalog.find(name);
@@ -123,11 +124,11 @@ final class PlayersCommand implements Callable<Integer> {
       throw new WrongInputException(
           known.isEmpty()
               ? player.id() + " has no settings"
-              : "%s has no settings under %s; did you mean %s? (groups: %s)"
+              : "%s has no settings under %s%s (groups: %s)"
                   .formatted(
                       player.id(),
                       Words.quoted(group),
-                      Words.quoted(Nearest.of(group, known)),
+                      Nearest.hint(group, known),
                       String.join(
                           ", ",
                           SettingGroup.of(player.settings()).stream()

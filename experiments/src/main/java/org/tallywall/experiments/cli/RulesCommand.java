@@ -84,8 +84,8 @@ final class RulesCommand implements Callable<Integer> {
     RuleMeanings.all().forEach(meaning -> known.add(meaning.key()));
     RuleMeanings.all().forEach(meaning -> known.add(meaning.key().replaceFirst("\\..*", "")));
     throw new WrongInputException(
-        "there is no rule %s; did you mean %s? To look for a word: tallywall rules --find WORD"
-            .formatted(Words.quoted(name), Words.quoted(Nearest.of(name, known))));
+        "there is no rule %s%s. To look for a word: tallywall rules --find WORD"
+            .formatted(Words.quoted(name), Nearest.hint(name, known)));
   }
 
   private List<RuleMeaning> found() {

@@ -85,11 +85,8 @@ final class StudyNewCommand implements Callable<Integer> {
     int at = kinds.indexOf(kind);
     if (at < 0) {
       throw new WrongInputException(
-          "there is no kind of study %s; did you mean %s? (kinds: %s)"
-              .formatted(
-                  Words.quoted(kind),
-                  Words.quoted(Nearest.of(kind, kinds)),
-                  String.join(", ", kinds)));
+          "there is no kind of study %s%s (kinds: %s)"
+              .formatted(Words.quoted(kind), Nearest.hint(kind, kinds), String.join(", ", kinds)));
     }
     return StudySkeleton.values()[at];
   }

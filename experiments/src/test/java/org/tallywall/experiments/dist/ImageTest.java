@@ -81,8 +81,7 @@ class ImageTest {
     assertThat(outcome.exitCode()).as(outcome.errors()).isZero();
     assertThat(results.resolve("report.html")).isNotEmptyFile();
     assertThat(results.resolve("charts/where-games-go.png")).isNotEmptyFile();
-    assertThat(Files.readString(results.resolve("manifest.json")))
-        .contains("\"complete\"");
+    assertThat(Files.readString(results.resolve("manifest.json"))).contains("\"complete\"");
   }
 
   @Test

@@ -52,11 +52,11 @@ final class UnpackedZip {
         FileSystems.newFileSystem(file, Map.of("enablePosixFileAttributes", true))) {
       Path root = zip.getPath("/");
       try (Stream<Path> files = Files.walk(root)) {
-        for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
-          Path copy = target.resolve(root.relativize(file).toString());
+        for (Path packed : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
+          Path copy = target.resolve(root.relativize(packed).toString());
           Files.createDirectories(copy.getParent());
-          Files.copy(file, copy);
-          Files.setPosixFilePermissions(copy, Files.getPosixFilePermissions(file));
+          Files.copy(packed, copy);
+          Files.setPosixFilePermissions(copy, Files.getPosixFilePermissions(packed));
         }
       }
     }

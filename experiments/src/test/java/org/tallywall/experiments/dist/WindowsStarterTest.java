@@ -115,7 +115,9 @@ class WindowsStarterTest {
           .doesNotContain("$", "`", "'", "/dev/null", "[ ", "&& ", "|| ", "\\\n")
           .matches("[\\x20-\\x7e]+");
       String first = line.toLowerCase(Locale.ROOT).split("[ \"]", 2)[0];
-      assertThat(first.isEmpty() || first.startsWith(":") || KNOWN.contains(first)).as(line).isTrue();
+      assertThat(first.isEmpty() || first.startsWith(":") || KNOWN.contains(first))
+          .as(line)
+          .isTrue();
     }
   }
 }

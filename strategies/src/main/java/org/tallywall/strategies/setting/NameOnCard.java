@@ -44,11 +44,11 @@ record NameOnCard(CardPart part) implements Kind<String> {
       return Optional.empty();
     }
     return Optional.of(
-        "the card \"%s\" has no %s \"%s\"; did you mean \"%s\"?"
+        "the card \"%s\" has no %s \"%s\"%s"
             .formatted(
                 Shown.word(card.name()),
                 part.word(),
                 Shown.word(name),
-                Shown.word(Nearest.of(name, names))));
+                Shown.text(Nearest.advice(name, names))));
   }
 }
