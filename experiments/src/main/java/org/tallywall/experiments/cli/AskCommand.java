@@ -187,7 +187,10 @@ final class AskCommand implements Callable<Integer> {
   private void rank(Ranking ranking) {
     if (ranking.choices().size() > 1) {
       wrap(
-          "  " + ranking.what() + " as it ranks them, by its own judgment, not by measured games:");
+          "  "
+              + ranking.what()
+              + ", best first, by its own judgment and not by measured games (worth: the chance of"
+              + " the hands it has in mind times what they pay):");
       ranking.choices().forEach(one -> wrap("    " + judgment.ranked(one)));
     }
   }

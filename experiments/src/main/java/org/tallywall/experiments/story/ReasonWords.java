@@ -60,9 +60,9 @@ public final class ReasonWords {
     } else if (reason instanceof Reason.Complete complete) {
       return "complete: %s, worth %s".formatted(named(complete.line()), complete.value());
     } else if (reason instanceof Reason.Unneeded unneeded) {
-      return "costs nothing: the nearest hand stays %s away".formatted(unneeded.away());
+      return "costs nothing: the nearest hand of all stays %s away".formatted(unneeded.away());
     } else if (reason instanceof Reason.Costs costs) {
-      return "has a price: the nearest hand goes from %s to %s away"
+      return "costs a tile or more: the nearest hand of all goes from %s to %s away"
           .formatted(costs.from(), costs.to());
     } else if (reason instanceof Reason.Nearer nearer) {
       return "the nearest hand comes from %s to %s away".formatted(nearer.from(), nearer.to());

@@ -34,13 +34,36 @@ class AskCommandTest {
     assertThat(typed.out())
         .startsWith("redeem-with-the-stranger\n")
         .contains("reckoner: exchange 8c seat 2 then discard E\n")
-        .contains("    exchange 8c seat 2: 8c buys a joker from seat 2, which makes 1 joker on")
         .contains(
-            "    discard E: nothing lost by it, still 1 away; heads for R1, 13 of 14 (1 away)\n")
+            "    exchange 8c seat 2: heading for R1, 2 away (12 of 14): needs 5b 8d; 8c buys a joker")
+        .contains("    discard E: heading for R1, 1 away (13 of 14): needs 5b 8d, one of them by")
+        .contains("R1 needs ", " no hand in mind needs E")
+        .contains("  discards, best first, by its own judgment and not by measured games (worth:")
+        .contains("\n    discard 8c: keeps 100% of the rack's worth\n")
         .contains("  expected: exchange 8c seat 2 then discard E: yes\n")
         .contains("  never: exchange 6d seat 1: kept\n")
         .contains("  because The 8c is of no use here");
     assertThat(typed.out().lines()).allMatch(line -> line.length() <= 100);
+  }
+
+  /** Of a watchful player with the risks that it reads; of a claim in times, with what is asked. */
+  @Test
+  void ask_ranksTheBestFew_asThePlayerJudgesThem() {
+    String throwing = ask(FOLDER + "leave-the-dead-pair.txt", "watchful").out();
+    String claiming = ask(FOLDER + "concealed-keeps-still.txt", "watchful").out();
+    String passing = ask(FOLDER + "pass-the-strangers.txt", "reckoner").out();
+    String near = ask(FOLDER + "leave-the-dead-pair.txt", "nearest").out();
+
+    assertThat(throwing.lines().filter(line -> line.startsWith("    discard")).skip(1))
+        .hasSize(5)
+        .allMatch(line -> line.endsWith(" risk that someone wins on it"));
+    assertThat(throwing).contains("\n    discard 6b: keeps 100% of the rack's worth, 0% risk");
+    assertThat(claiming)
+        .contains("answers, best first", "\n    nothing: leaves the rack as it is\n")
+        .contains("claim 4 jokers 0: makes the rack worth 0.0 times as much, wanted by no hand");
+    assertThat(passing)
+        .contains("tiles to pass, best first", "\n    pass R: keeps 100% of the rack's worth\n");
+    assertThat(near).doesNotContain("best first");
   }
 
   @Test

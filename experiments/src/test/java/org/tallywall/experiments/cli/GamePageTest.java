@@ -124,7 +124,7 @@ class GamePageTest {
         .anyMatch(aim -> aim.startsWith("aims at Ladders L"));
     assertThat(why)
         .anyMatch(reason -> reason.startsWith("lets it go: "))
-        .noneMatch(reason -> reason.contains("heads for"));
+        .noneMatch(reason -> reason.contains("heading for"));
   }
 
   /** Who lets a discard go is heard when it is thrown, not later. */

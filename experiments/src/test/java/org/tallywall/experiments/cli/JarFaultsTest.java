@@ -95,7 +95,7 @@ class JarFaultsTest {
         "own.Hidden   | \"own.Hidden\" in \"%s\" cannot be made; declare it \"public\"",
         "own.Half     | cannot be made; declare it \"public\" and not \"abstract\"",
         "own.Choosy   | give it a public constructor without parameters",
-        "own.Stranger | is no player: it does not implement org.tallywall.core.play.Player",
+        "own.Stranger | is not a player: it does not implement org.tallywall.core.play.Player",
         "own.Faint    | \"own.Faint\" in \"%s\" broke down while it was made: no tea",
         "own.Lost     | broke down while it was made: it needs \"own.Helper\", which the jar lacks",
       })
@@ -113,7 +113,7 @@ class JarFaultsTest {
     assertThat(ask("jar:" + folder + "!x").err()).contains("is a folder; name a jar in it");
     Cards.write(folder, "no.jar", "no jar at all");
     assertThat(ask("jar:" + folder.resolve("no.jar") + "!x").err())
-        .contains("is no jar, or damaged");
+        .contains("is not a jar, or is damaged");
   }
 
   @Test
@@ -131,11 +131,11 @@ class JarFaultsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "own.Taken | lists a player \"nearest\", but one of that name is known already",
+        "own.Taken | lists a player \"nearest\", but there is one by that name already",
         "own.Sly   | the player \"sly\" wants to see all tiles; its entry in the list must say so",
         "own.Shout | it broke down: a player's id is of a-z, 0-9 and hyphens, not LOUD",
         "own.None  | a class named in it is missing",
-        "own.Plain | a class named in it is missing, is no list of players",
+        "own.Plain | a class named in it is missing, is not a list of players",
       })
   void listThatCannotBeUsed_isNamedWithTheRemedy(String list, String said) throws IOException {
     Path plugins = Files.createDirectory(folder.resolve("plugins"));
@@ -150,7 +150,7 @@ class JarFaultsTest {
   @Test
   void pluginsFolder_withoutPlayers_isRefused() throws IOException {
     String empty = Files.createDirectory(folder.resolve("empty")).toString();
-    assertThat(Typed.run("players", "--plugins", empty).err()).contains("holds no jars");
+    assertThat(Typed.run("players", "--plugins", empty).err()).contains("has no jars in it");
     assertThat(Typed.run("players", "--plugins", empty + "/x").err())
         .contains("there is no folder");
     assertThat(Typed.run("players", "--plugins", folder.toString()).err())

@@ -28,12 +28,16 @@ class StudiesOfTheProjectTest {
 
   private static final Path LADDER = Path.of("studies/ladder.json");
 
+  /** Names the families of its own card. */
+  private static final Path SECTIONS = Path.of("studies/which-section-first.json");
+
   @TempDir Path folder;
 
   static List<Path> studies() throws IOException {
     try (Stream<Path> files = Files.list(Path.of("studies"))) {
       return files
-          .filter(file -> file.toString().endsWith(".json") && !file.equals(LADDER))
+          .filter(file -> file.toString().endsWith(".json"))
+          .filter(file -> !file.equals(LADDER) && !file.equals(SECTIONS))
           .sorted()
           .toList();
     }
@@ -55,6 +59,33 @@ class StudiesOfTheProjectTest {
   void ladder_whole_runs() throws IOException {
     study_onASpreadsheetsCardWithAColdWall_runs(LADDER);
     assertThat(Files.readAllLines(folder.resolve("out/ratings.csv"))).hasSize(10);
+  }
+
+  /** Every family of its card is an arm, and another card is refused before a deal is played. */
+  @Test
+  void sections_areThoseOfTheirCard_andOfNoOther() throws IOException {
+    String card = Cards.write(folder, "Club, 2026.csv", CARD);
+    String families =
+        Files.readString(Path.of("cards/saltmarsh-quay.json"))
+            .lines()
+            .filter(line -> line.contains("\"family\""))
+            .map(line -> line.replaceAll(".*\"family\": (\"[^\"]+\").*", "$1"))
+            .collect(Collectors.joining("|"));
+    assertThat(Files.readAllLines(SECTIONS))
+        .filteredOn(line -> line.matches(".*\"aim.prefer-family\": (" + families + ") }.*"))
+        .hasSize(families.split("[|]").length);
+
+    Typed other =
+        Typed.run(
+            "run", SECTIONS.toString(), "--card", card, "--out", folder.resolve("o").toString());
+    assertThat(other.code()).isEqualTo(2);
+    assertThat(other.err()).contains("has no family \"Skips\"; did you mean ");
+    assertThat(folder.resolve("o")).doesNotExist();
+    Path out = folder.resolve("out");
+    Typed own = Typed.run("run", SECTIONS.toString(), "--deals", "2", "--out", out.toString());
+    assertThat(own.err()).isEmpty();
+    assertThat(own.code()).isZero();
+    assertThat(out.resolve("ways.csv")).content().contains("prefers the family “Towers”");
   }
 
   @ParameterizedTest

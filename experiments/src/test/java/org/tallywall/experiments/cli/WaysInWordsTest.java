@@ -67,14 +67,14 @@ class WaysInWordsTest {
 
     assertThat(notes.lines().filter(line -> line.startsWith("- ")))
         .containsExactly(
-            "- “plain” is the player reckoner: judges what its rack is worth by chances and payment,"
-                + " and looks at nobody else.",
+            "- “plain” is the player reckoner: judges its rack by the chance of each hand and what"
+                + " it pays, and looks at nobody else.",
             "- “keep pairs” is a reckoner that, unlike “plain”, breaks up no pair in the passes while"
                 + " it has another tile to pass.",
             "- “two changes” is a reckoner that, unlike “plain”, does not do this (with fewer than"
                 + " three tiles to spare, passes the rest blind where that is allowed); shows at most 1"
                 + " joker in one exposure (instead of 5).",
-            "- “another” is the player watchful: judges its rack, reads the exposures of the others"
+            "- “another” is the player watchful: judges its rack, reads the exposures of the others,"
                 + " and defends step by step. It differs from “plain” in "
                 + differing()
                 + " settings, listed at the end of the report.");

@@ -104,7 +104,7 @@ public final class Catalog {
     Optional<PlayerType> known = type(type.id());
     if (known.isPresent() && !digest(known.get()).equals(digest(type))) {
       throw new WrongPlayerException(
-          "\"%s\" lists a player \"%s\", but one of that name is known already; give it another id"
+          "\"%s\" lists a player \"%s\", but there is one by that name already; give it another id"
               .formatted(type.origin().map(JarOrigin::fileName).orElse("the list"), type.id()));
     }
     return type;
@@ -170,7 +170,7 @@ public final class Catalog {
     }
     Node named = fields.values().get("player");
     if (named == null || !(named.value() instanceof String id)) {
-      faults.fault(node.place(), "the object names no \"player\"; write one of " + ids());
+      faults.fault(node.place(), "the object has no \"player\"; write one of " + ids());
       return null;
     }
     PlayerSpec spec = spec(id, named.place(), faults);

@@ -15,12 +15,12 @@ final class Players {
       List.of(
           new PlayerType(
               "random-legal",
-              "plays any legal move, all equally likely; the yardstick at the lower end",
+              "plays any legal move, each as likely as the next; the weakest player, to measure others by",
               List.of(),
               RandomLegalPlayer::new),
           new PlayerType(
               "newcomer",
-              "sees one way to make one line, calls whatever helps and never defends",
+              "sees one way to make one line, calls whatever helps, and never defends",
               OverlookHabit.settings(),
               NewcomerPlayer::new),
           new PlayerType(
@@ -30,39 +30,37 @@ final class Players {
               NearestPlayer::new),
           new PlayerType(
               "reckoner",
-              "judges what its rack is worth by chances and payment, and looks at nobody else",
+              "judges its rack by the chance of each hand and what it pays, and looks at nobody else",
               HabitPlayer.reckoner(),
               HabitPlayer::new),
           new PlayerType(
               "bold",
-              "a watchful player at the bold end: reads the others, but gives up late",
+              "plays like watchful, but gives up late",
               HabitPlayer.bold(),
               HabitPlayer::new),
           new PlayerType(
               "cautious",
-              "a watchful player at the cautious end: holds back and gives up early",
+              "plays like watchful, but holds back and gives up early",
               HabitPlayer.cautious(),
               HabitPlayer::new),
           new PlayerType(
               "watchful",
-              "judges its rack, reads the exposures of the others and defends step by step",
+              "judges its rack, reads the exposures of the others, and defends step by step",
               HabitPlayer.watchful(),
               HabitPlayer::new),
           new PlayerType(
               "custom",
-              "a mix of habits of your own; what is not set is as in a reckoner",
+              "a mix of habits of your own; whatever you leave out is as in reckoner",
               HabitPlayer.reckoner(),
               HabitPlayer::new),
           new PlayerType(
               "rollout",
-              "plays the rest of the game out from guessed hidden tiles before it claims or"
-                  + " discards; slow",
+              "plays the rest of the game out in its head before it claims or discards; slow",
               RolloutPlayer.settings(),
               RolloutPlayer::new),
           new PlayerType(
               "open-tiles",
-              "sees all racks and the wall: no way of playing, but an upper bound that shows how"
-                  + " much is luck",
+              "sees all racks and the wall; not a fair player, but it shows how much is luck",
               List.of(),
               true,
               values -> new OpenTilesPlayer()));

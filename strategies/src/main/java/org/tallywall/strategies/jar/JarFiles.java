@@ -61,7 +61,7 @@ final class JarFiles {
         }
       }
     } catch (ZipException damaged) {
-      throw new WrongPlayerException("\"" + file + "\" is no jar, or damaged", damaged);
+      throw new WrongPlayerException("\"" + file + "\" is not a jar, or is damaged", damaged);
     } catch (IOException unreadable) {
       throw new WrongPlayerException("\"" + file + "\" cannot be read", unreadable);
     }

@@ -52,7 +52,7 @@ final class JarList {
       throw new WrongPlayerException(
           message(
               cause == null
-                  ? "a class named in it is missing, is no list of players or has no public"
+                  ? "a class named in it is missing, is not a list of players or has no public"
                       + " constructor without parameters; --debug shows which"
                   : "it broke down" + PlayerJar.said(cause)),
           broken);

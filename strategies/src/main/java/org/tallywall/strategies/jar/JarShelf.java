@@ -81,7 +81,7 @@ public final class JarShelf implements PlayerFinder {
     if (!Files.isDirectory(folder)) {
       throw new WrongPlayerException(
           Files.exists(folder)
-              ? "\"" + folder + "\" is no folder; name the folder that holds the jars"
+              ? "\"" + folder + "\" is not a folder; name the folder that holds the jars"
               : "there is no folder \"" + folder + "\"; name the folder that holds the jars");
     }
     List<PlayerType> types = new ArrayList<>();
@@ -95,7 +95,7 @@ public final class JarShelf implements PlayerFinder {
       types.addAll(jar.listed());
     }
     if (types.isEmpty()) {
-      throw new WrongPlayerException("the folder \"" + folder + "\" holds no jars");
+      throw new WrongPlayerException("the folder \"" + folder + "\" has no jars in it");
     }
     return types;
   }

@@ -33,7 +33,7 @@ public interface JarTrust {
       throw new WrongPlayerException(
           "\""
               + file
-              + "\" is a jar, and a jar is a program: it could do anything that you can. If you"
+              + "\" is a jar, and a jar is a program: it could do anything you can. If you"
               + " trust it, "
               + remedy);
     };
@@ -49,7 +49,9 @@ public interface JarTrust {
     return (file, digest) -> {
       if (!digest.equals(digests.get(file.getFileName().toString()))) {
         throw new WrongPlayerException(
-            "\"" + file + "\" is not the jar that was played; it has changed, and was not run");
+            "\""
+                + file
+                + "\" is not the jar that was played: it has changed since then, so it was not run");
       }
     };
   }

@@ -76,7 +76,7 @@ final class PlayerJar {
   private PlayerType ofClass(String name) {
     Class<?> found = load(name);
     if (!Player.class.isAssignableFrom(found)) {
-      throw wrong(name, "is no player: it does not implement " + Player.class.getName());
+      throw wrong(name, "is not a player: it does not implement " + Player.class.getName());
     }
     if (!Modifier.isPublic(found.getModifiers()) || Modifier.isAbstract(found.getModifiers())) {
       throw wrong(name, "cannot be made; declare it \"public\" and not \"abstract\"");

@@ -81,9 +81,9 @@ class CatalogTest {
         "7                           | a player is a name in quotes or an object in braces",
         "[\"nearest\"]               | a player is a name in quotes or an object in braces",
         "true                        | a player is a name in quotes or an object in braces",
-        "{}                          | the object names no \"player\"",
-        "{\"player\": 3}             | the object names no \"player\"",
-        "{\"aim.targets\": 3}        | the object names no \"player\"",
+        "{}                          | the object has no \"player\"",
+        "{\"player\": 3}             | the object has no \"player\"",
+        "{\"aim.targets\": 3}        | the object has no \"player\"",
       })
   void valueThatIsNoPlayer_isRefused(String json, String said) {
     assertThat(read(json)).isNull();
