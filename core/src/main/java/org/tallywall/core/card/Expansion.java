@@ -3,8 +3,11 @@ package org.tallywall.core.card;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.core.tile.TileText;
 
 /** Works out every concrete hand of a pattern: slides, numbers, winds and suits. */
 final class Expansion {
@@ -84,23 +87,56 @@ final class Expansion {
     return shifts;
   }
 
-  private void withShift(int shift) {
-    for (int[] numbers : numberChoices()) {
-      for (int[] winds : windChoices()) {
-        for (int[] suitOf : suitChoices()) {
-          hands.add(hand(shift, numbers, winds, suitOf));
+  /**
+   * A hand with its groups in the order in which they are printed.
+   *
+   * @param hand a concrete hand
+   * @param pattern a hand as printed
+   * @param printed how its digits move, and what its letters may be
+   * @return the groups as words, or nothing where the pattern has no such hand
+   */
+  static Optional<List<String>> asPrinted(ConcreteHand hand, HandPattern pattern, Printed printed) {
+    Expansion expansion = new Expansion(pattern, printed.where(), printed.suits());
+    int[] sizes = expansion.sizes();
+    for (int shift : shifts(pattern, printed.slide())) {
+      for (int[] kinds : expansion.kinds(shift)) {
+        if (new ConcreteHand(kinds, sizes).equals(hand)) {
+          return Optional.of(
+              IntStream.range(0, kinds.length)
+                  .mapToObj(at -> TileText.word(kinds[at], sizes[at]))
+                  .toList());
         }
       }
     }
+    return Optional.empty();
   }
 
-  private ConcreteHand hand(int shift, int[] numbers, int[] winds, int[] suitOf) {
-    int count = pattern.groups().size();
-    int[] kinds = new int[count];
-    int[] sizes = new int[count];
-    for (int at = 0; at < count; at++) {
-      Group group = pattern.groups().get(at);
-      Term term = group.term();
+  private void withShift(int shift) {
+    int[] sizes = sizes();
+    kinds(shift).forEach(kinds -> hands.add(new ConcreteHand(kinds, sizes)));
+  }
+
+  private int[] sizes() {
+    return pattern.groups().stream().mapToInt(Group::size).toArray();
+  }
+
+  /** The kinds of the groups, one row for each choice of numbers, winds and suits. */
+  private List<int[]> kinds(int shift) {
+    List<int[]> all = new ArrayList<>();
+    for (int[] numbers : numberChoices()) {
+      for (int[] winds : windChoices()) {
+        for (int[] suitOf : suitChoices()) {
+          all.add(kinds(shift, numbers, winds, suitOf));
+        }
+      }
+    }
+    return all;
+  }
+
+  private int[] kinds(int shift, int[] numbers, int[] winds, int[] suitOf) {
+    int[] kinds = new int[pattern.groups().size()];
+    for (int at = 0; at < kinds.length; at++) {
+      Term term = pattern.groups().get(at).term();
       int suit = term.suit() == 0 ? -1 : suit(term.suit(), suitOf);
       kinds[at] =
           switch (term.type()) {
@@ -110,9 +146,8 @@ final class Expansion {
             case DRAGON -> Tile.dragonOf(suit);
             case WIND -> Tile.NORTH + winds[term.value()];
           };
-      sizes[at] = group.size();
     }
-    return new ConcreteHand(kinds, sizes);
+    return kinds;
   }
 
   private static int suit(char letter, int[] suitOf) {

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
-/** One hand of a line in words: its groups by suit, then what may stand for one another. */
+/** One hand of a line in words, group by group in the order of the paper. */
 final class HandSentence {
   private static final String[] SIZES = {"", "single", "pair", "pung", "kong", "quint", "sextet"};
   private static final String[] COUNTS = {
@@ -51,51 +51,82 @@ final class HandSentence {
     return String.join("; ", clauses);
   }
 
+  /** A clause for each row of groups in one suit, in the order of the paper. */
   private List<String> clauses(List<List<List<Group>>> parts) {
+    List<String> clauses = new ArrayList<>();
     List<Group> sure = new ArrayList<>();
-    parts.stream().filter(options -> options.size() == 1).forEach(o -> sure.addAll(o.get(0)));
-    List<String> clauses = places(sure);
     for (List<List<Group>> options : parts) {
-      if (options.size() > 1) {
-        List<String> choices = new ArrayList<>();
-        options.forEach(option -> choices.add(list(places(option), "and")));
-        clauses.add("one of: " + String.join(", or ", choices));
+      if (options.size() == 1) {
+        sure.addAll(options.get(0));
+      } else {
+        clauses.addAll(places(sure));
+        sure.clear();
+        clauses.add(choice(options));
       }
     }
+    clauses.addAll(places(sure));
     return clauses;
+  }
+
+  private String choice(List<List<Group>> options) {
+    List<String> choices = new ArrayList<>();
+    for (List<Group> option : options) {
+      words.begin();
+      choices.add(list(places(option), "and"));
+    }
+    words.end();
+    return "one of: " + String.join(", or ", choices);
   }
 
   private List<String> places(List<Group> groups) {
-    Map<String, Map<Group, Integer>> places = new LinkedHashMap<>();
-    for (Group group : groups) {
-      places
-          .computeIfAbsent(words.place(group.term()), place -> new LinkedHashMap<>())
-          .merge(group, 1, Integer::sum);
-    }
     List<String> clauses = new ArrayList<>();
-    places.forEach(
-        (place, counts) -> {
-          String phrases = list(phrases(counts), "and");
-          clauses.add(place.isEmpty() ? phrases : phrases + " in " + place);
-        });
+    int start = 0;
+    while (start < groups.size()) {
+      Term first = groups.get(start).term();
+      int end = start + 1;
+      while (end < groups.size() && words.together(first, groups, end)) {
+        end++;
+      }
+      String phrases = list(phrases(groups.subList(start, end)), "and");
+      String place = words.placeWords(first);
+      clauses.add(place.isEmpty() ? phrases : phrases + " in " + place);
+      start = end;
+    }
     return clauses;
   }
 
-  private List<String> phrases(Map<Group, Integer> counts) {
-    List<Group> singles =
-        counts.keySet().stream().filter(g -> g.size() == 1 && counts.get(g) == 1).toList();
+  /** Equal neighbors are counted; a run of singles is one word of the paper. */
+  private List<String> phrases(List<Group> groups) {
     List<String> phrases = new ArrayList<>();
-    counts.forEach(
-        (group, count) -> {
-          if (singles.size() < 2 || !singles.contains(group)) {
-            phrases.add(phrase(group, count));
-          } else if (group.equals(singles.get(0))) {
-            phrases.add(
-                "a single each of "
-                    + list(singles.stream().map(g -> words.name(g.term(), 1)).toList(), "and"));
-          }
-        });
+    int start = 0;
+    while (start < groups.size()) {
+      Group group = groups.get(start);
+      int end = start + 1;
+      while (end < groups.size()
+          && (groups.get(end).equals(group) || group.size() == 1 && groups.get(end).size() == 1)) {
+        end++;
+      }
+      phrases.addAll(group.size() == 1 ? singles(groups.subList(start, end)) : List.of());
+      if (group.size() > 1) {
+        phrases.add(phrase(group, end - start));
+      }
+      start = end;
+    }
     return phrases;
+  }
+
+  private List<String> singles(List<Group> groups) {
+    Map<Group, Integer> counts = new LinkedHashMap<>();
+    groups.forEach(group -> counts.merge(group, 1, Integer::sum));
+    int each = counts.get(groups.get(0));
+    if (counts.size() == 1 || counts.values().stream().anyMatch(count -> count != each)) {
+      List<String> phrases = new ArrayList<>();
+      counts.forEach((group, count) -> phrases.add(phrase(group, count)));
+      return phrases;
+    }
+    String head = each == 1 ? "a single each of " : COUNTS[each] + " singles each of ";
+    return List.of(
+        head + list(counts.keySet().stream().map(g -> words.name(g.term(), 1)).toList(), "and"));
   }
 
   private String phrase(Group group, int count) {

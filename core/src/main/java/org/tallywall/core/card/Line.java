@@ -63,4 +63,29 @@ public record Line(
   public boolean hasLargeGroup() {
     return patterns.stream().anyMatch(HandPattern::hasLargeGroup);
   }
+
+  /**
+   * Whether it is never made without jokers, because several of its groups ask for more tiles of
+   * one kind than there are. Who reads a card is warned of it: mostly a letter is wrong.
+   *
+   * @return false where some hand has room for all its groups, and where only a quint needs a joker
+   */
+  public boolean crowded() {
+    return Crowded.of(hands).isPresent();
+  }
+
+  /**
+   * One way to make it, its groups in the order of the paper.
+   *
+   * @return the first of its hands as words, with single spaces between
+   * @throws java.util.NoSuchElementException if it has no hands
+   */
+  public String example() {
+    ConcreteHand first = hands.stream().findFirst().orElseThrow();
+    return patterns.stream()
+        .flatMap(pattern -> Expansion.asPrinted(first, pattern, printed).stream())
+        .findFirst()
+        .map(words -> String.join(" ", words))
+        .orElseThrow();
+  }
 }

@@ -65,6 +65,8 @@ final class LineMaker {
     if (makeable.isEmpty() && !hands.isEmpty()) {
       faults.fault(draft.tiles.get(0).place(), draft.id, whyNot(hands.iterator().next()));
     }
+    Crowded.of(makeable)
+        .ifPresent(odd -> faults.warn(draft.tiles.get(0).place(), draft.id, odd.text()));
     boolean large = patterns.stream().anyMatch(HandPattern::hasLargeGroup);
     boolean jokerless = draft.jokerless == null ? large : draft.jokerless;
     List<String> tiles =

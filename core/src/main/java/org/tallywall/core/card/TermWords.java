@@ -1,10 +1,17 @@
 package org.tallywall.core.card;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.tallywall.core.tile.Tile;
 
 /** The words for what a group is made of, and for the suit in which it stands. */
 final class TermWords {
   private static final String[] OPEN_SUITS = {"one suit", "a second suit", "a third suit"};
+  private static final String[] SUITS_AGAIN = {
+    "the first suit", "the second suit", "the third suit"
+  };
   private static final String[] SUITS = {"bams", "craks", "dots"};
   private static final String[] HONORS = {
     "north", "east", "west", "south", "red", "green", "soap", "flowers"
@@ -18,6 +25,9 @@ final class TermWords {
   private final boolean anyNumber;
   private final StringBuilder suitsInOrder = new StringBuilder();
   private final StringBuilder windsNamed = new StringBuilder();
+  private final Set<Character> suitsNamed = new TreeSet<>();
+  private final Set<Character> suitsOfChoice = new TreeSet<>();
+  private boolean choosing;
 
   /**
    * Words for a hand.
@@ -30,10 +40,9 @@ final class TermWords {
     this.slide = printed.slide();
     long numbers = hand.groups().stream().filter(g -> g.term().type() == Term.Type.NUMBER).count();
     this.anyNumber = numbers == 1 && printed.where().letters().isEmpty();
-    suitsInOrder.append(hand.writtenSuits());
     for (Group group : hand.groups()) {
       char suit = group.term().suit();
-      if (group.term().openSuit() && suitsInOrder.indexOf(String.valueOf(suit)) < 0) {
+      if (suit != 0 && suitsInOrder.indexOf(String.valueOf(suit)) < 0) {
         suitsInOrder.append(suit);
       }
     }
@@ -78,12 +87,13 @@ final class TermWords {
    * @param term a term of the hand
    * @return its words, or empty for a tile without suit
    */
-  String place(Term term) {
+  String placeWords(Term term) {
+    return place(term) == 0 ? "" : suit(term.suit());
+  }
+
+  private char place(Term term) {
     boolean dragon = term.type() == Term.Type.DRAGON;
-    if (term.suit() == 0 || dragon && !(term.openSuit() && hasNumbers(term.suit()))) {
-      return "";
-    }
-    return suit(term.suit());
+    return dragon && !(term.openSuit() && hasNumbers(term.suit())) ? 0 : term.suit();
   }
 
   /**
@@ -134,7 +144,56 @@ final class TermWords {
 
   private String suit(char letter) {
     int written = Tile.suitLetter(letter);
-    return written >= 0 ? SUITS[written] : OPEN_SUITS[suitsInOrder.indexOf(String.valueOf(letter))];
+    if (written >= 0) {
+      return SUITS[written];
+    }
+    int order = suitsInOrder.indexOf(String.valueOf(letter));
+    if (suitsNamed.contains(letter)) {
+      return SUITS_AGAIN[order];
+    }
+    (choosing ? suitsOfChoice : suitsNamed).add(letter);
+    return OPEN_SUITS[order] + otherThan(order);
+  }
+
+  /** A suit that the paper prints by its name, and only further on, is not this one. */
+  private String otherThan(int order) {
+    List<String> later = new ArrayList<>();
+    for (char letter : suitsInOrder.substring(order).toCharArray()) {
+      if (Tile.suitLetter(letter) >= 0) {
+        later.add(SUITS[Tile.suitLetter(letter)]);
+      }
+    }
+    return later.isEmpty() ? "" : " other than " + String.join(" and ", later);
+  }
+
+  /** From here on one of several is read; what the others name is new to it. */
+  void begin() {
+    choosing = true;
+  }
+
+  /** All of the choice has been read. */
+  void end() {
+    choosing = false;
+    suitsNamed.addAll(suitsOfChoice);
+    suitsOfChoice.clear();
+  }
+
+  /**
+   * Whether a group is read out together with those before it.
+   *
+   * @param first what those before it stand for, in one suit or in none
+   * @param groups all groups
+   * @param at which group, from 1
+   * @return true in the same suit, and for a zero behind a single number, as in a year
+   */
+  boolean together(Term first, List<Group> groups, int at) {
+    Group group = groups.get(at);
+    boolean zero =
+        group.size() == 1
+            && groups.get(at - 1).size() == 1
+            && group.term().type() == Term.Type.FIXED
+            && group.term().value() == Tile.SOAP;
+    return place(first) == place(group.term()) || place(first) != 0 && zero;
   }
 
   private boolean hasNumbers(char suit) {

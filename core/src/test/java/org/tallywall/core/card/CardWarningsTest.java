@@ -61,6 +61,30 @@ class CardWarningsTest {
   }
 
   @Test
+  void lineWithMoreEqualTilesThanThereAre_needsJokers() {
+    assertThat(warnings("{ \"tiles\": \"FF nnnnx mmmmx nnnnx\", \"value\": 25 }"))
+        .isEqualTo(
+            "f:2:13 (L1): needs 4 jokers in any case: 1111b 1111b 2222b FF has 8 of 1b, and there"
+                + " are only 4; is every letter and number right?");
+    assertThat(warnings("{ \"tiles\": \"FFFF 2222x 22x NNNN\", \"value\": 25 }"))
+        .contains("(L1): needs 2 jokers in any case: 2222b NNNN FFFF 22b has 6 of 2b, and there");
+    assertThat(warnings("{ \"tiles\": \"FFFF 222x 22x 3x NNNN\", \"value\": 25 }"))
+        .contains("(L1): needs a joker in any case: NNNN FFFF 222b 22b 3b has 5 of 2b, and there");
+  }
+
+  /** A quint is meant to have a joker; with a third suit or another number there is room. */
+  @Test
+  void lineThatHasRoomForItsGroups_isNotOdd() {
+    assertThat(warnings("{ \"tiles\": \"FFFF 22222x NNNNN\", \"value\": 25 }")).isEmpty();
+    assertThat(warnings("{ \"tiles\": \"FF nnnnx mmmmx NNNN\", \"value\": 25 }")).isEmpty();
+    assertThat(warnings("{ \"tiles\": \"FFFFFF FF 222x 333x\", \"value\": 25 }")).isEmpty();
+    assertThat(warnings("{ \"tiles\": \"FFFFF FFFF 22222x\", \"value\": 25 }"))
+        .contains("has 9 of F, and there are only 8");
+    assertThat(warnings("{ \"tiles\": \"22222x 222x NNNNNN\", \"value\": 25 }"))
+        .contains("(L1): needs 6 jokers in any case");
+  }
+
+  @Test
   void plainCard_hasNoWarning() {
     assertThat(
             warnings(

@@ -2,11 +2,13 @@ package org.tallywall.experiments.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.invent.BalancedCard;
 import org.tallywall.experiments.invent.CardInventor;
+import org.tallywall.experiments.invent.CardSheet;
 import org.tallywall.experiments.invent.InventedCard;
 import org.tallywall.experiments.store.WholeFile;
 import org.tallywall.experiments.words.Words;
@@ -49,7 +51,9 @@ final class CardInventCommand implements Callable<Integer> {
   @Option(
       names = "--out",
       paramLabel = "FILE",
-      description = "Writes the card to a new file instead of the screen.")
+      description =
+          "Writes the card to a new file instead of the screen: a .json file, or a .csv file for a"
+              + " spreadsheet.")
   private Path out;
 
   CardInventCommand(Console console) {
@@ -69,11 +73,16 @@ final class CardInventCommand implements Callable<Integer> {
     if (out != null && Files.exists(out)) {
       throw new WrongInputException("\"" + out + "\" exists already; name a new file");
     }
+    boolean sheet = out != null && out.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+    if (sheet && name != null) {
+      throw new WrongInputException(
+          "a card in a .csv file is called like its file; leave --name out, or name a .json file");
+    }
     InventedCard card = draw(name == null ? "Practice card" : name.strip());
     if (out == null) {
       console.out().print(card.text());
     } else {
-      WholeFile.write(out, card.text());
+      WholeFile.write(out, sheet ? CardSheet.text(card.card()) : card.text());
       console.say(
           "wrote %s: %s, %s to make them, seed %s"
               .formatted(

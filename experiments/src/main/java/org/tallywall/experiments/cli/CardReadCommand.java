@@ -4,12 +4,14 @@ import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardFile;
+import org.tallywall.core.card.CardReading;
 import org.tallywall.core.card.CardSentence;
 import org.tallywall.core.card.Family;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.card.Printed;
 import org.tallywall.core.card.Slide;
 import org.tallywall.core.card.SuitChoice;
+import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.words.Words;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
@@ -18,12 +20,13 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "read",
     description =
-        "Reads every line back as a sentence, with its number of ways and one example: a proof"
-            + " sheet to lay beside the paper.")
+        "Reads every line back as a sentence, with its number of ways, one example and whatever"
+            + " looks odd: a proof sheet to lay beside the paper.")
 final class CardReadCommand implements Callable<Integer> {
   private static final String INDENT = "      ";
 
   private final Console console;
+  private CardReading reading;
 
   @Parameters(paramLabel = "FILE", description = "The card: a .json file, or a .csv file.")
   private Path file;
@@ -34,7 +37,8 @@ final class CardReadCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    Card card = CardFile.read(file).orThrow();
+    reading = CardFile.read(file);
+    Card card = reading.orThrow();
     console.say(card.name() + (card.edition().isEmpty() ? "" : ", " + card.edition()));
     for (Family family : card.families()) {
       console.say("");
@@ -49,7 +53,10 @@ final class CardReadCommand implements Callable<Integer> {
     console.say("  " + line.id() + (line.say().isEmpty() ? "" : "  " + Words.quoted(line.say())));
     wrap(typed(line.printed()));
     wrap(CardSentence.of(line));
-    wrap(Words.count(line.hands().size(), "way", "ways") + ", for example " + line.hands().get(0));
+    wrap(Words.count(line.hands().size(), "way", "ways") + ", for example " + line.example());
+    reading.warnings().stream()
+        .filter(warning -> warning.id().equals(Shown.word(line.id())))
+        .forEach(warning -> wrap("warning: " + warning.message()));
   }
 
   private void wrap(String text) {

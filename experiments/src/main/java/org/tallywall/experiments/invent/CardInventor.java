@@ -72,7 +72,7 @@ public final class CardInventor {
    * Draws the card.
    *
    * @param name what the card is called
-   * @return the card, without faults or warnings
+   * @return the card, without faults, and without warnings but that a line takes jokers to be made
    */
   public InventedCard draw(String name) {
     for (int attempt = 0; ; attempt++) {
@@ -109,7 +109,7 @@ public final class CardInventor {
       CardReading reading =
           CardFile.json(
               "drawn", CardText.small(family.name(), CardText.line(sketch, "", 1, false)));
-      if (reading.faults().isEmpty() && reading.warnings().isEmpty()) {
+      if (reading.faults().isEmpty() && !odd(reading)) {
         Line line = reading.card().lines().get(0);
         if (fits(line, taken) && (said.add(sketch.say()) || tries >= ENOUGH_TRIES)) {
           taken.addAll(line.hands());
@@ -118,6 +118,12 @@ public final class CardInventor {
       }
     }
     throw new IllegalStateException("no further line for " + family.name() + " after many tries");
+  }
+
+  /** Whether there is a warning, other than that a line takes jokers to be made. */
+  private static boolean odd(CardReading reading) {
+    return reading.warnings().size()
+        > reading.card().lines().stream().filter(Line::crowded).count();
   }
 
   private static boolean fits(Line line, Set<ConcreteHand> taken) {
@@ -167,7 +173,7 @@ public final class CardInventor {
     Card named = CardFile.json("drawn", plain).orThrow();
     String text = text(name, families, named);
     CardReading reading = CardFile.json("drawn", text);
-    if (!reading.warnings().isEmpty()) {
+    if (odd(reading)) {
       throw new IllegalStateException("a drawn card has a warning: " + reading.warnings().get(0));
     }
     return new InventedCard(seed, text, reading.orThrow());

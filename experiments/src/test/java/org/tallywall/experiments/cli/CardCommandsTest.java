@@ -70,6 +70,27 @@ class CardCommandsTest {
     assertThat(typed.err()).contains(words).doesNotContain("Exception", "java.");
   }
 
+  /** The card is good all the same; both commands show what looks odd, read beside the line. */
+  @Test
+  void lineThatCannotBeMadeWithoutJokers_isWarnedOf() throws IOException {
+    Path card = folder.resolve("odd.csv");
+    Files.writeString(
+        card, "family,tiles,value\nA,FF nnnnx mmmmx nnnnx,25\nA,NNNN EEE WWW SSSS,30\n");
+    String warning = "needs 4 jokers in any case: 1111b 1111b 2222b FF has 8 of 1b";
+    Typed checked = Typed.run("card", "check", card.toString());
+    assertThat(checked.code()).isZero();
+    assertThat(checked.out())
+        .startsWith("ok:")
+        .contains("warning: " + card + ":2:3 (A1): " + warning);
+    Typed read = Typed.run("card", "read", card.toString());
+    assertThat(read.code()).isZero();
+    assertThat(read.out().replaceAll("\\s+", " "))
+        .containsOnlyOnce("warning:")
+        .contains("for example FF 1111b 1111b 1111b warning: " + warning)
+        .contains("a kong of north, a pung of east, a pung of west and a kong of south;")
+        .endsWith("for example NNNN EEE WWW SSSS ");
+  }
+
   @Test
   void read_line_comesBackAsASentenceWithWaysAndExample() {
     Typed typed = Typed.run("card", "read", Cards.small(folder));
@@ -79,7 +100,7 @@ class CardCommandsTest {
         .contains(
             "  L1  \"the pier\"\n      2222x 33y 444x 555z 66y, slide any\n",
             "any five in a row",
-            "30 ways, for example 1111b 333b 444d 22c 55c");
+            "30 ways, for example 1111b 22c 333b 444d 55c");
     assertThat(typed.out().lines()).allMatch(line -> line.length() <= 100);
   }
 

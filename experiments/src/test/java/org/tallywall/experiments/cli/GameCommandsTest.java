@@ -206,6 +206,14 @@ class GameCommandsTest {
     assertThat(typed.out()).startsWith("wrote " + out + ": 13 lines, ");
     assertThat(Typed.run("card", "check", out).out()).startsWith("ok: \"Practice card\"");
     assertComplains(Typed.run("card", "invent", "--out", out), "exists already");
+    String sheet = folder.resolve("quay.csv").toString();
+    assertThat(Typed.run("card", "invent", "--lines", "13", "--seed", "4", "--out", sheet).code())
+        .isZero();
+    assertThat(Typed.run("card", "check", sheet).out()).startsWith("ok: \"quay\"");
+    assertThat(Typed.run("card", "compare", sheet, out).code()).isZero();
+    assertComplains(
+        Typed.run("card", "invent", "--name", "Quay", "--out", sheet + "/b.csv"),
+        "is called like its file; leave --name out");
     assertComplains(Typed.run("card", "invent", "--lines", "9"), "10 to 70 lines, not 9");
     assertComplains(Typed.run("card", "invent", "--name", " "), "the name is empty");
     assertThat(Typed.run("card", "invent", "--out", out + "/a").code()).isEqualTo(1);

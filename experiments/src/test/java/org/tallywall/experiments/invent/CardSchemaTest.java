@@ -22,7 +22,7 @@ import tools.jackson.databind.json.JsonMapper;
 class CardSchemaTest {
   private static final String GOOD =
       """
-      { "card": "Breakwater card", "edition": "first", "families": [ { "family": "All", "lines": [
+      { "$schema": "card.schema.json", "card": "Breakwater card", "edition": "first", "families": [ { "family": "All", "lines": [
         { "id": "A1", "say": "one", "tiles": ["FF 11x 44x 666x 8888y z", "FFFF"], "slide": "any",
           "where": "nm: 19 28", "suits": "or one", "value": 25, "concealed": true,
           "jokers": false, "jokerless": true } ] } ] }
@@ -68,7 +68,7 @@ class CardSchemaTest {
         "\"value\": 25 ! \"value\": 2.5",
         "\"value\": 25 ! \"value\": \"25\"",
         "\"value\": 25, ! ",
-        "\"say\" ! \"nickname\"",
+        "\"say\" ! \"sya\"",
         "\"any\" ! \"all\"",
         "\"or one\" ! \"one\"",
         "nm: 19 28 ! nq: 19 28",
