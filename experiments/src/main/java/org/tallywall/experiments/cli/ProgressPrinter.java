@@ -75,10 +75,17 @@ final class ProgressPrinter {
     double speed = played / seconds;
     return far
         + ", "
-        + Words.grouped(Math.round(speed))
-        + " deals a second, "
+        + speed(speed, "deal", "deals")
+        + ", "
         + duration(Math.round((deals - done) / speed))
         + " left";
+  }
+
+  /** How many in a second, or in a minute where that says more. */
+  static String speed(double aSecond, String one, String several) {
+    return aSecond < 1
+        ? Words.count(Math.round(60 * aSecond), one, several) + " a minute"
+        : Words.count(Math.round(aSecond), one, several) + " a second";
   }
 
   static String duration(long seconds) {

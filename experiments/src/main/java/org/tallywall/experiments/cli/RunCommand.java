@@ -57,7 +57,12 @@ final class RunCommand implements Callable<Integer> {
       description = "Plays by the switches in this file instead of the study's own.")
   private Path rules;
 
-  @Option(names = "--deals", paramLabel = "NUMBER", description = "Plays this many deals.")
+  @Option(
+      names = "--deals",
+      paramLabel = "NUMBER",
+      description =
+          "How many deals to play. With --on-existing resume, the number after which a run that has"
+              + " begun is to end: sooner or later than planned, with ranges that allow for it.")
   private Long deals;
 
   @Option(names = "--seed", paramLabel = "NUMBER", description = "Takes another seed.")
@@ -128,7 +133,7 @@ final class RunCommand implements Callable<Integer> {
     if (!withoutReport) {
       runner.whenComplete(folder -> report(folder, runner));
     }
-    return dryRun ? runner.tryOut(target) : runner.run(target, policy);
+    return dryRun ? runner.tryOut(target, policy) : runner.run(target, policy);
   }
 
   /** Papers of a run that she started herself: its jars are those that have just played. */

@@ -3,9 +3,11 @@ package org.tallywall.experiments.cli;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.tallywall.core.text.Shown;
+import org.tallywall.experiments.night.DryRun;
 import org.tallywall.experiments.night.RunListener;
 import org.tallywall.experiments.night.RunOutcome;
 import org.tallywall.experiments.night.StudyRunner;
@@ -70,8 +72,13 @@ final class RunPrinter implements RunListener {
   }
 
   /** Says what a run would do; writes nothing and returns the exit code. */
-  int tryOut(Path target) {
-    new DryRunWords(study, runner.tryOut(target)).sentences(target, threads).forEach(this::wrapped);
+  int tryOut(Path target, OnExisting onExisting) {
+    Optional<DryRun.Measured> measured = runner.tryOut(target, onExisting);
+    if (measured.isEmpty()) {
+      wrapped("The run in " + target + " is complete; there is nothing left to play.");
+    } else {
+      new DryRunWords(study, measured.get()).sentences(target, threads).forEach(this::wrapped);
+    }
     return Program.DONE;
   }
 

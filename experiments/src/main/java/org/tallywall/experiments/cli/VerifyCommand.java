@@ -114,7 +114,7 @@ final class VerifyCommand implements Callable<Integer> {
                         + folder
                         + (Files.exists(folder.resolve(ResultNames.MANIFEST))
                             ? "\" has a damaged manifest.json; run its study with --on-existing"
-                                + " resume, which makes it anew"
+                                + " resume, which makes a new one"
                             : "\" holds no results of a run; name the folder of one")));
   }
 
@@ -159,7 +159,7 @@ final class VerifyCommand implements Callable<Integer> {
   private static RuntimeException failed(Throwable cause) {
     if (cause instanceof PlayerFaultException fault) {
       return new FailedException(
-          "the player at seat %s spoiled deal %s, which it had not done in the run"
+          "the player at seat %s failed in deal %s, which it did not do in the run"
               .formatted(fault.fault().seat(), fault.fault().deal()),
           fault);
     } else if (cause instanceof Error error) {

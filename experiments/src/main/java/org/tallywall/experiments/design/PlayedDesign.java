@@ -113,6 +113,17 @@ public interface PlayedDesign extends Design {
   List<Table> tables(StudyAnswer answer);
 
   /**
+   * How small a difference the whole run will be able to notice.
+   *
+   * @param study the study
+   * @param known what was counted of some of its deals, 1 or more
+   * @return one for each comparison; empty where nothing is compared as a whole
+   */
+  default List<Noticed> notices(Study study, StudyTally known) {
+    return List.of();
+  }
+
+  /**
    * All tables, each for a file of its own.
    *
    * @param answer what a study of this design answers

@@ -52,10 +52,11 @@ final class FaultWords {
     return type(end.game(), end.seat()).origin().isPresent();
   }
 
-  /** The deals set aside, with commands that hold in the results folder. */
+  /** The deals left out, with commands that hold in the results folder. */
   Table table(List<SpoiledDeal> faults) {
     TableBuilder table =
-        Table.builder(FaultColumns.FILE, "Deals set aside").columns(FaultColumns.all());
+        Table.builder(FaultColumns.FILE, "Deals left out because a player failed")
+            .columns(FaultColumns.all());
     for (SpoiledDeal fault : faults) {
       table.row(
           new Row()

@@ -5,6 +5,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
@@ -132,10 +133,23 @@ public final class StudyRunner {
    * Measures for a few seconds what a run would take; writes nothing.
    *
    * @param target where the results would go
-   * @return what was measured
+   * @param onExisting what would be done where there are some already
+   * @return what was measured; empty where the run is complete
    */
-  public DryRun.Measured tryOut(Path target) {
+  public Optional<DryRun.Measured> tryOut(Path target, OnExisting onExisting) {
     DryRun trial = new DryRun(ready);
+    if (onExisting == OnExisting.RESUME) {
+      Manifest wanted = Manifest.begin(study, version, command, limits.threads(), Instant.now());
+      if (RunFolder.nothingLeft(target, wanted, StudyJson.text(study, target))) {
+        return Optional.empty();
+      }
+      Path blocks = target.resolve(ResultNames.BLOCKS);
+      trial.resumes(new BlockStore(blocks, wanted.digest(), ready.codec(), (block, what) -> {}));
+    }
+    return Optional.of(measured(trial, target));
+  }
+
+  private DryRun.Measured measured(DryRun trial, Path target) {
     try {
       return trial.measure(limits, target);
     } catch (PlayerFaultException fault) {
@@ -280,7 +294,7 @@ public final class StudyRunner {
     if (merged.done().deals() == 0) {
       leave(folder);
       throw new FailedException(
-          "players spoiled every deal that was to be counted, so nothing is left to count; the first: "
+          "players failed in every deal that was to be counted, so nothing is left to count; the first: "
               + faults.fault(merged.faults().get(0), folder.study()));
     }
     Path records = study.extent().recorded() == 0 ? null : folder.growing(ResultNames.RECORDS);

@@ -97,7 +97,7 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
     if (manifest.isPresent() && manifest.get().state() != Manifest.State.COMPLETE) {
       return " holds a run that is not complete"
           + other
-          + "resume to go on with it, or --on-existing overwrite to begin anew";
+          + "resume to go on with it, or --on-existing overwrite to start over";
     }
     return " is there already" + other + "overwrite to replace it";
   }
@@ -106,7 +106,7 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
     if (manifest.isEmpty()) {
       throw refused(
           " has a manifest.json that cannot be read, and no stored block of this study; name another"
-              + " folder with --out, or write --on-existing overwrite to begin anew");
+              + " folder with --out, or write --on-existing overwrite to start over");
     }
     List<String> differences =
         ManifestDifferences.between(
@@ -115,7 +115,7 @@ record FolderStanding(Path target, boolean used, Optional<Manifest> manifest) {
       throw refused(
           " holds another run, which cannot go on as this one; different: "
               + String.join("; ", differences)
-              + ". Name another folder with --out, or write --on-existing overwrite to begin anew");
+              + ". Name another folder with --out, or write --on-existing overwrite to start over");
     }
   }
 

@@ -77,6 +77,21 @@ public final class RunFolder implements AutoCloseable {
     }
   }
 
+  /**
+   * Looks whether a run that would go on in a folder has anything left to do; changes nothing.
+   *
+   * @param target the folder's place
+   * @param wanted the run
+   * @param study its study as a file
+   * @return true if all its results are there
+   * @throws WrongInputException if another run's results are there
+   */
+  public static boolean nothingLeft(Path target, Manifest wanted, String study) {
+    FolderStanding standing = FolderStanding.of(target);
+    standing.check(OnExisting.RESUME, wanted, study);
+    return standing.complete(wanted);
+  }
+
   private static RunFolder begin(
       RunLock lock,
       FreshFolder fresh,
@@ -103,7 +118,7 @@ public final class RunFolder implements AutoCloseable {
     }
     if (damaged) {
       remarks.add(
-          "manifest.json was damaged and is made anew from the study; the stored blocks are whole");
+          "manifest.json was damaged and was made again from the study; the stored blocks are whole");
     }
     WholeFile.write(target.resolve(ResultNames.MANIFEST), manifest.json());
     WholeFile.write(target.resolve(ResultNames.STUDY), study);

@@ -77,7 +77,7 @@ class FaultsTest {
                     view -> new TurnChoice.Exchange(9, 77),
                     OnExisting.FAIL))
         .isInstanceOf(FailedException.class)
-        .hasMessageContaining("players spoiled every deal that was to be counted")
+        .hasMessageContaining("players failed in every deal that was to be counted")
         .hasMessageContaining(
             "the first: the player \"clumsy\" at seat 2 answered illegally in deal 0")
         .hasMessageContaining("see it again with: tallywall game --study");

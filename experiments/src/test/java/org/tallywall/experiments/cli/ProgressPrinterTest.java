@@ -28,6 +28,14 @@ class ProgressPrinterTest {
   }
 
   @Test
+  void speed_agreesInNumber_andIsTakenByTheMinuteWhereItIsLow() {
+    assertThat(ProgressPrinter.speed(1.2, "deal", "deals")).isEqualTo("1 deal a second");
+    assertThat(ProgressPrinter.speed(1_999.6, "deal", "deals")).isEqualTo("2,000 deals a second");
+    assertThat(ProgressPrinter.speed(0.4, "deal", "deals")).isEqualTo("24 deals a minute");
+    assertThat(ProgressPrinter.speed(0.02, "deal", "deals")).isEqualTo("1 deal a minute");
+  }
+
+  @Test
   void duration_longRuns_areInHoursAndMinutes() {
     assertThat(ProgressPrinter.duration(59)).isEqualTo("59 s");
     assertThat(ProgressPrinter.duration(61)).isEqualTo("1 min 1 s");

@@ -6,6 +6,7 @@ import org.tallywall.experiments.answer.StudyAnswer;
 import org.tallywall.experiments.answer.Way;
 import org.tallywall.experiments.deals.DealPlayer;
 import org.tallywall.experiments.deals.Tables;
+import org.tallywall.experiments.design.Noticed;
 import org.tallywall.experiments.design.PlayedDesign;
 import org.tallywall.experiments.design.StudyGame;
 import org.tallywall.experiments.study.Study;
@@ -62,6 +63,11 @@ public interface Comparison extends PlayedDesign {
   @Override
   default List<Way> ways(StudyTally tally) {
     return Way.of(ways().arms(), seats(), tally);
+  }
+
+  @Override
+  default List<Noticed> notices(Study study, StudyTally known) {
+    return Noticeable.of(study, ways(), known);
   }
 
   @Override
