@@ -69,8 +69,7 @@ public final class GamePage {
     List<String> course = GameStory.of(game, hands.card(), seats, new TypedTiles());
     List<Part> parts = new ArrayList<>();
     parts.add(new Part.Drawing(TileDrawings.all(), ""));
-    parts.add(new Part.Drawing(table(), ""));
-    parts.add(new Part.Drawing(end(course), ""));
+    parts.add(new Part.Drawing(table().add(end(course)), ""));
     parts.add(Part.Paragraph.of(who()));
     parts.add(new Part.Drawing(Legend.of(), ""));
     String story = String.join("\n", course).strip() + "\n";

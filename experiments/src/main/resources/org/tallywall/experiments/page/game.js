@@ -225,7 +225,7 @@
       state.asked = state.quiz && isQuestion(state.step);
       changed();
     });
-    var racks = select("Racks", ["all four open", "only mine open"], function (at) {
+    var racks = select("Racks", ["all four open", "mine only"], function (at) {
       state.racks = at ? "own" : "all";
       changed();
     });
@@ -297,6 +297,8 @@
   window.addEventListener("resize", function () { if (state.big) { refresh(); } });
 
   document.body.classList.add("stepping");
+  /* A long game is printed smaller, so that it fits on its sheet. */
+  document.body.classList.toggle("long", game.thrown.length > 60);
   build();
   refresh();
   follow();

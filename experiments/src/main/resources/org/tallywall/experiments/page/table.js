@@ -78,7 +78,7 @@ var gameTable = function (game, stage) {
     var head = make("p", "name", name(number));
     head.appendChild(make("span", "who", " " + game.players[number] +
       (game.studied === number ? ", studied" : "")));
-    if (turns) { head.appendChild(make("span", "turn", " \u25c6 on turn")); }
+    if (turns && !moment.points) { head.appendChild(make("span", "turn", " \u25c6 on turn")); }
     if ((moment.dead || []).indexOf(number) >= 0) { head.appendChild(make("span", "turn", " hand dead")); }
     if (moment.points) { head.appendChild(make("span", "turn", " " + signed(moment.points[number]))); }
     place.appendChild(head);
