@@ -2,6 +2,8 @@ package org.tallywall.core.sheet;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import org.tallywall.core.sheet.SheetLine.Word;
 import org.tallywall.core.sheet.WordReader.Seen;
 import org.tallywall.core.text.Faults;
@@ -15,6 +17,10 @@ final class ChoiceReader {
   private static final List<String> VERBS =
       List.of(
           "pass", "stop", "go", "courtesy", "nothing", "claim", "mahjong", "exchange", "discard");
+
+  /** Other words that are spoken at a table; a choice is shown with those of the sheet. */
+  private static final Map<String, String> SPOKEN =
+      Map.of("throw", "discard", "call", "claim", "redeem", "exchange");
 
   private final WordReader words;
   private final Faults faults;
@@ -30,11 +36,23 @@ final class ChoiceReader {
   /** Reads what stands behind {@code expect} or {@code never}; null where it has a fault. */
   static Written read(SheetLine line, Faults faults) {
     int before = faults.findings();
-    WordReader words = new WordReader(line.name(), line.rest(), faults);
-    List<MovePattern> moves = new ChoiceReader(words, faults).moves();
+    List<Word> rest = inWordsOfTheSheet(line.rest());
+    List<MovePattern> moves =
+        new ChoiceReader(new WordReader(line.name(), rest, faults), faults).moves();
     return faults.findings() > before
         ? null
-        : new Written(new Choice(line.text(), moves), moves, line.name());
+        : new Written(new Choice(SheetLine.text(rest), moves), moves, line.name());
+  }
+
+  private static List<Word> inWordsOfTheSheet(List<Word> typed) {
+    List<Word> words = new ArrayList<>();
+    boolean verb = true;
+    for (Word word : typed) {
+      String small = word.text().toLowerCase(Locale.ROOT);
+      words.add(verb ? new Word(SPOKEN.getOrDefault(small, word.text()), word.place()) : word);
+      verb = small.equals(THEN);
+    }
+    return words;
   }
 
   private List<MovePattern> moves() {

@@ -63,7 +63,7 @@ final class MomentReader {
   private static Moment offer(WordReader words, SheetDraft draft) {
     Place place = words.place();
     int tile = words.tile("the tile on offer");
-    if (!words.take("from")) {
+    if (!words.take("from") && !words.take("by")) {
       words.fault("write who threw it, as in \"offer 4d from 0\"");
       words.rest();
       return null;

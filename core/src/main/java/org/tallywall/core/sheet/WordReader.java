@@ -3,6 +3,7 @@ package org.tallywall.core.sheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.sheet.SheetLine.Word;
 import org.tallywall.core.text.Faults;
@@ -20,13 +21,16 @@ final class WordReader {
 
   private static final List<String> SEATS = List.of("East", "right", "across", "left");
 
+  private static final Map<String, String> ROUNDS =
+      Map.of("first", "-1", "second", "-2", "last", "-2");
+
   private final List<Word> words;
   private final Place end;
   private final Faults faults;
   private int at;
 
   WordReader(Word before, List<Word> words, Faults faults) {
-    this.words = words;
+    this.words = new ArrayList<>(words);
     this.end = (words.isEmpty() ? before : words.get(words.size() - 1)).place();
     this.faults = faults;
   }
@@ -166,7 +170,17 @@ final class WordReader {
     return NONE;
   }
 
+  /** A pass by its name, or as it is spoken: "first right", "second across", "last right". */
   PassStep step() {
+    if (more()) {
+      String spoken = words.get(at).text().toLowerCase(Locale.ROOT);
+      String number = ROUNDS.get(spoken);
+      if (number != null && at + 1 < words.size()) {
+        Word first = words.remove(at);
+        Word second = words.get(at);
+        words.set(at, new Word(second.text() + number, first.place()));
+      }
+    }
     List<String> names = new ArrayList<>();
     for (PassStep step : PassStep.values()) {
       names.add(step.text());

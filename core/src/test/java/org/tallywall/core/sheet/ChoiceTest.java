@@ -77,6 +77,11 @@ class ChoiceTest {
           discard 7d            | 7d               | true
           discard any 2c 8d     | 8d               | true
           discard any 28c 9d    | 8d               | false
+          throw 7d              | 7d               | true
+          Throw any 2c 8d       | 8d               | true
+          call 4 jokers 1 then throw E | claim 4 1, E | true
+          call 3                | claim 4 1, E     | false
+          redeem 8c seat 2 then throw E | 8c, E    | true
           """)
   void choice_matches(String choice, String answer, boolean matches) {
     Faults faults = new Faults();
@@ -105,5 +110,19 @@ class ChoiceTest {
 
     assertThat(move.text()).isEqualTo(text);
     assertThat(written.choice().matches(List.of(move))).isTrue();
+  }
+
+  /** Whatever was typed, one word is used for one thing. */
+  @ParameterizedTest
+  @CsvSource({
+    "throw E, discard E",
+    "discard E, discard E",
+    "call 4 then throw any E S, claim 4 then discard any E S",
+    "Redeem 8c then Mahjong, exchange 8c then Mahjong"
+  })
+  void choice_inWordsOfTheTable_isShownInThoseOfTheSheet(String typed, String shown) {
+    ChoiceReader.Written written =
+        ChoiceReader.read(SheetLine.of("expect " + typed, new Faults()).get(0), new Faults());
+    assertThat(written.choice().text()).isEqualTo(shown);
   }
 }

@@ -7,6 +7,8 @@ import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.text.FaultyFileException;
@@ -235,5 +237,28 @@ class PositionSheetTest {
     assertThat(sheet.expect()).hasSize(2);
     assertThat(sheet.never()).hasSize(1);
     assertThat(sheet.because()).isEqualTo("E, at least, is in no line of this card");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "first right, RIGHT_1",
+    "First Across, ACROSS_1",
+    "first left, LEFT_1",
+    "second left, LEFT_2",
+    "second across, ACROSS_2",
+    "last right, RIGHT_2",
+    "right-2, RIGHT_2"
+  })
+  void pass_asItIsSpoken_isThatPass(String spoken, PassStep step) {
+    PositionSheet sheet =
+        Sheets.read("seat 1\nmoment pass " + spoken + "\nrack 222b 66c 888c 66d FF E\n");
+    assertThat(sheet.moment()).isEqualTo(new Moment.Pass(step));
+  }
+
+  @Test
+  void offer_byASeat_isOneFromIt() {
+    String sheet = Sheets.TURN.replace("moment turn drew S", "moment offer 8b by 2");
+    assertThat(Sheets.read(sheet.replace("FF E S", "FF E").replace("wall 95", "wall 94")).moment())
+        .isEqualTo(new Moment.Offer(tile("8b"), 2));
   }
 }

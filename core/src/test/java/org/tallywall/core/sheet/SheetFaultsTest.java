@@ -47,6 +47,9 @@ class SheetFaultsTest {
           seat     | sete 0                   | 1:1: the line "sete" is unknown; did you mean "seat"
           moment   | moment tern              | 2:8: the moment "tern" is unknown; did you mean "turn"
           moment   | moment pass right        | 2:13: the pass "right" is unknown; did you mean "right-1"
+          moment   | moment pass first        | 2:13: the pass "first" is unknown
+          moment   | moment pass third left   | 2:13: the pass "third" is unknown
+          moment   | moment pass first up     | 2:13: the pass "up-1" is unknown
           moment   | moment turn draw 7d      | 2:13: write "turn" alone, or "turn drew" and the tile
           moment   | moment turn drew 7d      | 2:1: the tile drawn, 7d, belongs on the rack too
           moment   | moment turn drew 7       | 2:18: "7": the number has no suit; write b, c or d behind it, as in 5b

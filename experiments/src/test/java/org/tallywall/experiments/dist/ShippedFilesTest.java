@@ -27,7 +27,7 @@ class ShippedFilesTest {
   private static final List<String> IN_ZIP =
       List.of(
           "tallywall(\\.cmd)?",
-          "README\\.txt|CHANGELOG\\.md|LIBRARIES\\.txt",
+          "README\\.txt|CHANGELOG\\.md|LIBRARIES\\.txt|SHEETS\\.md",
           "SHA256SUMS|bill-of-materials\\.cdx\\.json",
           "lib/tallywall\\.jar",
           "cards/[a-z-]+(\\.schema)?\\.json",
