@@ -14,6 +14,9 @@ import org.tallywall.core.text.Shown;
  * @param part what is named
  */
 record NameOnCard(CardPart part) implements Kind<String> {
+  /** As many names as a message can list. */
+  private static final int FEW = 20;
+
   @Override
   public boolean allows(Object written) {
     return written instanceof String name
@@ -43,12 +46,10 @@ record NameOnCard(CardPart part) implements Kind<String> {
     if (name.isEmpty() || names.stream().anyMatch(name::equalsIgnoreCase)) {
       return Optional.empty();
     }
+    List<String> shown = names.stream().map(Shown::word).toList();
     return Optional.of(
-        "the card \"%s\" has no %s \"%s\"%s"
-            .formatted(
-                Shown.word(card.name()),
-                part.word(),
-                Shown.word(name),
-                Shown.text(Nearest.advice(name, names))));
+        "the card \"%s\" has no %s \"%s\""
+                .formatted(Shown.word(card.name()), part.word(), Shown.word(name))
+            + (shown.size() <= FEW ? Nearest.advice(name, shown) : Nearest.hint(name, shown)));
   }
 }
