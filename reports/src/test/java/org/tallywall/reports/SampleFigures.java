@@ -157,7 +157,7 @@ public final class SampleFigures {
     }
     return new SquareMap(
         caption("map", "Play on or hold back?"),
-        new Axis("playing on instead of holding back", "points gained per 100 games"),
+        new Axis("playing on instead of holding back", "points per 100 games"),
         new SquareMap.Side(new Axis("tiles away", ""), List.of("2", "3", "4", "5")),
         new SquareMap.Side(
             new Axis("wall left", "tiles"), List.of("60 to 46", "45 to 31", "30 to 16", "15 to 0")),

@@ -47,7 +47,7 @@ class StopsEarlyTest {
         .contains("It looked once and stopped there.")
         .contains("Deals: 500, deals 500 to 999", "number of deals ended by a rule")
         .contains(
-            "In 95 of 100 such runs the true figure lies in the range in brackets at every look")
+            "In 95 of 100 such runs, the range in parentheses holds the true number at every look")
         .doesNotContain("would have noticed in nine of ten cases", "deals were played")
         .contains("Each comparison stands for itself; they are not counted together.")
         .doesNotContain(
@@ -56,7 +56,7 @@ class StopsEarlyTest {
         .contains("Those that count are deals 500 to 999")
         .contains(
             "stopping.csv", "Each comparison stands for itself; they are not counted together.")
-        .doesNotContain("Holm", "The range in brackets would hold");
+        .doesNotContain("Holm", "the range in parentheses would hold");
   }
 
   @Test

@@ -104,7 +104,7 @@ class WaysInWordsTest {
   void page_foldsAwayWhatWasNotAsked_andListsTheSettings() throws IOException {
     run(ARMS, "page");
     String page = text("report.html");
-    int besides = page.indexOf("Looked at besides, on the same deals");
+    int besides = page.indexOf("Also measured, on the same deals");
     String before = page.substring(0, besides);
 
     assertThat(before.substring(before.lastIndexOf("<details")))
@@ -114,8 +114,7 @@ class WaysInWordsTest {
     assertThat(page.indexOf("Asked before the run, on the same deals"))
         .isPositive()
         .isLessThan(besides);
-    assertThat(page.indexOf("In what the ways of playing differ from “plain”"))
-        .isGreaterThan(besides);
+    assertThat(page.indexOf("How the ways of playing differ from “plain”")).isGreaterThan(besides);
   }
 
   /** The setting's own name stands in small print and in the sentence that explains it. */

@@ -27,8 +27,8 @@ class PapersTest {
     assertThat(notes.lines().limit(8))
         .contains(
             "# Does holding back help once somebody shows two exposures?",
-            "**“hold-back” clearly won more games than “never”; on games won, “too-late” could not be"
-                + " told apart from “never”.**",
+            "**“hold-back” won clearly more games than “never”; “too-late” and “never” are too close to"
+                + " call on games won.**",
             "On the same deals, “hold-back” won about 1.01 more games in 100 than “never” (0.40 to"
                 + " 1.62 more).[^1]");
     assertThat(notes)
@@ -36,7 +36,7 @@ class PapersTest {
         .contains(Wording.CAUTION)
         .contains("The number was fixed before the run.")
         .contains("sha256:11", "sha256:22", "sha256:33", "seed 7")
-        .contains("(Holm) 0.0022", "the same deals is worth 3.4 times as many deals")
+        .contains("(Holm) 0.0022", "this run is as precise as one 3.4 times as long")
         .contains("](<charts/where-games-go.png>)");
   }
 
@@ -59,9 +59,8 @@ class PapersTest {
   void notes_ofASetting_nameItsValues() throws IOException {
     assertThat(notes(SampleResults.sweep(folder)))
         .contains(
-            "**“away at least 1”, “away at least 2”, and “away at least 5” clearly gained fewer")
-        .contains(
-            "; on points, “away at least 4” could not be told apart from “away at least 3”.**")
+            "**“away at least 1”, “away at least 2”, and “away at least 5” all scored clearly fewer")
+        .contains("; “away at least 4” and “away at least 3” are too close to call on points.**")
         .contains("in each of the four seats of every deal in turn, and “reckoner” in the other");
     assertThat(Files.readString(folder.resolve("charts/setting.svg"))).contains("the same as at 3");
   }
@@ -70,22 +69,22 @@ class PapersTest {
   @Test
   void notes_ofSituations_turnTheFileRoundAndSayTheRule() throws IOException {
     assertThat(notes(SampleResults.branch(folder)))
-        .contains("**Throwing by the player’s own need instead of throwing the safest tile gained")
         .contains(
-            "clearly more points in 4 of 16 situations and clearly fewer in 6; 5 could not be")
-        .contains("told; in 1, fewer than 30 deals were counted.**")
-        .contains("Each game is counted once, at its first decision that fits a situation")
+            "**Playing your own hand instead of throwing the safest tile scored clearly more points in")
+        .contains(
+            "4 of 16 situations, clearly fewer in 6; 5 were too close to call; 1 came up in fewer")
+        .contains("than 30 deals.**")
+        .contains("Each game counts once, at its first decision that fits a situation")
         .contains("where both choices throw the same tile the difference is 0", "branch.csv")
         .contains("| 810 (610 to 1,010) | yes, more |", "Ranges are taken one by one")
-        .contains("with 45 to 31 tiles left throw by the player’s own need up to 3 away, and throw")
-        .contains("with 60 to 46, 30 to 16, 15 to 0 tiles left it cannot be told");
+        .contains("with 45 to 31 tiles left play your own hand up to 3 away, and throw")
+        .contains("with 60 to 46, 30 to 16, 15 to 0 tiles left it is not clear");
     String page = Files.readString(folder.resolve("report.html"));
-    assertThat(row(page, ">810 (610 to 1,010)<"))
-        .contains(">throw by the player’s own need<", "yes, more");
-    assertThat(row(page, ">220 (20 to 420)<")).contains(">could not be told<");
+    assertThat(row(page, ">810 (610 to 1,010)<")).contains(">play your own hand<", "yes, more");
+    assertThat(row(page, ">220 (20 to 420)<")).contains(">too close to call<");
     assertThat(Files.readString(folder.resolve("charts/which-choice.svg")))
         .contains("+810", "+610 to +1,010", "too few", "the rule to remember")
-        .contains("60 to 46: 2 away +810 (+610 to +1,010)", "4 away cannot be told");
+        .contains("60 to 46: 2 away +810 (+610 to +1,010)", "4 away too close to call");
   }
 
   @Test
@@ -100,7 +99,7 @@ class PapersTest {
   void difference_thatIsClearOnlyAlone_isNotCalledClear() throws IOException {
     notes(SampleResults.arms(folder));
     String page = Files.readString(folder.resolve("report.html"));
-    assertThat(row(page, "0.40 (0.05 to 0.75)")).contains(">could not be told<");
+    assertThat(row(page, "0.40 (0.05 to 0.75)")).contains(">too close to call<");
     assertThat(row(page, "5.02 (4.31 to 5.73)")).contains(">yes, more<");
     assertThat(row(page, "-6.50 (-7.20 to -5.80)")).contains(">yes, less<");
     assertThat(row(page, "-4.00 (-4.70 to -3.30)")).doesNotContain("yes");
@@ -111,7 +110,7 @@ class PapersTest {
   void figures_ofASmallTable_areThoseWorkedOutByHand() throws IOException {
     String notes = notes(SampleResults.table(folder));
     assertThat(notes)
-        .contains("Somebody won 80.0 of 100 games (71.1 to 86.7); nobody won the others")
+        .contains("80.0 of 100 games were won (71.1 to 86.7); nobody won the rest")
         .contains("Of 100 wins, 75.0 came with Ladders (65.0 to 83.0) and 25.0 with Vanes")
         .contains("| Vanes | 70.0 (65.0 to 75.0) | 25.0 (17.0 to 35.0) | 3.4 (1.0 to 6.0) |");
     assertThat(Files.readString(folder.resolve("charts/aim-and-win.svg")))
@@ -120,11 +119,11 @@ class PapersTest {
         .contains("of 100 that aimed at it 25 won with it, 50 with any line")
         .contains("of 100 that aimed at it 3.4 won with it, 10 with any line");
     String page = Files.readString(folder.resolve("report.html"));
-    assertThat(page.indexOf("won with it, of 100 that aimed at it after the passes"))
+    assertThat(page.indexOf("aimed at it and won with it"))
         .isPositive()
-        .isLessThan(page.indexOf("won with any line, of 100 that aimed at it after the passes"));
+        .isLessThan(page.indexOf("aimed at it and won with any line"));
     assertThat(row(page, "25.0 (20.0 to 30.0)")).contains(">50 (40 to 60)<");
-    assertThat(page).contains("Good racks choose good lines");
+    assertThat(page).contains("Good racks lead to good lines");
     assertThat(row(page, "20.0 (13.3 to 28.9)")).contains(">25.0<", ">50 (-200 to 300)<");
     assertThat(row(page, ">31 to 31<")).contains("data-value=\"10\"");
     assertThat(row(page, ">16 to 30<")).contains("data-value=\"25\"");

@@ -29,10 +29,12 @@ final class AimChart {
   /** Stem of the chart of lines. */
   static final String LINES = "aim-and-win-lines";
 
-  /** So many rows fill a slide. */
+  /** The rows that fill a slide. */
   private static final int ROWS = 12;
 
-  private static final int MOST_WAYS = 3;
+  private static final String OF_THOSE =
+      "The columns are of 100 players that aimed at it after the passes.";
+
   private static final double FEW = 9.95;
 
   private final Results results;
@@ -55,39 +57,39 @@ final class AimChart {
             .toList();
   }
 
-  /** Charts of sections and of lines, for each of up to three ways of playing, else the first. */
+  /** Charts of sections and of lines, for each way of playing that looks otherwise. */
   static List<Figure> all(Results results) {
     List<Figure> figures = new ArrayList<>();
-    for (String file : List.of("families", "hand-choice")) {
-      List<String> arms =
-          results.rows(file).stream().map(row -> row.text(FamilyColumns.ARM)).distinct().toList();
-      boolean several = arms.size() > 1;
-      for (String arm : arms.size() > MOST_WAYS ? arms.subList(0, 1) : arms) {
-        int number = several ? arms.indexOf(arm) + 1 : 0;
-        new AimChart(results, file, arm).figure(number).ifPresent(figures::add);
+    for (String file : List.of(FamilyColumns.FILE, HandChoiceColumns.FILE)) {
+      LikeCharts ways = LikeCharts.of(results, file);
+      for (String arm : ways.drawn()) {
+        int number = ways.drawn().indexOf(arm) + 1;
+        new AimChart(results, file, arm).figure(number, ways.note(arm)).ifPresent(figures::add);
       }
     }
     return figures;
   }
 
-  private Optional<PairedDots> figure(int number) {
+  private Optional<PairedDots> figure(int number, Optional<String> alike) {
     boolean wins = rows.stream().anyMatch(row -> row.count(AimColumns.WINS) > 0);
     if (!wins || aimed == 0) {
       return Optional.empty();
     }
-    boolean families = file.equals("families");
+    boolean families = file.equals(FamilyColumns.FILE);
     List<String> further =
         List.of(
-            "won with it, of 100 that aimed at it",
-            "won with any line, of 100 that aimed at it",
-            families ? "points a win" : "value");
+            "aimed at it and won with it",
+            "aimed at it and won with any line",
+            families ? "points per win" : "value");
     List<PairedDots.Row> pairs = rows.stream().map(this::pair).toList();
-    String stem = (families ? FAMILIES : LINES) + (number == 0 ? "" : "-" + number);
+    String stem = (families ? FAMILIES : LINES) + (number == 1 ? "" : "-" + number);
+    String whose = Ways.oneTable(results) ? "" : " (" + Ways.name(results, arm) + ")";
     String title =
-        "What you aim at, what wins"
-            + (families ? "" : ": the lines won with most often")
-            + (number == 0 ? "" : " (" + Ways.name(results, arm) + ")");
-    List<String> notes = new ArrayList<>(List.of(Wording.RACKS));
+        (families ? "What you aim at, what wins" : "The lines that win most, and who aimed at them")
+            + whose;
+    List<String> notes = new ArrayList<>();
+    alike.ifPresent(notes::add);
+    notes.add(OF_THOSE + " " + Wording.RACKS);
     notes.addAll(Below.chart(results));
     Caption caption = Captions.of(results, stem, title, described(pairs), notes);
     return Optional.of(
@@ -104,7 +106,7 @@ final class AimChart {
   private PairedDots.Row pair(CsvFile.Row row) {
     OptionalDouble share = row.number(AimColumns.SHARE_OF_WINS);
     String last =
-        file.equals("families")
+        file.equals(FamilyColumns.FILE)
             ? row.number(AimColumns.POINTS_WHEN_WON).isPresent()
                 ? number(row.need(AimColumns.POINTS_WHEN_WON), 0)
                 : ""
@@ -130,7 +132,7 @@ final class AimChart {
   }
 
   private String label(CsvFile.Row row) {
-    if (file.equals("families")) {
+    if (file.equals(FamilyColumns.FILE)) {
       return row.text(FamilyColumns.FAMILY);
     }
     String nickname = row.text(HandChoiceColumns.NICKNAME);

@@ -136,7 +136,7 @@ public final class BranchChart {
   private static String unit(Results results) {
     return MeasureWords.of(results.study().text("primary"))
         .map(MeasureWords::unit)
-        .orElse("points in 100 games")
+        .orElse("points per 100 games")
         .replace("100 games", "100 such games")
         .replace("games in 100", "games in 100 such games");
   }
@@ -198,7 +198,7 @@ public final class BranchChart {
         String value =
             square
                 .estimate()
-                .map(e -> square.sign() == 0 ? "cannot be told" : e.text(Sign.PLUS_AND_MINUS))
+                .map(e -> square.sign() == 0 ? "too close to call" : e.text(Sign.PLUS_AND_MINUS))
                 .orElse("too few deals");
         cells.add(columns.get(column) + " away " + value);
       }

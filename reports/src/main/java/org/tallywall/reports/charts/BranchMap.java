@@ -26,7 +26,7 @@ public record BranchMap(
     String where = group.isEmpty() ? "" : " (" + group + ")";
     return border
         .map(line -> "The rule to remember" + where + ": " + rule(line) + ".")
-        .orElse("No rule to remember can be drawn from these situations" + where + ".");
+        .orElse("These situations give no rule to remember" + where + ".");
   }
 
   /** The border in words: up to how many tiles away, for each part of the wall that tells it. */
@@ -44,7 +44,7 @@ public record BranchMap(
       }
     }
     String rest =
-        open.isEmpty() ? "" : "; with " + String.join(", ", open) + " tiles left it cannot be told";
+        open.isEmpty() ? "" : "; with " + String.join(", ", open) + " tiles left it is not clear";
     return String.join("; ", rules) + rest;
   }
 

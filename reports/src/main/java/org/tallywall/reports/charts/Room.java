@@ -24,7 +24,7 @@ final class Room {
     if (all > MOST) {
       notes.add(
           0,
-          "Drawn are the first %s of %s; the files have them all."
+          "This chart has the first %s of %s; the files have them all."
               .formatted(MOST, CellText.grouped(Integer.toString(all))));
     }
     return notes;

@@ -71,7 +71,7 @@ public final class PageWriter {
     Element main = Element.of("main").with("id", "main").add(Element.of("h1", document.title()));
     main.addAll(writer.parts(document.parts()));
     main.addAll(writer.footnotes());
-    Element skip = Element.of("a", "To the text").with("class", "skip").with("href", "#main");
+    Element skip = Element.of("a", "Skip to the text").with("class", "skip").with("href", "#main");
     Element body = Element.of("body").add(skip).add(main);
     return body.add(Element.of("script").add(new MarkupNode.Verbatim(script)));
   }

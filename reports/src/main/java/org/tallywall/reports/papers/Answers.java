@@ -79,8 +79,8 @@ public final class Answers {
     Compared first = compared.get(0);
     String baseline = Wording.quoted(first.baseline());
     List<String> clauses = new ArrayList<>();
-    clause(clauses, better, " clearly " + did(first, "more") + " than " + baseline);
-    clause(clauses, worse, " clearly " + did(first, "fewer") + " than " + baseline);
+    clause(clauses, better, did(first, "more") + " than " + baseline);
+    clause(clauses, worse, did(first, "fewer") + " than " + baseline);
     if (!near.isEmpty()) {
       String size = Stops.of(results).orElseThrow().size(first.measure());
       String each = near.size() > 1 ? " are each" : " is";
@@ -92,11 +92,12 @@ public final class Answers {
     return BranchWords.sentence(String.join("; ", clauses)) + ".";
   }
 
-  /** Such as "gained more points". */
+  /** Such as "scored clearly more points". */
   private static String did(Compared one, String more) {
     return MeasureWords.of(one.measure())
-        .map(words -> words.past() + " " + more + " " + words.noun())
-        .orElse("had " + (more.equals("more") ? "more" : "less") + " (" + one.measure() + ")");
+        .map(words -> words.past() + " clearly " + more + " " + words.noun())
+        .orElse(
+            "had clearly " + (more.equals("more") ? "more" : "less") + " (" + one.measure() + ")");
   }
 
   private static String matter(Compared one) {
@@ -105,8 +106,9 @@ public final class Answers {
 
   private static String open(List<String> arms, String matter, String baseline) {
     return arms.size() == 1
-        ? "on %s, %s could not be told apart from %s".formatted(matter, arms.get(0), baseline)
-        : "on %s, %s could be told apart from %s".formatted(matter, Listed.none(arms), baseline);
+        ? "%s and %s are too close to call on %s".formatted(arms.get(0), baseline, matter)
+        : "none of these differed clearly from %s on %s: %s"
+            .formatted(baseline, matter, Listed.and(arms));
   }
 
   /** Whether a sequential test ruled out the difference that was worth finding. */
@@ -116,8 +118,12 @@ public final class Answers {
 
   private static void clause(List<String> clauses, List<String> arms, String words) {
     if (!arms.isEmpty()) {
-      clauses.add(Listed.and(arms) + words);
+      clauses.add(Listed.and(arms) + together(arms) + words);
     }
+  }
+
+  private static String together(List<String> arms) {
+    return arms.size() == 1 ? " " : arms.size() == 2 ? " both " : " all ";
   }
 
   private static List<String> arms(Results results, List<Compared> compared, int sign) {
@@ -209,18 +215,14 @@ public final class Answers {
   /** What a statistician asks: it stands in a footnote. */
   private static String footnote(Results results, Compared one) {
     List<String> parts = new ArrayList<>();
-    parts.add(Wording.level(results.confidence()) + " % interval");
+    parts.add(Wording.level(results.confidence()) + "% interval");
     add(parts, "", one.row().text(DifferenceColumns.METHOD), "");
     add(parts, "p ", Wording.p(one.row().number(DifferenceColumns.P)), "");
     add(parts, "p adjusted for all declared comparisons (Holm) ", holm(one), "");
-    add(
-        parts,
-        "",
-        count(one, DifferenceColumns.DISCORDANT),
-        " deals in which it made a difference");
+    add(parts, "", count(one, DifferenceColumns.DISCORDANT), " deals came out differently");
     add(parts, "", count(one, DifferenceColumns.MORE), " of them with more");
     add(parts, "", count(one, DifferenceColumns.FEWER), " with less");
-    add(parts, "in ", canceled(one), " the seats cancel out");
+    add(parts, "in ", canceled(one), " of them the seats cancel out");
     add(
         parts,
         "correlation of the two on the same deals ",
@@ -228,9 +230,9 @@ public final class Answers {
         "");
     add(
         parts,
-        "comparing on the same deals is worth ",
+        "because both played the same deals, this run is as precise as one ",
         rounded(one, DifferenceColumns.GAIN),
-        " times as many deals");
+        " times as long");
     add(parts, "number of deals ", ended(results), "");
     return String.join("; ", parts) + ".";
   }

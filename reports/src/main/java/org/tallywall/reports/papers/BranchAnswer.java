@@ -14,20 +14,20 @@ import org.tallywall.reports.words.MeasureWords;
 /** The answer of a study that asks when a choice holds. */
 final class BranchAnswer {
   private static final String ONCE =
-      "Each figure says what one choice at that moment is worth, on the same hidden tiles and the same"
-          + " luck, and play as before afterwards; it does not say what a player is worth who always"
-          + " chooses so.";
+      "Each number says what that one choice is worth, with the same hidden tiles, the same luck, and"
+          + " play as before from then on. It does not say what a player who always chooses this way"
+          + " is worth.";
 
   private static final String COUNTED =
-      "Each game is counted once, at its first decision that fits a situation; a late situation holds"
-          + " only games in which none fitted earlier.";
+      "Each game counts once, at its first decision that fits a situation, so a late situation holds"
+          + " only games in which none fit earlier.";
 
   private static final String FILE =
-      "The file branch.csv has it the other way round: the second choice less the first.";
+      "The file branch.csv has it the other way around: the second choice minus the first.";
 
   private static final String CLEAR =
-      "Clear is what stays clear when all situations are counted together: among many, a few look"
-          + " clear by luck.";
+      "\u201cClear\u201d means clear with all situations counted together: among many, a few look clear"
+          + " by luck.";
 
   private static final String RULE =
       "A rule needs clear situations on both sides of a border and none that contradict it.";
@@ -62,7 +62,7 @@ final class BranchAnswer {
             .toList();
     rows.forEach(row -> counts[place(results, row)]++);
     MeasureWords measure = MeasureWords.of(primary).orElse(MeasureWords.POINTS);
-    return "%s %s clearly more %s in %s of %s situations and clearly fewer in %s%s%s."
+    return "%s %s clearly more %s in %s of %s situations, clearly fewer in %s%s%s."
         .formatted(
             BranchWords.sentence(BranchWords.of(rows.get(0)).instead()),
             measure.past(),
@@ -70,10 +70,8 @@ final class BranchAnswer {
             none(counts[MORE]),
             rows.size(),
             none(counts[LESS]),
-            told("; %s could not be told", counts[OPEN]),
-            told(
-                "; in %s, fewer than " + BranchColumns.FEW + " deals were counted",
-                counts[SELDOM]));
+            told("; %s were too close to call", counts[OPEN]),
+            told("; %s came up in fewer than " + BranchColumns.FEW + " deals", counts[SELDOM]));
   }
 
   private static String none(int count) {

@@ -22,7 +22,7 @@ final class Grids {
     }
     List<String> notes = new ArrayList<>(table.notes());
     notes.add(
-        "Shown are the first %s of %s rows; the file has them all."
+        "These are the first %s of %s rows; the file has them all."
             .formatted(grouped(MOST_ROWS), grouped(rows)));
     return new Part.Grid(
         new Table(

@@ -23,7 +23,8 @@ import org.tallywall.reports.words.Unfinished;
  * gives the same pages; those stand in {@code manifest.json}.
  */
 public final class Provenance {
-  private static final String GENERATOR = "PHILOX 4x64 of Apache Commons RNG, a stream a purpose";
+  private static final String GENERATOR =
+      "PHILOX 4x64 of Apache Commons RNG, one stream per purpose";
 
   private final Results results;
 

@@ -72,7 +72,7 @@ public final class ReportPage {
         "Where it came into play",
         Fold.CLOSED,
         grids(EffectTables.of(results), Handles.SORT_AND_FILTER));
-    section(parts, "More figures", Fold.CLOSED, grids(OtherTables.of(results), Handles.SORT));
+    section(parts, "More numbers", Fold.CLOSED, grids(OtherTables.of(results), Handles.SORT));
     section(parts, "Games to look at", Fold.CLOSED, games());
     section(parts, "How sure, and where it comes from", Fold.FIXED, sources());
     section(parts, "The study and the rules in full", Fold.CLOSED, study());
@@ -131,8 +131,8 @@ public final class ReportPage {
       if (lines.isEmpty()) {
         parts.add(
             Part.Paragraph.of(
-                "The lines themselves are not printed, because a card belongs to its publisher; the"
-                    + " option --with-card of the command report prints them for your own use."));
+                "The lines themselves are left out, because a card belongs to its publisher; the"
+                    + " option --with-card of the command report adds them for your own use."));
       }
     }
     return parts;
@@ -162,15 +162,14 @@ public final class ReportPage {
     return games.isEmpty()
         ? List.of()
         : List.of(
-            Part.Paragraph.of("The first games of the run, to be followed tile by tile:"),
-            new Part.Links(games));
+            Part.Paragraph.of("The first games of the run, tile by tile:"), new Part.Links(games));
   }
 
   private List<Part> sources() {
     List<Part> parts = new ArrayList<>(Notes.howSure(results));
     parts.set(0, Part.Paragraph.of(((Part.Paragraph) parts.get(0)).text()));
     parts.add(new Part.Facts(new Provenance(results).facts()));
-    parts.add(Part.Paragraph.of("The figures in full, to be opened in a spreadsheet:"));
+    parts.add(Part.Paragraph.of("All the numbers, for a spreadsheet:"));
     parts.add(new Part.Links(files()));
     return parts;
   }

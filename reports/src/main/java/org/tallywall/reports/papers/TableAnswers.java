@@ -66,7 +66,7 @@ final class TableAnswers {
             Wording.quoted(ranked.get(0).text(WinRateColumns.ARM)),
             best.inHundred().estimate().valueText(Sign.MINUS_ONLY),
             best.inHundred().estimate().rangeText(Sign.MINUS_ONLY),
-            close.isEmpty() ? "" : "; but this run cannot tell it apart from " + Listed.or(close));
+            close.isEmpty() ? "" : "; too close to call against " + Listed.and(close));
   }
 
   /** By the range of their difference where there is one, else where the two ranges overlap. */
@@ -93,8 +93,8 @@ final class TableAnswers {
         rows.stream().map(row -> row.text(WinRateColumns.PLAYER)).distinct().count() > 1;
     return Ways.oneTable(results) && mixed
         ? Optional.of(
-            "Each player kept its seat, so what is due to the player and what to the seat cannot be"
-                + " told apart here; to compare players, let them take each seat in turn.")
+            "Each player kept its seat, so this run cannot tell the player from the seat; to compare"
+                + " players, let them take each seat in turn.")
         : Optional.empty();
   }
 }

@@ -54,7 +54,7 @@ public final class ResultsFolder {
     for (String field : NEEDED) {
       if (manifest.text(field).isEmpty()) {
         throw new WrongResultsException(
-            "\"%s\" lacks the field \"%s\"; without it nobody can tell where the figures come from, so no report is made"
+            "\"%s\" has no field \"%s\"; without it nobody can tell where the numbers come from, so no report is made"
                 .formatted(folder.resolve("manifest.json"), field));
       }
     }
@@ -163,7 +163,7 @@ public final class ResultsFolder {
     String written = manifest.text("tallywall");
     if (!written.equals(program.version())) {
       remarks.add(
-          "These results were written by version %s of the program; this report was made by version %s. Figures that it does not know are left out."
+          "These results were written by version %s of the program; this report was made by version %s. Numbers that it does not know are left out."
               .formatted(written, program.version()));
     }
     OptionalLong streams = manifest.whole("stream-version");
@@ -184,8 +184,8 @@ public final class ResultsFolder {
       remarks.add(
           grouped(faults)
               + (faults == 1 ? " deal was" : " deals were")
-              + " set aside, because a player broke down or answered illegally; none of their games"
-              + " is counted.");
+              + " set aside, because a player crashed or gave an illegal answer; none of their games"
+              + " count.");
     }
     return remarks;
   }

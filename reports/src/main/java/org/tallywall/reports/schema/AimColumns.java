@@ -15,7 +15,7 @@ public final class AimColumns {
               "aimed-after-deal-share",
               "share of players",
               "Share of all players that aimed at it after the deal.")
-          .headed("aimed at after the deal, of 100 players")
+          .headed("aimed at after the deal")
           .shownTo(1);
 
   /** The column {@code aimed-after-passes}. */
@@ -28,7 +28,7 @@ public final class AimColumns {
               "aimed-share",
               "share of players",
               "Share of all players that aimed at it after the passes.")
-          .headed("aimed at after the passes, of 100 players");
+          .headed("aimed at after the passes");
 
   /** The column {@code aimed-share-method}. */
   public static final Column AIMED_SHARE_METHOD =
@@ -48,8 +48,8 @@ public final class AimColumns {
       Column.rateInterval(
               "share-of-wins",
               "share of games won",
-              "Its share of all games won; with its interval where one game a deal is played.")
-          .headed("of 100 wins");
+              "Its share of all games won; with an interval where one game is played per deal.")
+          .headed("share of all wins");
 
   /** The column {@code share-of-wins-method}. */
   public static final Column SHARE_OF_WINS_METHOD =
@@ -67,8 +67,8 @@ public final class AimColumns {
       Column.rateInterval(
               "win-rate-with-it",
               "share of players",
-              "Share of the players aiming at it after the passes that won with it.")
-          .headed("won with it, of 100 that aimed at it after the passes");
+              "Of the players aiming at it after the passes, the share that won with it.")
+          .headed("aimed at it and won with it");
 
   /** The column {@code win-rate-with-it-method}. */
   public static final Column WIN_RATE_WITH_IT_METHOD =
@@ -79,8 +79,8 @@ public final class AimColumns {
       Column.rateInterval(
               "win-rate-when-aimed",
               "share of players",
-              "Share of the players aiming at it after the passes that won, with whatever line.")
-          .headed("won with any line, of 100 that aimed at it after the passes");
+              "Of the players aiming at it after the passes, the share that won with any line.")
+          .headed("aimed at it and won with any line");
 
   /** The column {@code win-rate-method}. */
   public static final Column WIN_RATE_METHOD =
@@ -88,18 +88,18 @@ public final class AimColumns {
 
   /** The column {@code switched-to}. */
   public static final Column SWITCHED_TO =
-      Column.integer("switched-to", "times", "Times that a player changed to it in play.")
-          .headed("times changed to");
+      Column.integer("switched-to", "times", "Times that a player switched to it in play.")
+          .headed("times switched to");
 
   /** The column {@code switched-from}. */
   public static final Column SWITCHED_FROM =
-      Column.integer("switched-from", "times", "Times that a player left it in play.")
-          .headed("times left");
+      Column.integer("switched-from", "times", "Times that a player gave it up in play.")
+          .headed("times given up");
 
   /** The column {@code wall-at-win}. */
   public static final Column WALL_AT_WIN =
       Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall at the win.")
-          .headed("tiles left in the wall at the win")
+          .headed("tiles left at the win")
           .within(0, Limits.TILES);
 
   /** The column {@code jokers-at-win}. */
@@ -117,7 +117,7 @@ public final class AimColumns {
   /** The column {@code points-when-won}. */
   public static final Column POINTS_WHEN_WON =
       Column.decimal("points-when-won", "points per game", "What the winner received, on average.")
-          .headed("points a win")
+          .headed("points per win")
           .shownTo(0);
 
   private AimColumns() {}

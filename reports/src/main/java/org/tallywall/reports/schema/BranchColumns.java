@@ -68,7 +68,7 @@ public final class BranchColumns {
   /** The column {@code deals-reached}. */
   public static final Column DEALS_REACHED =
       Column.integer("deals-reached", "deals", "Deals with such a game.")
-          .headed("deals in which it came to this");
+          .headed("deals where it came up");
 
   /** The column {@code mean-wall}. */
   public static final Column MEAN_WALL =
@@ -102,7 +102,7 @@ public final class BranchColumns {
 
   /** The column {@code p}. */
   public static final Column P =
-      Column.decimal("p", "chance", "Chance of so large a difference by luck alone.")
+      Column.decimal("p", "chance", "Chance of a difference this large by luck alone.")
           .within(0, Limits.CHANCE);
 
   /** The column {@code p-holm}. */

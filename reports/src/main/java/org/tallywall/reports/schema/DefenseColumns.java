@@ -30,12 +30,12 @@ public final class DefenseColumns {
   /** The column {@code games}. */
   public static final Column GAMES =
       Column.integer("games", "games", "Games in which it came to this.")
-          .headed("came to this in 100 games");
+          .headed("came up in 100 games");
 
   /** The column {@code mean-wall}. */
   public static final Column MEAN_WALL =
       Column.decimal("mean-wall", "tiles", "Mean number of tiles left in the wall then.")
-          .headed("tiles left in the wall then")
+          .headed("tiles left then")
           .shownTo(0)
           .within(0, Limits.TILES);
 
@@ -45,7 +45,7 @@ public final class DefenseColumns {
               "games-compared",
               "games",
               "Games over which the difference is taken. For a step: those in which it came to this before the two games differed, or at the discard at which they did; later it depends on the luck of the one game alone. For \"played-differently\": all.")
-          .headed("came to this before the two games differed, in 100 games");
+          .headed("came up before the games differed, in 100 games");
 
   /** The column {@code deals-compared}. */
   public static final Column DEALS_COMPARED =
@@ -65,7 +65,7 @@ public final class DefenseColumns {
       Column.decimalInterval(
               "difference",
               "as in unit",
-              "Mean gap to the same games of the way compared with, over the games compared alone.")
+              "Mean difference from the same games of the way compared with, over the games compared only.")
           .headed("difference in 100 such games")
           .shownTo(1);
 

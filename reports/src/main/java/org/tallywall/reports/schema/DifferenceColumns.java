@@ -36,7 +36,7 @@ public final class DifferenceColumns {
   /** The column {@code level}. */
   public static final Column LEVEL =
       Column.decimal("level", "as in unit", "The way's own mean a game.")
-          .headed("its own")
+          .headed("this way")
           .shownTo(1);
 
   /** The column {@code baseline-level}. */
@@ -65,7 +65,7 @@ public final class DifferenceColumns {
       Column.decimal(
               "p",
               "chance",
-              "Chance of so large a difference by luck alone, where a test was declared.")
+              "Chance of a difference this large by luck alone, where a test was declared.")
           .within(0, Limits.CHANCE);
 
   /** The column {@code p-holm}. */
@@ -78,13 +78,16 @@ public final class DifferenceColumns {
 
   /** The column {@code correlation}. */
   public static final Column CORRELATION =
-      Column.decimal("correlation", "-1 to 1", "How alike the two ways' games on the same deal go.")
+      Column.decimal(
+              "correlation", "-1 to 1", "How alike the games of the two ways on the same deal are.")
           .within(-Limits.CHANCE, Limits.CHANCE);
 
   /** The column {@code gain}. */
   public static final Column GAIN =
       Column.decimal(
-              "gain", "times", "How many times as many deals would be needed without pairing.")
+              "gain",
+              "times",
+              "How many times as many deals the run would need without playing the same ones both ways.")
           .within(0, Limits.BEYOND);
 
   /** The column {@code deals}. */
@@ -92,8 +95,8 @@ public final class DifferenceColumns {
 
   /** The column {@code discordant}. */
   public static final Column DISCORDANT =
-      Column.integer("discordant", "deals", "Deals in which it made a difference in any seat.")
-          .headed("deals in which it made a difference");
+      Column.integer("discordant", "deals", "Deals that came out differently in any seat.")
+          .headed("deals that came out differently");
 
   /** The column {@code more}. */
   public static final Column MORE =
@@ -119,8 +122,8 @@ public final class DifferenceColumns {
       Column.decimal(
               "detectable",
               "as in unit",
-              "The smallest true gap that so many deals would have noticed in nine runs of ten, of a declared comparison with the allowance for chance findings shared evenly among all declared ones, of any other with all of it; of a run that could stop early, by the range that it ended with. Empty where fewer than 10 deals differ, and fewer than half, and for what a sequential test decides: it was set to a size of its own.")
-          .headed("smallest difference this run would have noticed")
+              "The smallest true gap that this many deals would catch in nine runs of ten, of a declared comparison with the allowance for chance findings shared evenly among all declared ones, of any other with all of it; of a run that could stop early, by the range that it ended with. Empty where fewer than 10 deals differ, and fewer than half, and for what a sequential test decides: it was set to a size of its own.")
+          .headed("smallest difference this run would catch")
           .within(0, Values.FURTHEST);
 
   /** The column {@code games-to-notice}. */

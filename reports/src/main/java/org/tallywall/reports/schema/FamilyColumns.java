@@ -20,7 +20,7 @@ public final class FamilyColumns {
       Column.text("family", "The section of the card.").headed("section").filled();
 
   /** The column {@code lines}. */
-  public static final Column LINES = Column.integer("lines", "lines", "Lines of the family.");
+  public static final Column LINES = Column.integer("lines", "lines", "Lines of the section.");
 
   /** The column {@code ways}. */
   public static final Column WAYS =

@@ -27,7 +27,7 @@ public final class PassColumns {
   /** The column {@code share-of-games}. */
   public static final Column SHARE_OF_GAMES =
       Column.rate("share-of-games", "share of games", "The same as a share.")
-          .headed("came to this in 100 games");
+          .headed("came up in 100 games");
 
   /** The column {@code stopped}. */
   public static final Column STOPPED =

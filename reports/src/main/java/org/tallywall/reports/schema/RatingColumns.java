@@ -42,7 +42,7 @@ public final class RatingColumns {
               "rating",
               "natural logarithm",
               "Strength beside the average of the players that won, those left out that won in fewer than 20 of their deals and in less than a quarter of them; from who won each game (Plackett-Luce, first places only, the wall as a further contestant; highest likelihood with Firth's penalty, which comes to about half a win for each contestant in all); empty for a player that never won.")
-          .headed("strength beside the average")
+          .headed("strength against the average")
           .within(-Limits.STRENGTH, Limits.STRENGTH);
 
   /** The column {@code rating-below}. */

@@ -15,7 +15,8 @@ public final class RuleColumns {
   public static final Column VALUE = Column.text("value", "How it was played.");
 
   /** The column {@code usual}. */
-  public static final Column USUAL = Column.text("usual", "How it is where a study says nothing.");
+  public static final Column USUAL =
+      Column.text("usual", "How it is unless a study says otherwise.");
 
   /** The column {@code changed}. */
   public static final Column CHANGED =

@@ -16,7 +16,7 @@ public final class WayColumns {
       Column.text("arm", "The way of playing.").headed("way of playing").filled();
 
   /** The column {@code player}. */
-  public static final Column PLAYER = Column.text("player", "Who plays so.").filled();
+  public static final Column PLAYER = Column.text("player", "Which player it is.").filled();
 
   /** The column {@code setting}. */
   public static final Column SETTING =
@@ -44,7 +44,7 @@ public final class WayColumns {
 
   /** The column {@code baseline-words}. */
   public static final Column BASELINE_WORDS =
-      Column.text("baseline-words", "The same of the value there.").headed("what the other does");
+      Column.text("baseline-words", "The same for the value there.").headed("what the other does");
 
   /** The column {@code saying}. */
   public static final Column SAYING =
@@ -58,7 +58,7 @@ public final class WayColumns {
 
   /** The column {@code baseline-label}. */
   public static final Column BASELINE_LABEL =
-      Column.text("baseline-label", "The same of the value there.");
+      Column.text("baseline-label", "The same for the value there.");
 
   /** The column {@code settings}. */
   public static final Column SETTINGS =

@@ -47,7 +47,7 @@ public final class WinRateColumns {
 
   /** The column {@code points}. */
   public static final Column POINTS =
-      Column.decimalInterval("points", "points per game", "Points gained or lost a game.")
+      Column.decimalInterval("points", "points per game", "Points gained or lost per game.")
           .headed("points per 100 games");
 
   /** The column {@code points-method}. */
@@ -95,12 +95,12 @@ public final class WinRateColumns {
   public static final Column WON_AFTER_REDEEMING =
       Column.integer(
               "won-after-redeeming", "games", "Won in a game in which it had redeemed a joker.")
-          .headed("won after redeeming a joker, in 100 games");
+          .headed("won after redeeming a joker in 100 games");
 
   /** The column {@code won-jokerless}. */
   public static final Column WON_JOKERLESS =
       Column.integer("won-jokerless", "games", "Won with a hand that was paid as jokerless.")
-          .headed("won without jokers, in 100 games");
+          .headed("won without jokers in 100 games");
 
   /** The column {@code one-away-reached}. */
   public static final Column ONE_AWAY_REACHED =
@@ -108,12 +108,12 @@ public final class WinRateColumns {
               "one-away-reached",
               "share of games",
               "Was one away from a line at some time between two turns, or won.")
-          .headed("one away reached in 100 games");
+          .headed("got to one away in 100 games");
 
   /** The column {@code wall-at-win}. */
   public static final Column WALL_AT_WIN =
       Column.decimal("wall-at-win", "tiles", "Mean number of tiles left in the wall at a win.")
-          .headed("tiles left in the wall at a win")
+          .headed("tiles left at a win")
           .within(0, Limits.TILES);
 
   /** The column {@code jokers-at-win}. */
@@ -125,13 +125,13 @@ public final class WinRateColumns {
   /** The column {@code exposures}. */
   public static final Column EXPOSURES =
       Column.decimal("exposures", "per game", "Mean number of exposures made a game.")
-          .headed("exposures a game")
+          .headed("exposures per game")
           .within(0, Limits.TILES);
 
   /** The column {@code exchanges}. */
   public static final Column EXCHANGES =
       Column.decimal("exchanges", "per game", "Mean number of jokers redeemed a game.")
-          .headed("jokers redeemed a game")
+          .headed("jokers redeemed per game")
           .within(0, Limits.TILES);
 
   private WinRateColumns() {}

@@ -143,7 +143,8 @@ public final class CourseTables {
     picks.add(Pick.mean(PassColumns.AWAY_BEFORE));
     picks.add(Pick.mean(PassColumns.AWAY_AFTER));
     return Pick.table("the-passes", "The Charleston, pass by pass", picks, rows)
-        .note("Tiles away: how many tiles a rack lacks to the nearest line, all four on average.")
+        .note(
+            "Tiles away: how many tiles a rack still needs for its nearest line, averaged over all four.")
         .build();
   }
 

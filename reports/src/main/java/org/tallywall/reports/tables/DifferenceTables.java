@@ -21,8 +21,8 @@ import org.tallywall.reports.words.Wording;
 /** Comparisons on the same deals, in words for readers. */
 public final class DifferenceTables {
   private static final String BESIDES =
-      "In 100 games. Among so many figures some ranges leave out 0 by chance: whatever looks"
-          + " interesting here has to be declared and played again from another seed.";
+      "Per 100 games. Among this many numbers, some ranges leave out 0 by chance: declare whatever"
+          + " looks interesting here, and play it again from another seed.";
 
   /** Levels, difference, and whether it is clear. */
   private static final List<Integer> FEW = List.of(0, 1, 2, 3);
@@ -96,13 +96,13 @@ public final class DifferenceTables {
   }
 
   /**
-   * What was looked at besides.
+   * What was measured without being asked.
    *
    * @return a table; none where there is nothing
    */
   public List<Table> besides() {
     List<Compared> shown = all.stream().filter(one -> !one.isDeclared()).toList();
-    String title = "Looked at besides, on the same deals";
+    String title = "Also measured, on the same deals";
     return shown.isEmpty()
         ? List.of()
         : List.of(table("besides", title, shown, List.of(0, 1, 2)).note(BESIDES).build());
@@ -120,7 +120,7 @@ public final class DifferenceTables {
     if (!one) {
       table.columns(Column.text("baseline", "The other.").headed("compared with"));
     }
-    List<Column> columns = figures();
+    List<Column> columns = figures(one ? Wording.quoted(shown.get(0).baseline()) : "the other");
     figures.forEach(at -> table.columns(columns.get(at)));
     for (Compared difference : shown) {
       List<Cell> cells = new ArrayList<>();
@@ -137,19 +137,20 @@ public final class DifferenceTables {
     return table;
   }
 
-  private static List<Column> figures() {
+  private static List<Column> figures(String other) {
     return List.of(
-        number(DifferenceColumns.LEVEL, "this way of playing").headed("its own"),
-        number(DifferenceColumns.BASELINE_LEVEL, "what it is compared with")
-            .headed("the other\u2019s"),
-        Column.decimalInterval("difference", "in 100 games", "One less the other, with its range.")
+        number(DifferenceColumns.LEVEL, "this way of playing").headed("this way"),
+        number(DifferenceColumns.BASELINE_LEVEL, "what it is compared with").headed(other),
+        Column.decimalInterval(
+                "difference", "in 100 games", "This way minus the other, with its range.")
             .headed("difference on the same deals")
             .shownTo(1),
         Column.text("told-apart", "Whether plus or minus is clear.").headed("clear?"),
         Column.integer("discordant", "deals", "Deals in which the two came out differently.")
-            .headed("deals in which it made a difference"),
-        Column.text("detectable", "The smallest difference this run would have noticed.")
-            .headed("smallest difference this run would have noticed"));
+            .headed("deals that came out differently"),
+        Column.text(
+                "detectable", "The smallest difference this run would catch nine times out of ten.")
+            .headed("smallest difference this run would catch"));
   }
 
   private static Column number(Column column, String whose) {
@@ -186,7 +187,7 @@ public final class DifferenceTables {
     return switch (one.clearSign(results.confidence())) {
       case 1 -> "yes, more";
       case -1 -> "yes, less";
-      default -> "could not be told";
+      default -> "too close to call";
     };
   }
 
@@ -195,9 +196,9 @@ public final class DifferenceTables {
     String clear =
         stops.isPresent()
             ? stops.get().clear(shown.size() > 1)
-            : "A difference is clear where its range in brackets, which would hold the true figure in %s of 100 such runs, leaves out 0%s."
-                .formatted(Wording.level(results.confidence()), together());
-    return "In 100 games. " + clear + unknown(shown, stops.isEmpty());
+            : "A difference is clear where its range in parentheses leaves out 0%s. In %s of 100 such runs, a range holds the true number."
+                .formatted(together(), Wording.level(results.confidence()));
+    return "Per 100 games. " + clear + unknown(shown, stops.isEmpty());
   }
 
   /** Said where there are several and each has its p-value among all of them. */
@@ -205,7 +206,7 @@ public final class DifferenceTables {
     long tested =
         all.stream().filter(one -> one.row().number(DifferenceColumns.P_HOLM).isPresent()).count();
     return tested > 1
-        ? ", and where it stays clear after all declared comparisons are counted together (Holm)"
+        ? " and stays clear when all declared comparisons are counted together (Holm)"
         : "";
   }
 

@@ -45,7 +45,7 @@ public final class EffectTables {
     return switch (difference.get().estimate().clearSign()) {
       case 1 -> "yes, more";
       case -1 -> "yes, less";
-      default -> "could not be told";
+      default -> "too close to call";
     };
   }
 }

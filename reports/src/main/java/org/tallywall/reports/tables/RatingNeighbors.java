@@ -62,9 +62,9 @@ public final class RatingNeighbors {
                 }
               });
     }
-    return sentence("Of neighbors, by the ranges of their differences: ", apart)
+    return sentence("Neighbors told apart by the range of their difference: ", apart)
         + (apart.isEmpty() || close.isEmpty() ? "" : " ")
-        + sentence("Neighbors that this run does not tell apart: ", close);
+        + sentence("Neighbors too close to call: ", close);
   }
 
   /**

@@ -52,8 +52,7 @@ public final class RatingTable {
       table.note(neighbors);
     }
     return table
-        .note(
-            "What one habit is worth is said by comparisons on the same deals, not by this table.")
+        .note("This table does not say what one habit is worth: compare that on the same deals.")
         .build();
   }
 

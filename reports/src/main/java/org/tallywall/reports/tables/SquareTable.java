@@ -109,18 +109,18 @@ public final class SquareTable {
     if (row.ranged(BranchColumns.DIFFERENCE).isEmpty()) {
       return row.text(BranchColumns.METHOD).equals("too few")
           ? "too few to say"
-          : "could not be told";
+          : "too close to call";
     }
     return switch (BranchWords.clear(row, results.confidence())) {
       case -1 -> "yes, more";
       case 1 -> "yes, less";
-      default -> "could not be told";
+      default -> "too close to call";
     };
   }
 
   private static String explained(Results results) {
     return Wording.ranges(results.confidence())
-        + " Ranges are taken one by one; clear is what stays clear when all situations are counted"
-        + " together (Holm).";
+        + " Ranges are taken one by one; \u201cclear\u201d means clear with all situations counted together"
+        + " (Holm).";
   }
 }

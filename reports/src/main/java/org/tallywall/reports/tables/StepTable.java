@@ -36,16 +36,16 @@ final class StepTable {
     TableBuilder table =
         Pick.table(
                 DefenseColumns.FILE,
-                "How often it came to each step of the defense, and what was gained or lost in games"
-                    + " that were alike up to there",
+                "How often each step of the defense came up, and what it gained or lost in games that"
+                    + " were alike up to there",
                 picks,
                 rows)
             .note(
-                "The difference is taken only over games that came to the step before the two games"
-                    + " differed (at that discard at the latest): later on, luck has chosen the games."
-                    + " For \u201cplayed differently\u201d it is taken over all games that differed.");
+                "The difference covers only games that came to the step before the two games differed"
+                    + " (at that discard at the latest): after that, luck picks the games. For"
+                    + " \u201cplayed differently\u201d it covers all games that differed.");
     if (!ranges.isEmpty()) {
-      table.note(ranges + " It takes no account of how many rows there are.");
+      table.note(ranges + " It does not allow for how many rows there are.");
     }
     return table.build();
   }

@@ -32,7 +32,7 @@ public final class WayTables {
             Pick.words(WayColumns.VALUE),
             Pick.words(WayColumns.BASELINE_VALUE),
             Pick.words(WayColumns.WORDS));
-    String title = "In what the ways of playing differ from " + Wording.quoted(baseline);
+    String title = "How the ways of playing differ from " + Wording.quoted(baseline);
     return Optional.of(Pick.table(WayColumns.FILE, title, picks, rows).build());
   }
 }

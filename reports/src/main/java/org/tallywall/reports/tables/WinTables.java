@@ -15,7 +15,7 @@ import org.tallywall.reports.words.Ways;
 public final class WinTables {
   private static final Column OF_DECIDED =
       Column.decimal("of-decided", "in 100", "Its wins among the games that were not wall games.")
-          .headed("of 100 games that somebody won");
+          .headed("of 100 games that anyone won");
 
   private final Results results;
 

@@ -14,9 +14,9 @@ import org.tallywall.reports.schema.BranchColumns;
  */
 public record BranchWords(String first, String second) {
   private static final String CLAIM =
-      " Looked at is the first discard of a game that fits one of these situations and would bring"
-          + " the hand nearer if it were claimed; the claim is the one that brings it nearest, with"
-          + " the fewest jokers.";
+      " What counts is the first discard of a game that fits one of these situations and would bring"
+          + " the hand closer if claimed; the claim is the one that brings it closest, with the fewest"
+          + " jokers.";
 
   private static final String DISCARD =
       " The safest tile is thrown whatever it costs the player\u2019s own hand; where both choices"

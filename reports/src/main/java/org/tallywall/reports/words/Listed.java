@@ -26,18 +26,6 @@ public final class Listed {
     return joined(names, "or");
   }
 
-  /**
-   * None of them, as the subject of "could be told apart".
-   *
-   * @param names two or more
-   * @return such as "neither a nor b", "none of a, b, and c"
-   */
-  public static String none(List<String> names) {
-    return names.size() == 2
-        ? "neither " + joined(names, "nor")
-        : "none of " + joined(names, "and");
-  }
-
   private static String joined(List<String> names, String word) {
     int last = names.size() - 1;
     return last < 1

@@ -9,7 +9,7 @@ import java.util.Optional;
  */
 public enum MeasureWords {
   /** Points. */
-  POINTS("points", "points", "gained", "gaining", "points in 100 games", "per 100 games"),
+  POINTS("points", "points", "scored", "scoring", "points per 100 games", "per 100 games"),
   /** Games won. */
   WIN_RATE("win-rate", "games won", "won", "winning", "games in 100", "in 100"),
   /** Games in which it threw the winning tile. */
@@ -64,21 +64,21 @@ public enum MeasureWords {
       "games in 100",
       "in 100 games"),
   /** Exposures made. */
-  EXPOSURES("exposures", "exposures", "made", "making", "exposures in 100 games", "per 100 games"),
+  EXPOSURES("exposures", "exposures", "made", "making", "exposures per 100 games", "per 100 games"),
   /** Jokers redeemed. */
   EXCHANGES(
       "exchanges",
       "jokers redeemed",
       "redeemed",
       "redeeming",
-      "jokers in 100 games",
+      "jokers per 100 games",
       "per 100 games"),
   /** Games in which it came to one away. */
   ONE_AWAY_REACHED(
       "one-away-reached",
-      "one away reached",
-      "came to one away in",
-      "coming to one away in",
+      "got to one away",
+      "got to one away in",
+      "getting to one away in",
       "games in 100",
       "in 100 games");
 
@@ -147,7 +147,7 @@ public enum MeasureWords {
    * @return such as "points"
    */
   public String noun() {
-    return unit.substring(0, unit.indexOf(" in 100"));
+    return unit.substring(0, unit.indexOf(' '));
   }
 
   /**

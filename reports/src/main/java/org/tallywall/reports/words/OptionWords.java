@@ -5,10 +5,9 @@ import java.util.Optional;
 
 /** What can be done at the decision that a study branches at, in words. */
 enum OptionWords {
-  OWN_NEED(
-      "own-need", "throw by the player\u2019s own need", "throwing by the player\u2019s own need"),
+  OWN_NEED("own-need", "play your own hand", "playing your own hand"),
   SAFEST("safest", "throw the safest tile", "throwing the safest tile"),
-  NOTHING("nothing", "let the tile lie", "letting the tile lie"),
+  NOTHING("nothing", "let the tile go", "letting the tile go"),
   CLAIM("claim", "claim the tile", "claiming the tile");
 
   private final String id;

@@ -75,7 +75,7 @@ public final class Stops {
     long pilot = of(results).map(rule -> rule.row.count(StoppingColumns.PILOT)).orElse(0L);
     return pilot == 0
         ? deals
-        : "%s count (after %s that only told what to expect)".formatted(deals, grouped(pilot));
+        : "%s count (after %s that only showed what to expect)".formatted(deals, grouped(pilot));
   }
 
   /**
@@ -89,7 +89,7 @@ public final class Stops {
     long pilot = row.count(StoppingColumns.PILOT);
     return pilot == 0
         ? counted
-        : counted + " (" + span(0, pilot - 1) + " only told what to expect and are left out)";
+        : counted + " (" + span(0, pilot - 1) + " only showed what to expect and are left out)";
   }
 
   private static String span(long first, long last) {
@@ -104,7 +104,7 @@ public final class Stops {
   public String told() {
     long looks = row.count(StoppingColumns.LOOKS);
     boolean reached = row.text(StoppingColumns.REACHED).equals("yes");
-    return "Those that count are %s. The number was not fixed: the run looked after every %s deals and was to stop %s, after %s deals at the latest. It looked %s and %s.%s"
+    return "The deals that count are %s. Their number was not fixed: the run looked at its numbers every %s deals and was to stop %s, or after %s deals at the latest. It looked %s and %s.%s"
             .formatted(
                 span(row.count(StoppingColumns.FIRST_DEAL), row.count(StoppingColumns.LAST_DEAL)),
                 grouped(row.count(StoppingColumns.EVERY)),
@@ -113,14 +113,14 @@ public final class Stops {
                 looks == 1 ? "once" : grouped(looks) + " times",
                 ended(reached),
                 chances())
-        + " Its ranges hold at every look, so they are wider than those of a number fixed before.";
+        + " Its ranges hold at every look, so they are wider than those of a run with a fixed number of deals.";
   }
 
   private String ended(boolean reached) {
     if (reached) {
       return "stopped there";
     }
-    return open ? "has not stopped yet" : "came to its last deal without reaching that";
+    return open ? "has not stopped yet" : "reached its last deal without getting there";
   }
 
   private String goal() {
@@ -162,7 +162,7 @@ public final class Stops {
     if (!tests()) {
       return "";
     }
-    return " The test was set to tell a difference of %s from none at all: where there is none, it finds one in at most %s of 100 runs; where there is one of that size, it overlooks it in at most %s of 100."
+    return " The test was set to tell a difference of %s from none at all: if there is none, it claims one in at most %s of 100 runs; if there is one of that size, it misses it in at most %s of 100."
         .formatted(
             size(row.text(StoppingColumns.MEASURE)),
             hundred(StoppingColumns.FALSE_ALARM),
@@ -193,7 +193,7 @@ public final class Stops {
           "On the same deals, %s %s fewer %s than %s%s"
               .formatted(arm, did, unit, baseline, says(one));
       case "none of that size" ->
-          "On the same deals, %s and %s are less than %s apart (%s): so the sequential test decided, which goes wrong in at most %s of 100 runs%s"
+          "On the same deals, %s and %s are less than %s apart (%s), by the sequential test, which is wrong about that in at most %s of 100 runs%s"
               .formatted(
                   arm,
                   baseline,
@@ -213,7 +213,7 @@ public final class Stops {
   }
 
   private String says(Compared one) {
-    return ": so the sequential test decided" + measured(one);
+    return ", by the sequential test" + measured(one);
   }
 
   private String measured(Compared one) {
@@ -257,7 +257,7 @@ public final class Stops {
    */
   public String clear(boolean several) {
     String range =
-        "In %s of 100 such runs the true figure lies in the range in brackets at every look; the two columns before it have no range."
+        "In %s of 100 such runs, the range in parentheses holds the true number at every look; the two columns before it have no range."
             .formatted(Wording.level(confidence));
     String test =
         tests()
@@ -266,7 +266,7 @@ public final class Stops {
     return range
         + " A difference is clear where its range leaves out 0."
         + test
-        + (several ? " Each comparison stands for itself; they are not counted together." : "");
+        + (several ? " Each comparison is taken by itself; they are not counted together." : "");
   }
 
   private static String grouped(long number) {

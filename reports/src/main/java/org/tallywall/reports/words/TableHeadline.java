@@ -97,7 +97,7 @@ public final class TableHeadline {
       return somebody();
     }
     String first =
-        "The first three passes brought racks from %s tiles away to %s, on average of the four"
+        "The first three passes brought racks from %s tiles away to %s, averaged over all four"
             .formatted(plain(dealt.get()), plain(passed.get()));
     return value("stopped")
         .map(
@@ -115,17 +115,17 @@ public final class TableHeadline {
     Optional<Ranged> won = value("won");
     return won.isEmpty()
         ? "No game was played."
-        : "Somebody won %s; %s."
+        : "%s; %s."
             .formatted(
-                around(won.get().inHundred(), " of 100 games"),
-                voids() ? "nobody won the others" : "the others ended as wall games");
+                around(won.get().inHundred(), " of 100 games were won"),
+                voids() ? "nobody won the rest" : "the rest were wall games");
   }
 
   private String nobody() {
     return value("won")
         .map(won -> new Ranged(1 - won.value(), 1 - won.high(), 1 - won.low()))
         .map(lost -> "nobody won " + inHundred(lost))
-        .orElse("nobody won the others");
+        .orElse("nobody won the rest");
   }
 
   private boolean voids() {

@@ -18,12 +18,12 @@ import org.tallywall.reports.table.Rounding;
 public final class Wording {
   /** What every page ends with. */
   public static final String CAUTION =
-      "These are programmed players, this card and these rules, and the figures speak of points:"
-          + " they say nothing about people or stakes, and another card may give another answer.";
+      "These numbers cover programmed players, this card, and these rules, in points. They say"
+          + " nothing about people or stakes, and another card may give another answer.";
 
   /** What keeps a reader from choosing a line by its row. */
   public static final String RACKS =
-      "Good racks choose good lines: the rows compare different racks, not lines on one rack.";
+      "Good racks lead to good lines: the rows compare different racks, not two lines on one rack.";
 
   private static final double FEW_IN_HUNDRED = 1;
   private static final double GAMES_A_YEAR = 1_200;
@@ -58,8 +58,8 @@ public final class Wording {
    * @return a sentence
    */
   public static String same(String arm, String baseline, String heading, long deals) {
-    return "In every one of %s deals, %s and %s came to exactly the same (%s)."
-        .formatted(CellText.grouped(Long.toString(deals)), quoted(arm), quoted(baseline), heading);
+    return "%s and %s came out exactly the same in all %s deals (%s)."
+        .formatted(quoted(arm), quoted(baseline), CellText.grouped(Long.toString(deals)), heading);
   }
 
   /**
@@ -70,7 +70,7 @@ public final class Wording {
    * @return a sentence
    */
   public static String rarer(double most, double confidence) {
-    return "That leaves room for up to %s in 100 deals in which they differ, a limit that holds in at least %s of 100 such runs."
+    return "They may still differ in up to %s of 100 deals, a limit that holds in at least %s of 100 such runs."
         .formatted(upTo(100 * most), level(confidence));
   }
 
@@ -84,7 +84,7 @@ public final class Wording {
    * @return a sentence
    */
   public static String tooSoon(String arm, String baseline, String heading, long deals) {
-    return "With %s deals too little was played to say how far %s and %s are apart (%s)."
+    return "%s deals are too few to say how far apart %s and %s are (%s)."
         .formatted(CellText.grouped(Long.toString(deals)), quoted(arm), quoted(baseline), heading);
   }
 
@@ -100,7 +100,7 @@ public final class Wording {
    */
   public static String unknown(
       String arm, String baseline, String heading, long differing, long deals) {
-    return "Too little to say how far %s and %s are apart (%s): they came out differently in only %s of %s deals."
+    return "Too little to say how far apart %s and %s are (%s): they came out differently in only %s of %s deals."
         .formatted(
             quoted(arm),
             quoted(baseline),
@@ -127,14 +127,14 @@ public final class Wording {
 
   private static String unclear(MeasureWords measure, String arm, String baseline, Ranged hundred) {
     if (hundred.estimate().clearSign() != 0) {
-      return "Taken by itself the range lies on one side (%s); among all the comparisons of this study it is not clear enough to tell %s and %s apart."
+      return "On its own the range stays on one side of 0 (%s), but among all the comparisons of this study that is not enough to tell %s and %s apart."
           .formatted(
               hundred.estimate().rangeText(Sign.PLUS_AND_MINUS) + " " + measure.unit(),
               quoted(arm),
               quoted(baseline));
     }
     Rounding.Rounded shown = Rounding.interval(hundred.value(), hundred.low(), hundred.high(), 1);
-    return "We could not tell %s and %s apart: on the same deals the difference could be anything from %s to %s %s."
+    return "%s and %s are too close to call: on the same deals, the difference could be anything from %s to %s %s."
         .formatted(
             quoted(arm),
             quoted(baseline),
@@ -162,8 +162,9 @@ public final class Wording {
       return "";
     }
     double years = games / GAMES_A_YEAR;
-    return "Nobody would notice this at the table: it takes about %s games each way, which at 100 games a month are %s years."
-        .formatted(rounded(games, 3), rounded(years, 2));
+    String time = rounded(years, 2);
+    return "Nobody would notice this at the table: that takes about %s games each way, or %s at 100 games a month."
+        .formatted(rounded(games, 3), time + (time.equals("1") ? " year" : " years"));
   }
 
   /**
@@ -175,7 +176,7 @@ public final class Wording {
    * @return a sentence
    */
   public static String tooSmall(MeasureWords measure, long deals, double detectable) {
-    return "With %s deals, the smallest difference this run would have noticed in nine of ten cases is %s %s; smaller ones may exist."
+    return "The smallest difference that a run of %s deals would catch nine times out of ten is %s %s; there may be a smaller one."
         .formatted(CellText.grouped(Long.toString(deals)), upTo(100 * detectable), measure.unit());
   }
 
@@ -236,7 +237,7 @@ public final class Wording {
    * @return a sentence
    */
   public static String ranges(double confidence) {
-    return "The range in brackets would hold the true figure in %s of 100 such runs."
+    return "In %s of 100 such runs, the range in parentheses would hold the true number."
         .formatted(level(confidence));
   }
 

@@ -179,7 +179,7 @@ class ResultsFolderTest {
   @Test
   void manifest_withoutTheCardsDigest_isRefused() throws IOException {
     write("manifest.json", MANIFEST.replace("\"card-digest\": \"sha256:1\",", ""));
-    refused("lacks the field \"card-digest\"");
+    refused("has no field \"card-digest\"");
   }
 
   @Test

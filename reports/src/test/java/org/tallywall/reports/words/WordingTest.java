@@ -37,7 +37,7 @@ class WordingTest {
     // Counts 4, 9, 3, 16: difference 0.1875, -0.0273 to 0.3807.
     assertThat(wins(0.1875, -0.0273480821, 0.3806715782))
         .isEqualTo(
-            "We could not tell “A” and “B” apart: on the same deals the difference could be anything"
+            "“A” and “B” are too close to call: on the same deals, the difference could be anything"
                 + " from “B” winning 3 more to “A” winning 39 more games in 100.");
   }
 
@@ -47,15 +47,15 @@ class WordingTest {
     Ranged hundred = new Ranged(1.58, 0.7001142367, 2.4598857633).inHundred();
     assertThat(Wording.sentence(MeasureWords.POINTS, "A", "B", hundred, 1))
         .isEqualTo(
-            "On the same deals, “A” gained about 158 more points in 100 games than “B” (70 to 246"
-                + " more).");
+            "On the same deals, “A” scored about 158 more points per 100 games than “B” (70 to"
+                + " 246 more).");
   }
 
   @Test
   void sentence_clearAloneButNotAmongAll_saysSo() {
     Ranged hundred = new Ranged(0.01, 0.0005, 0.0195).inHundred();
     assertThat(Wording.sentence(MeasureWords.WIN_RATE, "A", "B", hundred, 0))
-        .contains("+0.05 to +1.95", "among all the comparisons", "not clear enough")
+        .contains("+0.05 to +1.95", "among all the comparisons", "not enough to tell")
         .doesNotContain("won about");
   }
 
@@ -63,11 +63,11 @@ class WordingTest {
   @Test
   void same_inEveryDeal_saysHowRareADifferenceMayBe() {
     assertThat(Wording.same("A", "B", "points", 500))
-        .isEqualTo("In every one of 500 deals, “A” and “B” came to exactly the same (points).");
+        .isEqualTo("“A” and “B” came out exactly the same in all 500 deals (points).");
     assertThat(Wording.rarer(0.0073506, 0.95))
         .isEqualTo(
-            "That leaves room for up to 0.74 in 100 deals in which they differ, a limit that holds"
-                + " in at least 95 of 100 such runs.");
+            "They may still differ in up to 0.74 of 100 deals, a limit that holds in at least 95 of"
+                + " 100 such runs.");
   }
 
   /** GUM, JCGM 100:2008, 7.2.6: two significant digits of uncertainty, the value to that place. */
@@ -128,8 +128,8 @@ class WordingTest {
   void tooSmall_namesDealsAndUnitAndLeavesSmallerOnesOpen() {
     assertThat(Wording.tooSmall(MeasureWords.POINTS, 20_000, 0.3512))
         .isEqualTo(
-            "With 20,000 deals, the smallest difference this run would have noticed in nine of ten"
-                + " cases is 36 points in 100 games; smaller ones may exist.");
+            "The smallest difference that a run of 20,000 deals would catch nine times out of ten is"
+                + " 36 points per 100 games; there may be a smaller one.");
   }
 
   @ParameterizedTest
@@ -140,7 +140,7 @@ class WordingTest {
       assertThat(Wording.sentence(measure, "A", "B", hundred, sign))
           .endsWith(".")
           .doesNotContain("prove", "optimal", "significant", "no difference", "percent", "-0")
-          .contains(sign == 0 ? "could not tell" : "On the same deals");
+          .contains(sign == 0 ? "too close to call" : "On the same deals");
     }
     assertThat(Wording.CAUTION).contains("programmed players", "points", "people or stakes");
   }
@@ -163,8 +163,6 @@ class WordingTest {
     assertThat(Listed.and(List.of("a"))).isEqualTo("a");
     assertThat(Listed.or(List.of("a", "b"))).isEqualTo("a or b");
     assertThat(Listed.and(List.of("a", "b", "c"))).isEqualTo("a, b, and c");
-    assertThat(Listed.none(List.of("a", "b"))).isEqualTo("neither a nor b");
-    assertThat(Listed.none(List.of("a", "b", "c"))).isEqualTo("none of a, b, and c");
   }
 
   private static String wins(double value, double low, double high) {
