@@ -85,13 +85,7 @@ final class PassStory implements GameEvent.Cases<Boolean> {
     }
     String low = seats.of(courtesy.seats().get(0));
     String high = seats.of(courtesy.seats().get(1));
-    String offers =
-        "%s offers %s and %s offers %s"
-            .formatted(
-                low,
-                Sentences.number(courtesy.asked().get(0)),
-                high,
-                Sentences.number(courtesy.asked().get(1)));
+    String offers = offers(low, high, courtesy.asked().get(0), courtesy.asked().get(1));
     if (courtesy.tiles().get(0).isEmpty()) {
       say(offers + ", so no tiles are passed");
     } else {
@@ -106,6 +100,13 @@ final class PassStory implements GameEvent.Cases<Boolean> {
     }
     table.courtesy(courtesy);
     return true;
+  }
+
+  private static String offers(String low, String high, int ofLow, int ofHigh) {
+    String number = Sentences.number(ofLow);
+    return ofLow == ofHigh
+        ? low + " and " + high + " offer " + number + (ofLow == 0 ? "" : " each")
+        : "%s offers %s and %s offers %s".formatted(low, number, high, Sentences.number(ofHigh));
   }
 
   private void heading(String text) {

@@ -14,6 +14,9 @@ final class PlayStory implements GameEvent.Taker {
   private final List<String> turn = new ArrayList<>();
   private int onTurn = -1;
 
+  /** What was drawn in this turn, or -1. */
+  private int drawn = -1;
+
   PlayStory(SeatNames seats, TileWords words, StoryTable table, List<String> lines) {
     this.seats = seats;
     this.words = new PlayWords(seats, words);
@@ -26,13 +29,18 @@ final class PlayStory implements GameEvent.Taker {
     begin(draw.seat());
     table.draw(draw);
     turn.add(words.draw(draw));
+    drawn = draw.tile();
   }
 
   @Override
   public void discard(GameEvent.Discard discard) {
     continueWith(discard.seat());
     table.discard(discard);
-    turn.add(words.discard(discard));
+    if (turn.size() == 1 && drawn == discard.tile()) {
+      turn.set(0, words.drawnAndThrown(discard));
+    } else {
+      turn.add(words.discard(discard));
+    }
   }
 
   @Override
@@ -108,6 +116,7 @@ final class PlayStory implements GameEvent.Taker {
       say(seats.of(onTurn) + " " + Sentences.list(turn));
       turn.clear();
     }
+    drawn = -1;
     onTurn = -1;
   }
 

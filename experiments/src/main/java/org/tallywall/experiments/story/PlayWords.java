@@ -33,6 +33,16 @@ public record PlayWords(SeatNames seats, TileWords words) {
   }
 
   /**
+   * A discard of a tile such as was just drawn.
+   *
+   * @param discard the event
+   * @return as in "draws and throws a red"
+   */
+  public String drawnAndThrown(GameEvent.Discard discard) {
+    return "draws and " + discard(discard);
+  }
+
+  /**
    * A claim for an exposure.
    *
    * @param claim the event

@@ -146,8 +146,12 @@ class GameBrowserTest {
     assertThat(now()).isEqualTo("First across");
     button("Back").click();
     assertThat(now()).isEqualTo("First right");
-    /* A button that has the focus is not pressed twice by the space bar. */
+    /* A button that has the focus takes the space bar for itself. */
     button("Forward").sendKeys(Keys.SPACE);
+    assertThat(now()).isEqualTo("First across");
+    button("Back").sendKeys(Keys.SPACE);
+    assertThat(now()).isEqualTo("First right");
+    browser.press(Keys.ARROW_RIGHT);
     assertThat(now()).isEqualTo("First across");
     find(".left-over").click();
     assertThat(now()).isEqualTo("First left");

@@ -88,6 +88,9 @@ class GameStoryTest {
                 new GameEvent.Courtesy(
                     List.of(0, 2), List.of(2, 1), List.of(List.of(4), List.of(6))),
                 new GameEvent.Courtesy(List.of(1, 3), List.of(0, 3), List.of(List.of(), List.of())),
+                new GameEvent.Courtesy(
+                    List.of(0, 2), List.of(1, 1), List.of(List.of(5), List.of(4))),
+                new GameEvent.Courtesy(List.of(1, 3), List.of(0, 0), List.of(List.of(), List.of())),
                 new GameEvent.Discard(0, 8)),
             new TypedTiles());
 
@@ -102,8 +105,11 @@ class GameStoryTest {
             "  East offers two and across from East offers one: East gives 5b, and across from"
                 + " East gives 7b.",
             "  Right of East offers none and left of East offers three, so no tiles are passed.",
+            "  East and across from East offer one each: East gives 6b, and across from East gives"
+                + " 5b.",
+            "  Right of East and left of East offer none, so no tiles are passed.",
             "After the Charleston",
-            "  East holds 115556679999b 45c.",
+            "  East holds 115555679999b 45c.",
             "Play",
             "  99  East throws 9b.");
   }
@@ -130,7 +136,7 @@ class GameStoryTest {
             "  99  East throws a one bam.",
             "  99  Right of East calls the two bam, exposes a pung of two bams (across from East"
                 + " wanted it too, for an exposure) and throws a six bam.",
-            "  98  Across from East draws a red and throws a red.",
+            "  98  Across from East draws and throws a red.",
             "  98  The hand of the player left of East is called dead: no hand on the card can be"
                 + " made from it any more.",
             "  97  East draws a two bam and declares mahjong.",
