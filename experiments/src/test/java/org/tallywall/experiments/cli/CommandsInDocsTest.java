@@ -8,6 +8,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -24,6 +26,18 @@ import picocli.CommandLine;
 class CommandsInDocsTest {
   @TempDir Path folder;
 
+  private ShellDesk desk;
+
+  @BeforeEach
+  void open() throws IOException {
+    desk = ShellDesk.in(folder);
+  }
+
+  @AfterEach
+  void clear() throws IOException {
+    desk.clear();
+  }
+
   static List<List<String>> readme() throws IOException {
     List<List<String>> blocks =
         new ArrayList<>(TypedLines.ofMarkdown(Files.readAllLines(Path.of("../README.md"))));
@@ -34,7 +48,6 @@ class CommandsInDocsTest {
   @ParameterizedTest
   @MethodSource
   void readme(List<String> block) throws IOException, InterruptedException {
-    ShellDesk desk = ShellDesk.in(folder);
     for (String command : block) {
       assertDone(command, desk.type(command));
     }
@@ -62,7 +75,6 @@ class CommandsInDocsTest {
   @ParameterizedTest
   @MethodSource
   void help(List<String> footer) throws IOException, InterruptedException {
-    ShellDesk desk = ShellDesk.in(folder);
     for (String command : footer) {
       assertDone(command, desk.type(command));
     }
@@ -74,7 +86,6 @@ class CommandsInDocsTest {
 
   @Test
   void commands_thatFail_areFound() throws IOException, InterruptedException {
-    ShellDesk desk = ShellDesk.in(folder);
     List<List<String>> blocks =
         TypedLines.ofMarkdown(
             List.of(

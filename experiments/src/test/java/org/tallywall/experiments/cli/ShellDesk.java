@@ -17,7 +17,7 @@ import org.tallywall.experiments.guide.StudySkeleton;
  */
 final class ShellDesk {
   /** Few deals show whether a command holds. */
-  private static final String FEW = " --deals 3";
+  private static final String FEW = " --deals 2";
 
   private static final Pattern RESULTS = Pattern.compile("results/([a-z-]+)");
 
@@ -49,6 +49,11 @@ final class ShellDesk {
     return new ShellDesk(folder);
   }
 
+  /** Takes the way to the project's own files away. */
+  void clear() throws IOException {
+    Files.delete(folder.resolve("experiments"));
+  }
+
   /** Types a command; runs play few deals. */
   Typed type(String command) throws IOException, InterruptedException {
     lay(WRITTEN.matcher(command).replaceAll(""));
@@ -61,6 +66,9 @@ final class ShellDesk {
       Path file = folder.resolve(own.group());
       if (!Files.exists(file)) {
         Files.writeString(file, text(own.group()));
+      }
+      if (own.group().equals("my-study.json")) {
+        lay("my-card.json");
       }
     }
     for (Matcher results = RESULTS.matcher(command); results.find(); ) {
