@@ -38,10 +38,9 @@ import picocli.CommandLine.Parameters;
 /** Puts positions to a player. */
 @Command(
     name = "ask",
-    description =
-        "Puts a position, written down in plain lines, to a player and prints its answer.",
+    description = "Asks a player what to do in a position that you typed, and why.",
     footer = {
-      "A position as it may be typed at the table:",
+      "A position, the way you would type it:",
       "  seat 0",
       "  moment turn",
       "  wall 80",
@@ -49,8 +48,7 @@ import picocli.CommandLine.Parameters;
       "  exposed 1 66dJ",
       "  discards 1238b 12345c 59d SS R0 FF",
       "  expect discard E",
-      "With \"expect\" and \"never\" lines the command ends with 1 where they do not hold for every"
-          + " seed.",
+      "\"expect\" and \"never\" lines say what is right; the command ends with 1 if they do not hold.",
       "Scenes to try: scenes/heron-reach, with its card beside them, and scenes/saltmarsh-quay for"
           + " the card of the demo, cards/saltmarsh-quay.json."
     })
@@ -90,7 +88,7 @@ final class AskCommand implements Callable<Integer> {
       names = "--seeds",
       paramLabel = "NUMBER",
       defaultValue = "20",
-      description = "With how many seeds the question is put; ${DEFAULT-VALUE} unless given.")
+      description = "How many times to ask, each with its own seed; ${DEFAULT-VALUE} unless given.")
   private int seeds;
 
   @Option(names = "--rules", paramLabel = "FILE", description = "A file of table rules.")
@@ -120,7 +118,7 @@ final class AskCommand implements Callable<Integer> {
             setup.hands().card());
     if (spec.make() instanceof SeesOpenTable) {
       throw new WrongInputException(
-          "\"%s\" plays by all racks and the wall, which no sheet shows; ask another player"
+          "\"%s\" sees all racks and the wall, which no sheet shows; ask another player"
               .formatted(spec.type().id()));
     }
     List<PositionSheet> read = files.read(setup);
@@ -148,7 +146,7 @@ final class AskCommand implements Callable<Integer> {
       wrap(
           "The sheet leaves out "
               + Words.count(sheet.discardsLeftOut(), "discard", "discards")
-              + "; the player takes them for unseen.");
+              + "; the player counts them as unseen.");
     }
     answers
         .counts()

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
 /** Says whether a card file is good, and if not, everything that is wrong with it. */
 @Command(
     name = "check",
-    description = "Says whether a card file is good; if not, names every fault with its place.")
+    description = "Checks a card that you typed, and names every mistake with its place.")
 final class CardCheckCommand implements Callable<Integer> {
   private final Console console;
 
@@ -51,7 +51,7 @@ final class CardCheckCommand implements Callable<Integer> {
       console.say("");
       console.say(
           Words.count(reading.warnings().size(), "warning", "warnings")
-              + " (the card is good all the same):");
+              + " (the card can be played all the same):");
       reading.warnings().forEach(warning -> console.say(warning(reading, warning)));
     }
     return Program.DONE;

@@ -8,7 +8,8 @@ import picocli.CommandLine.Spec;
 /** The commands about card files. */
 @Command(
     name = "card",
-    description = "Checks, reads back, expands, compares and invents cards.",
+    description =
+        "Checks a card, reads it back, lists its hands, compares two copies, or invents a card.",
     synopsisSubcommandLabel = "COMMAND")
 final class CardCommand implements Runnable {
   @Spec private CommandSpec spec;

@@ -14,16 +14,16 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "compare",
     description =
-        "Lists the lines in which two typings of a card differ: in their hands, value, concealed,"
+        "Lists the lines where two typed copies of a card differ: in their hands, value, concealed,"
             + " jokers or jokerless. Names and nicknames do not count.",
-    footer = "Ends with 0 where there is no difference, with 1 where there is one.")
+    footer = "Exit codes: 0 the same, 1 different.")
 final class CardCompareCommand implements Callable<Integer> {
   private final Console console;
 
-  @Parameters(index = "0", paramLabel = "FIRST", description = "One typing of the card.")
+  @Parameters(index = "0", paramLabel = "FIRST", description = "One typed copy of the card.")
   private Path first;
 
-  @Parameters(index = "1", paramLabel = "SECOND", description = "Another typing of it.")
+  @Parameters(index = "1", paramLabel = "SECOND", description = "Another copy of it.")
   private Path second;
 
   CardCompareCommand(Console console) {

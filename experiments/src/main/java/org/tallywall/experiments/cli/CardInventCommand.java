@@ -44,8 +44,8 @@ final class CardInventCommand implements Callable<Integer> {
   @Option(
       names = "--balance",
       description =
-          "Tries seeds from the given one on until no line has more than 10 of 100 wins, every"
-              + " family at least 2, and 8 to 35 games of 100 are won by nobody. Takes a while.")
+          "Tries one seed after another until no line has more than 10 of 100 wins, every"
+              + " family has at least 2, and 8 to 35 of 100 games are wall games. Takes a while.")
   private boolean balance;
 
   @Option(
@@ -101,7 +101,7 @@ final class CardInventCommand implements Callable<Integer> {
     InventedCard card = BalancedCard.find(seed, lines, title, console::complain);
     if (card == null) {
       throw new FailedException(
-          "none of a thousand seeds gives a balanced card; try other numbers of lines");
+          "none of a thousand seeds gives a balanced card; try another number of lines");
     }
     return card;
   }

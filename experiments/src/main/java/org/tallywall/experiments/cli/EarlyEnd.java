@@ -54,7 +54,7 @@ final class EarlyEnd {
     }
     if (!interrupts.tellsOfExit() || !ended()) {
       console.complain(
-          "tallywall: code of a player ended the program before it was done; take that out of it");
+          "tallywall: a player's code ended the program before it was done; take that out of the player");
       console.err().flush();
     }
     Runtime.getRuntime().halt(code);

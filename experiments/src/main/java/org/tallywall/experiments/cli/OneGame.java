@@ -201,7 +201,7 @@ record OneGame(
           });
     } catch (IllegalMoveException illegal) {
       throw new FailedException(
-          who(illegal.seat()) + " answered illegally: " + illegal.getMessage(), illegal);
+          who(illegal.seat()) + " made an illegal move: " + illegal.getMessage(), illegal);
     } catch (RunEndingPlayerException end) {
       throw new FailedException(who(end.seat()) + " " + end.getMessage(), end);
     } catch (Throwable broken) {

@@ -20,7 +20,8 @@ import picocli.CommandLine.Parameters;
 /** Lists the lines of a card that are nearest to a rack. */
 @Command(
     name = "rack",
-    description = "Lists the lines of a card that are nearest to a rack, and what it still wants.",
+    description =
+        "Lists the lines of a card that a rack is closest to, and the tiles it still needs.",
     footer = {
       "Examples:",
       "  tallywall rack my-card.json \"113b 99d S FF RG 257c J\"",
@@ -50,7 +51,7 @@ final class RackCommand implements Callable<Integer> {
   @Option(
       names = "--from",
       paramLabel = "FILE",
-      description = "Takes the racks from a file, one a line, exposures behind a slash.")
+      description = "Reads racks from a file, one on each line, exposures after a slash.")
   private Path file;
 
   @Option(
@@ -98,13 +99,12 @@ final class RackCommand implements Callable<Integer> {
   private List<RackQuestion> questions() {
     if (file != null) {
       if (tiles != null || exposed != null) {
-        throw new WrongInputException(
-            "write either a rack or --from with a file of racks, not both");
+        throw new WrongInputException("type a rack, or name a file of racks with --from; not both");
       }
       return RackFile.read(file);
     } else if (tiles == null) {
       throw new WrongInputException(
-          "write the rack between quotes, as in \"113b 99d S RG0 FF JJJ\", or --from with a file");
+          "type the rack between quotes, as in \"113b 99d S RG0 FF JJJ\", or name a file with --from");
     }
     try {
       return List.of(

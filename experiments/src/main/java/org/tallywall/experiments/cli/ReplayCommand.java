@@ -36,7 +36,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "replay",
     description =
-        "Plays recorded games again from their walls and checks every event against the rules.",
+        "Replays recorded games from their walls and checks every event against the rules.",
     footer = "Exit code: 0 if all games agree with the rules, 1 at the first that does not.")
 final class ReplayCommand implements Callable<Integer> {
   private final Console console;
@@ -161,7 +161,7 @@ final class ReplayCommand implements Callable<Integer> {
         broken instanceof EOFException
             ? "it breaks off"
             : broken instanceof ZipException
-                ? "it is not packed with gzip, or damaged"
+                ? "it is not a gzip file, or it is damaged"
                 : "it cannot be read";
     return new WrongInputException(
         "\"%s\": %s; %s before that agree with the rules"

@@ -32,8 +32,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "report",
     description = {
-      "Makes notes, charts, a page and pages of single games from a results folder.",
-      "With several folders: one page with all of them, to be handed out."
+      "Makes notes, charts, a report page and pages of single games from a results folder.",
+      "With several folders: one page with all of them, to hand out."
     },
     footer = {
       "  tallywall report results/first-look",
@@ -82,7 +82,7 @@ final class ReportCommand implements Callable<Integer> {
     }
     if (out != null) {
       throw new WrongInputException(
-          "--out belongs to a page of several folders; the papers of one folder lie in it");
+          "--out is for a page of several folders; the papers of one folder stay in it");
     }
     Path folder = folders.get(0);
     PaperOptions options =
@@ -150,7 +150,7 @@ final class ReportCommand implements Callable<Integer> {
   private Integer pack() {
     if (formats != null || withCard) {
       throw new WrongInputException(
-          "a page of several folders has one form; leave --format and --with-card out");
+          "a page of several folders has one form; leave out --format and --with-card");
     }
     Path file = out == null ? PACK : out;
     TeachingPack.write(folders, file, Version.text());

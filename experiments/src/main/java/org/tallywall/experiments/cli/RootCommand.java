@@ -9,8 +9,8 @@ import picocli.CommandLine.ScopeType;
 @Command(
     name = "tallywall",
     description =
-        "Plays American mahjong on your own card in many thousands of seeded games and counts"
-            + " what happened.",
+        "Plays American mahjong on your own card, many thousands of games, and counts what"
+            + " happened.",
     versionProvider = Version.class,
     footer = "tallywall help COMMAND shows the help of a command.",
     synopsisSubcommandLabel = "COMMAND")

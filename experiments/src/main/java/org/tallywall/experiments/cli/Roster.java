@@ -11,7 +11,7 @@ final class Roster {
   @Option(
       names = "--plugins",
       paramLabel = "FOLDER",
-      description = "Knows the players in the jars of this folder, too.")
+      description = "Adds the players in the jars of this folder.")
   private Path plugins;
 
   private final JarShelf shelf = new JarShelf();

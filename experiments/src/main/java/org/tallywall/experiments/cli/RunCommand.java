@@ -30,7 +30,7 @@ import picocli.CommandLine.Spec;
 /** Plays a study. */
 @Command(
     name = "run",
-    description = "Plays a study and writes its results into a folder.",
+    description = "Plays a study and writes the results into a folder.",
     footer = {
       "Every block of deals is stored as soon as it is played. Ctrl-C, or a file named stop in the",
       "folder, ends the run after the blocks being played; whatever ended it, --on-existing resume",
@@ -54,7 +54,7 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--rules",
       paramLabel = "FILE",
-      description = "Plays by the switches in this file instead of the study's own.")
+      description = "Plays by the table rules in this file instead of the study's own.")
   private Path rules;
 
   @Option(
@@ -65,7 +65,7 @@ final class RunCommand implements Callable<Integer> {
               + " begun is to end: sooner or later than planned, with ranges that allow for it.")
   private Long deals;
 
-  @Option(names = "--seed", paramLabel = "NUMBER", description = "Takes another seed.")
+  @Option(names = "--seed", paramLabel = "NUMBER", description = "Uses this seed.")
   private Long seed;
 
   @Option(
@@ -95,7 +95,7 @@ final class RunCommand implements Callable<Integer> {
 
   @Option(
       names = "--without-report",
-      description = "Leaves notes, charts and pages out; the command report makes them afterwards.")
+      description = "Makes no notes, charts and pages; tallywall report makes them later.")
   private boolean withoutReport;
 
   @Mixin private Roster roster;
@@ -145,7 +145,7 @@ final class RunCommand implements Callable<Integer> {
     } catch (FailedException unwritten) {
       throw new FailedException(
           unwritten.getMessage()
-              + ". All numbers are there, and the papers are made by: tallywall report "
+              + ". All the numbers are there; to make the papers: tallywall report "
               + Words.typed(target.toString()),
           unwritten);
     }

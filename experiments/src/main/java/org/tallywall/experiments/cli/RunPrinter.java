@@ -125,12 +125,12 @@ final class RunPrinter implements RunListener {
     public void stop(int times) {
       stopWanted = true;
       if (papers) {
-        console.complain("tallywall: stopping after the paper being made ...");
+        console.complain("tallywall: stopping after this paper ...");
       } else if (times == 1) {
         runner.state().stop();
         console.complain(
-            "tallywall: stopping as soon as the blocks being played are finished; Ctrl-C once more"
-                + " leaves them after the deal being played ...");
+            "tallywall: stopping when the blocks being played are finished; Ctrl-C again stops after"
+                + " the deal being played and drops them ...");
       } else {
         runner.state().abandon();
         console.complain("tallywall: stopping after the deal being played ...");

@@ -14,8 +14,8 @@ final class Trust {
   @Option(
       names = "--trust-jars",
       description =
-          "Runs the jars with players that the files name. A jar is a program that can do anything"
-              + " that you can; without this option none is run.")
+          "Runs the jars of players that the files name. A jar is a program that can do anything"
+              + " that you can; without this option, none is run.")
   private boolean trusted;
 
   /** Every jar that a file names, or none. */

@@ -51,7 +51,7 @@ final class UsageFault {
     }
     List<String> names = new ArrayList<>(command.getSubcommands().keySet());
     return names.isEmpty()
-        ? "\"" + Shown.word(word) + "\" is too much; put a name that holds blanks between quotes"
+        ? "unexpected \"" + Shown.word(word) + "\"; put names with spaces in quotes"
         : unknown("command", word, names);
   }
 

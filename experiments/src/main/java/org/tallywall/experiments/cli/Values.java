@@ -17,7 +17,7 @@ final class Values {
 
   private static Path path(String text) {
     if (text.isBlank()) {
-      throw new TypeConversionException("the name is empty; write that of a file");
+      throw new TypeConversionException("the name of the file is empty");
     }
     try {
       return Path.of(text);

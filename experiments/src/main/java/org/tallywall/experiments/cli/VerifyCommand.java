@@ -42,9 +42,9 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "verify",
     description =
-        "Plays some blocks of a run once more, chosen at random, and compares them byte by byte"
-            + " with what is stored.",
-    footer = "Ends with 0 where all are the same, with 1 where one is not.")
+        "Plays some blocks of a run again, chosen at random, and compares them byte by byte with"
+            + " what is stored.",
+    footer = "Exit codes: 0 all the same, 1 one is different.")
 final class VerifyCommand implements Callable<Integer> {
   private static final int USUAL_BLOCKS = 5;
 
@@ -114,15 +114,15 @@ final class VerifyCommand implements Callable<Integer> {
                         + folder
                         + (Files.exists(folder.resolve(ResultNames.MANIFEST))
                             ? "\" has a damaged manifest.json; run its study with --on-existing"
-                                + " resume, which makes a new one"
-                            : "\" holds no results of a run; name the folder of one")));
+                                + " resume, which writes a new one"
+                            : "\" has no results in it; name a results folder")));
   }
 
   /** Some of the blocks that are there, in their order. */
   private int[] chosen(BitSet found, long chosenBy) {
     if (found.isEmpty()) {
       throw new WrongInputException(
-          "\"" + folder + "\" holds no blocks any more, so there is nothing to compare with");
+          "\"" + folder + "\" has no blocks left, so there is nothing to compare");
     }
     int[] blocks = found.stream().toArray();
     new RandomStream(new StreamKey(chosenBy, 0, Purpose.RESAMPLING, 0, 0, 0))

@@ -12,7 +12,7 @@ import java.util.Set;
  * stays in the folder of the attack, and whatever is played stays short.
  */
 final class CommandSource {
-  private static final Set<String> WRITING = Set.of("--out", "--record", "--html");
+  private static final Set<String> WRITING = Set.of("--out", "--record", "--html", "--write");
   private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads");
   private static final String CARD = Attack.HERE + "/card.json";
 
@@ -61,7 +61,18 @@ final class CommandSource {
               Attack.HERE + "/g.jsonl",
               "--reasons"),
           List.of("players"),
-          List.of("players", "watchful"),
+          List.of("players", "watchful", "passes"),
+          List.of("players", "--find", "pair"),
+          List.of("rules"),
+          List.of("rules", "charleston"),
+          List.of("rules", "--find", "joker"),
+          List.of("rules", "--write", Attack.HERE + "/my-rules.json"),
+          List.of("study", "new"),
+          List.of("study", "new", "arms", "--card", CARD, "--out", Attack.HERE + "/new.json"),
+          List.of("study", "list"),
+          List.of("completion"),
+          List.of("help"),
+          List.of("help", "card", "check"),
           List.of(
               "run",
               Attack.HERE + "/study.json",

@@ -22,8 +22,7 @@ final class Promise {
   private static final int SHOWN = 160;
 
   /** At the beginning of a line, for elsewhere it may be what the input said. */
-  private static final Pattern FAULT =
-      Pattern.compile("(?m)^tallywall: the program met a fault of its own");
+  private static final Pattern FAULT = Pattern.compile("(?m)^tallywall: internal error");
 
   private static final Pattern MEMORY = Pattern.compile("(?m)^(tallywall: )?not enough memory");
 

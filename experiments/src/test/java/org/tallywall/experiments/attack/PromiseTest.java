@@ -43,7 +43,7 @@ class PromiseTest {
     Map<String, String> left = Map.of("card.json", "2 bytes", "elsewhere/victim.txt", "victim");
     return Stream.of(
         Arguments.of("exit code", said(3, "no\n")),
-        Arguments.of("fault of its own", said(1, "tallywall: the program met a fault of its own")),
+        Arguments.of("fault of its own", said(1, "tallywall: internal error")),
         Arguments.of("memory", said(1, "tallywall: not enough memory; give more")),
         Arguments.of("no word", said(1, "")),
         Arguments.of("control character", said(2, "there is no \"\u001b[2J\"")),

@@ -30,7 +30,7 @@ class CardCommandsTest {
     Typed typed = Typed.run("card", "check", Cards.write(folder, "twice.json", twice));
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out()).contains("warnings (the card is good all the same):");
+    assertThat(typed.out()).contains("warnings (the card can be played all the same):");
     assertThat(typed.out()).contains("twice.json:7:", "shares a hand with L2");
   }
 

@@ -65,7 +65,7 @@ class ProgramTest {
 
   @Test
   void argument_tooMany_isExplained() {
-    assertThat(Typed.run("card", "check", "a", "b").err()).contains("\"b\" is too much");
+    assertThat(Typed.run("card", "check", "a", "b").err()).contains("unexpected \"b\"");
   }
 
   static Iterable<String> commands() {
@@ -84,6 +84,31 @@ class ProgramTest {
     assertThat(typed.out()).startsWith("Usage: tallywall " + command);
     assertThat(typed.out().lines().count()).isLessThan(40);
     assertThat(typed.out()).doesNotContain("java", "Exception");
+  }
+
+  /** These words are looked for wherever the program must not break. */
+  @Test
+  void program_thatBreaks_saysSoInOneLine() {
+    OutputStream broken =
+        new OutputStream() {
+          private boolean before;
+
+          @Override
+          public void write(int letter) {
+            if (!before) {
+              before = true;
+              throw new IllegalStateException("broken");
+            }
+          }
+        };
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+
+    int code = new Program(new Console(broken, err, 100, false)).run("completion");
+
+    assertThat(code).isEqualTo(1);
+    assertThat(err.toString(StandardCharsets.UTF_8))
+        .startsWith("tallywall: internal error; please report it")
+        .hasLineCount(1);
   }
 
   @Test
