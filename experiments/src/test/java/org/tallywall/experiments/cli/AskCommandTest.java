@@ -151,7 +151,7 @@ class AskCommandTest {
         .contains("--seeds takes a number from 1 to 10,000, not 0");
     assertThat(ask(FOLDER + "hold-her-tile.txt", "open-tiles").err())
         .isEqualTo(
-            "tallywall: \"open-tiles\" plays by all racks and the wall, which no sheet shows; ask"
+            "tallywall: \"open-tiles\" sees all racks and the wall, which no sheet shows; ask"
                 + " another player\n");
     assertThat(ask(FOLDER + "no-such.txt", "nearest").code()).isEqualTo(2);
     assertThat(Typed.run("ask", "--card", CARD, "--player", "nearest").code()).isEqualTo(2);

@@ -60,7 +60,7 @@ class CardCommandsTest {
     assertOneComplaint(Typed.run("card", "check", binary.toString()), "not a text in UTF-8");
     assertOneComplaint(
         Typed.run("card", "check", Cards.write(folder, "x.json", "{ card }")), "not JSON");
-    assertOneComplaint(Typed.run("card", "check", ""), "the name is empty");
+    assertOneComplaint(Typed.run("card", "check", ""), "the name of the file is empty");
     assertOneComplaint(Typed.run("card", "check", "a\0b"), "cannot be the name of a file");
   }
 

@@ -45,12 +45,12 @@ class CompletionTest {
     Path out = folder.resolve("out");
     Process bash =
         new ProcessBuilder("bash", "--norc", "-c", script)
-            .redirectErrorStream(true)
             .redirectOutput(out.toFile())
+            .redirectError(folder.resolve("err").toFile())
             .start();
     assertThat(bash.waitFor(10, TimeUnit.MINUTES)).isTrue();
     String said = Files.readString(out);
-    assertThat(bash.exitValue()).as(said).isZero();
+    assertThat(bash.exitValue()).as(Files.readString(folder.resolve("err"))).isZero();
     return said.strip();
   }
 

@@ -46,10 +46,10 @@ final class UnpackedZip {
   }
 
   /** Unpacks a zip file likewise, on a machine without Java. */
-  static UnpackedZip on(Path machine, Path packed) throws IOException {
+  static UnpackedZip on(Path machine, Path file) throws IOException {
     Path target = Files.createDirectory(machine.resolve(AWKWARD_NAME));
     try (FileSystem zip =
-        FileSystems.newFileSystem(packed, Map.of("enablePosixFileAttributes", true))) {
+        FileSystems.newFileSystem(file, Map.of("enablePosixFileAttributes", true))) {
       Path root = zip.getPath("/");
       try (Stream<Path> files = Files.walk(root)) {
         for (Path packed : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
