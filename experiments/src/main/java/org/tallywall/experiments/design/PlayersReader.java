@@ -7,6 +7,7 @@ import java.util.Map;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Node;
+import org.tallywall.core.text.Place;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.experiments.study.Design;
 import org.tallywall.strategies.catalog.Catalog;
@@ -78,19 +79,29 @@ public final class PlayersReader {
       return arms;
     }
     for (Map.Entry<String, Node> entry : object.values().entrySet()) {
-      if (!entry.getKey().matches(NAME)) {
-        faults.fault(
-            object.places().get(entry.getKey()),
-            "the name \"%s\" cannot be used; write letters a-z, digits, spaces, dots and hyphens, 60"
-                    .formatted(entry.getKey())
-                + " at most");
-      }
+      checkName(entry.getKey(), object.places().get(entry.getKey()));
       PlayerSpec player = honest ? honest(entry.getValue()) : read(entry.getValue());
       if (player != null) {
         arms.add(new Arm(entry.getKey(), player));
       }
     }
     return arms;
+  }
+
+  /**
+   * Refuses a name that cannot stand for a player.
+   *
+   * @param name the name
+   * @param place where it is written
+   */
+  public void checkName(String name, Place place) {
+    if (!name.matches(NAME)) {
+      faults.fault(
+          place,
+          "the name \"%s\" cannot be used; write letters a-z, digits, spaces, dots and hyphens, 60"
+                  .formatted(name)
+              + " at most");
+    }
   }
 
   private PlayerSpec read(Node node) {

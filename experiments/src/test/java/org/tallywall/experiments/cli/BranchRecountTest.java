@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -73,6 +74,65 @@ class BranchRecountTest {
           "options": ["safest", "own-need"] }
         """);
     assertThat(counted(true, List.of(), false)).hasSize(4);
+  }
+
+  /**
+   * First pass of a seat that fits: tiles counted on the racks before anybody's pass went round.
+   */
+  @Test
+  void passes_byPassPairsAndJokers_areThoseOfTheGamesPlayed() throws IOException {
+    run(
+        """
+        "deals": 40, "records": 40, "branch": { "at": "pass", "player": "reckoner",
+          "when": { "pass": [1, 2, 4], "pairs": [3, 4], "jokers": [0, 1] },
+          "options": { "keep": { "player": "reckoner", "passes.keep-pairs": true }, "usual": "reckoner" } }
+        """);
+    Map<String, Integer> expected = new HashMap<>();
+    ConcreteHands hands = new ConcreteHands(CardFile.json("card", Cards.SMALL).orThrow());
+    try (RecordFile records = RecordFile.open(folder.resolve("out/records.jsonl.gz"))) {
+      for (GameRecord game = records.next(); game != null; game = records.next()) {
+        countPasses(new PlainTable(hands, game), game, expected);
+      }
+    }
+
+    List<String> lines = Files.readAllLines(folder.resolve("out/branch.csv"));
+    List<String> columns = Arrays.asList(lines.get(0).split(","));
+    assertThat(columns).startsWith("pass", "pairs", "jokers");
+    int games = columns.indexOf("games");
+    for (String line : lines.subList(1, lines.size())) {
+      String[] cells = line.split(",", -1);
+      String square = cells[0] + "/" + cells[1] + "/" + cells[2];
+      assertThat(cells[games]).as(square).isEqualTo("" + expected.getOrDefault(square, 0));
+    }
+    assertThat(expected).hasSizeGreaterThan(6);
+  }
+
+  private static void countPasses(PlainTable table, GameRecord game, Map<String, Integer> squares) {
+    List<String> steps = List.of("right-1", "across-1", "left-1", "left-2", "across-2", "right-2");
+    boolean[] done = new boolean[4];
+    String last = "";
+    for (GameEvent event : game.events()) {
+      if (event instanceof GameEvent.Pass pass && !pass.step().equals(last)) {
+        last = pass.step();
+        int number = steps.indexOf(last) + 1;
+        for (int seat = 0; seat < 4; seat++) {
+          int[] rack = table.racks[seat];
+          int pairs = 0;
+          for (int kind = 0; kind < Tile.NATURALS; kind++) {
+            pairs += rack[kind] > 1 ? 1 : 0;
+          }
+          boolean fits =
+              List.of(1, 2, 4).contains(number)
+                  && (pairs == 3 || pairs == 4)
+                  && rack[Tile.JOKER] < 2;
+          if (fits && !done[seat]) {
+            done[seat] = true;
+            squares.merge(number + "/" + pairs + "/" + rack[Tile.JOKER], 1, Integer::sum);
+          }
+        }
+      }
+      table.happens(event);
+    }
   }
 
   private void run(String rest) {

@@ -41,6 +41,33 @@ public final class BranchColumns {
           .filled()
           .within(0, Limits.TILES);
 
+  /** The column {@code pass}. */
+  public static final Column PASS =
+      Column.integer(
+              "pass",
+              "number",
+              "Which pass: 1 first right, 2 first across, 3 first left, 4 second left, 5 second across, 6 last right.")
+          .headed("pass (1 first right to 6 last right)")
+          .filled()
+          .within(1, 6);
+
+  /** The column {@code pairs}. */
+  public static final Column PAIRS =
+      Column.integer(
+              "pairs",
+              "kinds",
+              "Kinds of tile of which the studied player's rack holds two or more; jokers do not count.")
+          .headed("pairs on the rack")
+          .filled()
+          .within(0, Limits.TILES);
+
+  /** The column {@code jokers}. */
+  public static final Column JOKERS =
+      Column.integer("jokers", "tiles", "Jokers on the studied player's rack.")
+          .headed("jokers on the rack")
+          .filled()
+          .within(0, Limits.TILES);
+
   /** The column {@code option}. */
   public static final Column OPTION =
       Column.text(
@@ -121,7 +148,7 @@ public final class BranchColumns {
    * @return from left to right
    */
   public static List<Column> situation() {
-    return List.of(EXPOSURES_ON_ONE_RACK, AWAY, WALL);
+    return List.of(EXPOSURES_ON_ONE_RACK, AWAY, WALL, PASS, PAIRS, JOKERS);
   }
 
   /**

@@ -1,5 +1,6 @@
 package org.tallywall.reports.words;
 
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.tallywall.reports.results.CsvFile;
 import org.tallywall.reports.results.Results;
@@ -13,14 +14,31 @@ import org.tallywall.reports.schema.BranchColumns;
  * @param second the choice beside it
  */
 public record BranchWords(String first, String second) {
-  private static final String CLAIM =
+  private static final String CLAIM_OF_PLAYERS =
       " What counts is the first discard of a game that fits one of these situations and would bring"
-          + " the hand closer if claimed; the claim is the one that brings it closest, with the fewest"
-          + " jokers.";
+          + " the hand closer if claimed.";
+
+  private static final String CLAIM =
+      CLAIM_OF_PLAYERS + " The claim is the one that brings it closest, with the fewest jokers.";
 
   private static final String DISCARD =
       " The safest tile is thrown whatever it costs the player\u2019s own hand; where both choices"
           + " throw the same tile the difference is 0 and counts as such.";
+
+  private static final String ANY =
+      " Looked at is the first discard of a game that fits one of these situations.";
+
+  private static final String PASS =
+      " Looked at is the first pass of a game that fits one of these situations; only the tiles of"
+          + " that pass are chosen differently.";
+
+  private static final String STOP =
+      " Looked at is the answer to the question whether to stop the passes; where another player"
+          + " stops them anyway the difference is 0 and counts as such.";
+
+  private static final String PLAYERS =
+      " What is chosen there is what the player of that name would choose; where both choose the same"
+          + " the difference is 0 and counts as such.";
 
   /**
    * The choices of a row.
@@ -39,12 +57,12 @@ public record BranchWords(String first, String second) {
    * @return the words
    */
   public static String plain(String option) {
-    return OptionWords.of(option).map(OptionWords::plain).orElse(option);
+    return OptionWords.of(option).map(OptionWords::plain).orElse(Wording.quoted(option));
   }
 
   /** The same as a subject, as in "throwing the safest tile". */
   private static String doing(String option) {
-    return OptionWords.of(option).map(OptionWords::doing).orElse(option);
+    return OptionWords.of(option).map(OptionWords::doing).orElse(Wording.quoted(option));
   }
 
   /**
@@ -93,7 +111,16 @@ public record BranchWords(String first, String second) {
    * @return the words
    */
   public static String moment(Results results) {
-    return "claim".equals(results.study().object("branch").get("at")) ? CLAIM : DISCARD;
+    Map<String, Object> branch = results.study().object("branch");
+    boolean players = branch.get("options") instanceof Map<?, ?>;
+    String decision =
+        switch (String.valueOf(branch.get("at"))) {
+          case "claim" -> players ? CLAIM_OF_PLAYERS : CLAIM;
+          case "pass" -> PASS;
+          case "stop" -> STOP;
+          default -> players ? ANY : DISCARD;
+        };
+    return players ? decision + PLAYERS : decision;
   }
 
   /**

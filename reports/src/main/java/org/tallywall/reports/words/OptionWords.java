@@ -8,7 +8,9 @@ enum OptionWords {
   OWN_NEED("own-need", "play your own hand", "playing your own hand"),
   SAFEST("safest", "throw the safest tile", "throwing the safest tile"),
   NOTHING("nothing", "let the tile go", "letting the tile go"),
-  CLAIM("claim", "claim the tile", "claiming the tile");
+  CLAIM("claim", "claim the tile", "claiming the tile"),
+  STOP("stop", "stop the passes", "stopping the passes"),
+  GO_ON("go-on", "pass three more times", "passing three more times");
 
   private final String id;
   private final String plain;

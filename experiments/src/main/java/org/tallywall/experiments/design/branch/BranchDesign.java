@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.text.Nearest;
@@ -38,7 +39,7 @@ public record BranchDesign(
     BranchMoment moment,
     Cells cells,
     Optional<String> line,
-    List<BranchOption> options,
+    List<BranchChoice> options,
     PlayerSpec player,
     PlayerSpec others,
     List<Integer> seats)
@@ -64,7 +65,9 @@ public record BranchDesign(
 
   @Override
   public List<PlayerSpec> seated() {
-    return List.of(player, others);
+    return Stream.concat(
+            Stream.of(player, others), options.stream().flatMap(one -> one.player().stream()))
+        .toList();
   }
 
   @Override
@@ -75,13 +78,29 @@ public record BranchDesign(
     branch.put("at", moment.text());
     branch.put("when", when);
     line.ifPresent(id -> branch.put("line", id));
-    branch.put("options", options.stream().map(BranchOption::text).toList());
+    branch.put("options", written(writer));
     branch.put("player", writer.apply(player));
     Map<String, Object> written = new LinkedHashMap<>();
     written.put(NAME, branch);
     written.put("others", writer.apply(others));
     written.put("seats", DesignJson.seats(seats));
     return written;
+  }
+
+  /** The options: a list where all are bare words, as studies have always had them. */
+  private Object written(Function<PlayerSpec, Object> writer) {
+    if (options.stream().allMatch(BranchChoice::isWord)) {
+      return options.stream().map(BranchChoice::name).toList();
+    }
+    Map<String, Object> named = new LinkedHashMap<>();
+    for (BranchChoice one : options) {
+      named.put(
+          one.name(),
+          one.player().isPresent()
+              ? writer.apply(one.player().get())
+              : one.what().orElseThrow().text());
+    }
+    return named;
   }
 
   @Override

@@ -13,7 +13,11 @@ public enum BranchOption {
   /** Lets the tile lie. */
   NOTHING("nothing", BranchMoment.CLAIM),
   /** Claims the tile so that the hand comes nearest, with as few jokers as it can. */
-  CLAIM("claim", BranchMoment.CLAIM);
+  CLAIM("claim", BranchMoment.CLAIM),
+  /** Stops the passes. */
+  STOP("stop", BranchMoment.STOP),
+  /** Goes on to the second three passes. */
+  GO_ON("go-on", BranchMoment.STOP);
 
   /** An older way to write {@link #CLAIM}. */
   private static final String CLAIM_ANY = "claim *";

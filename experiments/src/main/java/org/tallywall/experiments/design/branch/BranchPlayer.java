@@ -4,12 +4,15 @@ import java.util.List;
 import org.tallywall.core.hand.RackMeter;
 import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.ForwardingPlayer;
+import org.tallywall.core.play.PassChoice;
+import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.tile.Rack;
+import org.tallywall.core.tile.Tile;
 
 /**
  * A player that plays as another does, but for one decision at most. While it looks, it notes the
@@ -17,6 +20,9 @@ import org.tallywall.core.tile.Rack;
  */
 final class BranchPlayer extends ForwardingPlayer {
   private static final int NOT_NOW = -1;
+
+  /** Where no tiles are passed. */
+  private static final int NO_PASS = 0;
 
   private final BranchMoment moment;
   private final Cells cells;
@@ -84,9 +90,10 @@ final class BranchPlayer extends ForwardingPlayer {
    * Whether the option is to be taken now. Only a game played to look is searched: what comes up
    * while another player's options are tried never happened in it.
    */
-  private boolean decides(SeatView view) {
+  private boolean decides(SeatView view, int pass) {
     int now = decisions++;
     if (looks && branchAt == NOT_NOW) {
+      position[Feature.PASS.ordinal()] = pass;
       note(view, now);
     }
     return option != null && now == branchAt;
@@ -94,7 +101,7 @@ final class BranchPlayer extends ForwardingPlayer {
 
   private void note(SeatView view, int now) {
     int square = square(view);
-    if (square != Cells.NONE && (moment == BranchMoment.DISCARD || helps(view))) {
+    if (square != Cells.NONE && (moment != BranchMoment.CLAIM || helps(view))) {
       cell = square;
       branchAt = now;
       wall = view.wallLeft();
@@ -116,6 +123,8 @@ final class BranchPlayer extends ForwardingPlayer {
     position[Feature.EXPOSURES.ordinal()] = most;
     position[Feature.WALL.ordinal()] = view.wallLeft();
     position[Feature.AWAY.ordinal()] = anyAway;
+    position[Feature.PAIRS.ordinal()] = pairs(view);
+    position[Feature.JOKERS.ordinal()] = view.held(Tile.JOKER);
     if (cells.of(position) == Cells.NONE || (line >= 0 && behind().aim(view) != line)) {
       return Cells.NONE;
     }
@@ -125,17 +134,41 @@ final class BranchPlayer extends ForwardingPlayer {
     return cells.of(position);
   }
 
+  private static int pairs(SeatView view) {
+    int pairs = 0;
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      pairs += view.held(kind) >= 2 ? 1 : 0;
+    }
+    return pairs;
+  }
+
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
     TurnChoice usual = behind().turn(view, random);
     boolean asked = moment == BranchMoment.DISCARD && usual instanceof TurnChoice.Discard;
-    return asked && decides(view) ? option.turn(view, random) : usual;
+    return asked && decides(view, NO_PASS) ? option.turn(usual, view, random) : usual;
   }
 
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
     ClaimChoice usual = behind().claim(view, random);
     boolean asked = moment == BranchMoment.CLAIM && !view.complete();
-    return asked && decides(view) ? option.claim(claims.find(view)) : usual;
+    return asked && decides(view, NO_PASS)
+        ? option.claim(usual, claims.find(view), view, random)
+        : usual;
+  }
+
+  @Override
+  public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
+    PassChoice usual = behind().pass(view, step, random);
+    boolean asked = moment == BranchMoment.PASS;
+    return asked && decides(view, step.number()) ? option.pass(usual, view, step, random) : usual;
+  }
+
+  @Override
+  public boolean stops(SeatView view, RandomStream random) {
+    boolean usual = behind().stops(view, random);
+    boolean asked = moment == BranchMoment.STOP;
+    return asked && decides(view, NO_PASS) ? option.stops(usual, view, random) : usual;
   }
 }

@@ -39,7 +39,7 @@ final class BranchReader {
     List<Integer> seats = common.seats();
     PlayerSpec others = study.has("others") ? common.others() : null;
     fields.require("player", "the studied player, as in \"player\": \"watchful\"");
-    fields.require("at", "the kind of decision, \"discard\" or \"claim\"");
+    fields.require("at", "the kind of decision: " + String.join(", ", BranchMoment.names()));
     fields.require("when", "how positions are sorted, as in \"when\": {\"away\": [2, 3, 4]}");
     fields.require("options", "what is tried, as in \"options\": [\"own-need\", \"safest\"]");
     if (faults.findings() > before) {
@@ -47,8 +47,8 @@ final class BranchReader {
     }
     PlayerSpec player = common.honest(fields.node("player"));
     BranchMoment moment = moment();
-    Cells cells = cells();
-    List<BranchOption> options = options(moment);
+    Cells cells = cells(moment);
+    List<BranchChoice> options = new ChoiceReader(fields, faults, common, moment).read();
     return faults.findings() > before
         ? null
         : new BranchDesign(
@@ -66,54 +66,29 @@ final class BranchReader {
         return moment;
       }
     }
-    fields.fault("at", "\"at\" is \"discard\" or \"claim\", not \"%s\"".formatted(text));
+    fields.fault(
+        "at",
+        "\"at\" is one of %s, not \"%s\"%s"
+            .formatted(
+                String.join(", ", BranchMoment.names()),
+                text,
+                Nearest.hint(text, BranchMoment.names())));
     return BranchMoment.DISCARD;
   }
 
-  private List<BranchOption> options(BranchMoment moment) {
-    List<BranchOption> options = new ArrayList<>();
-    List<String> known = BranchOption.names(moment);
-    for (Node node : fields.list("options")) {
-      BranchOption option = option(node, moment, known);
-      if (option != null && options.contains(option)) {
-        faults.fault(node.place(), "the option \"%s\" stands twice".formatted(option.text()));
-      } else if (option != null) {
-        options.add(option);
-      }
-    }
-    if (fields.list("options").size() < 2) {
-      fields.fault("options", "two options are compared: " + String.join(", ", known));
-    }
-    return options;
-  }
-
-  private BranchOption option(Node node, BranchMoment moment, List<String> known) {
-    String text = node.value() instanceof String word ? word : "";
-    Optional<BranchOption> found =
-        BranchOption.of(text).filter(option -> option.moment() == moment);
-    if (found.isPresent()) {
-      return found.get();
-    }
-    faults.fault(
-        node.place(),
-        "no option of a %s is called \"%s\"%s"
-            .formatted(moment.text(), text, Nearest.advice(text, known)));
-    return null;
-  }
-
-  private Cells cells() {
+  private Cells cells(BranchMoment moment) {
     Map<Feature, List<Integer>> values = new LinkedHashMap<>();
     FieldReader when = new FieldReader(fields.node("when"), "\"when\"", faults, Feature.names());
     for (String name : when.names()) {
       Arrays.stream(Feature.values())
           .filter(feature -> feature.text().equals(name))
           .findFirst()
-          .ifPresent(feature -> values.put(feature, values(when, feature)));
+          .ifPresent(feature -> values.put(feature, values(when, feature, moment)));
     }
     if (values.isEmpty()) {
       fields.fault(
           "when",
-          "name at least one of " + String.join(", ", Feature.names()) + " with its values");
+          "name at least one of " + String.join(", ", Feature.names(moment)) + " with its values");
     }
     long situations = 1;
     for (List<Integer> each : values.values()) {
@@ -128,8 +103,14 @@ final class BranchReader {
     return new Cells(values);
   }
 
-  private List<Integer> values(FieldReader when, Feature feature) {
+  private List<Integer> values(FieldReader when, Feature feature, BranchMoment moment) {
     List<Integer> values = new ArrayList<>();
+    if (!feature.isOf(moment)) {
+      when.fault(
+          feature.text(),
+          "at a %s nothing is told apart by \"%s\"; take some of %s"
+              .formatted(moment.text(), feature.text(), String.join(", ", Feature.names(moment))));
+    }
     for (Node node : when.list(feature.text())) {
       if (!(node.value() instanceof BigDecimal number)
           || number.stripTrailingZeros().scale() > 0

@@ -104,8 +104,8 @@ final class BranchTable {
       row.set(column(feature), place.get(at++));
     }
     FiringTally firing = one.firing();
-    row.set(BranchColumns.OPTION, design.options().get(one.option() + 1).text())
-        .set(BranchColumns.COMPARED_WITH, design.options().get(0).text())
+    row.set(BranchColumns.OPTION, design.options().get(one.option() + 1).name())
+        .set(BranchColumns.COMPARED_WITH, design.options().get(0).name())
         .set(BranchColumns.SEAT_GAMES, firing.seatGames())
         .set(BranchColumns.GAMES, firing.games())
         .set(BranchColumns.DEALS_REACHED, firing.reached())
@@ -121,6 +121,9 @@ final class BranchTable {
       case EXPOSURES -> BranchColumns.EXPOSURES_ON_ONE_RACK;
       case AWAY -> BranchColumns.AWAY;
       case WALL -> BranchColumns.WALL;
+      case PASS -> BranchColumns.PASS;
+      case PAIRS -> BranchColumns.PAIRS;
+      case JOKERS -> BranchColumns.JOKERS;
     };
   }
 }

@@ -10,7 +10,13 @@ public enum Feature {
   /** Tiles away of the own rack. */
   AWAY("away", 0, 14),
   /** Tiles left in the wall; each number stands for itself and those below, down to the next. */
-  WALL("wall", 0, 99);
+  WALL("wall", 0, 99),
+  /** Which pass, from the first right, 1, to the last right, 6. */
+  PASS("pass", 1, 6),
+  /** Kinds of which the own rack holds two tiles or more, jokers apart. */
+  PAIRS("pairs", 0, 7),
+  /** Jokers on the own rack. */
+  JOKERS("jokers", 0, 8);
 
   private final String text;
   private final int least;
@@ -32,9 +38,36 @@ public enum Feature {
   }
 
   /**
+   * Whether positions at a kind of decision differ in it.
+   *
+   * @param moment the kind of decision
+   * @return false where all have the same, or none
+   */
+  boolean isOf(BranchMoment moment) {
+    return switch (this) {
+      case EXPOSURES, WALL -> !moment.beforePlay();
+      case PASS -> moment == BranchMoment.PASS;
+      case AWAY, PAIRS, JOKERS -> true;
+    };
+  }
+
+  /**
+   * What positions at a kind of decision are sorted by.
+   *
+   * @param moment the kind of decision
+   * @return the names, in the order of the constants
+   */
+  static List<String> names(BranchMoment moment) {
+    return Arrays.stream(values())
+        .filter(feature -> feature.isOf(moment))
+        .map(Feature::text)
+        .toList();
+  }
+
+  /**
    * The smallest value.
    *
-   * @return 0
+   * @return 0 or 1
    */
   public int least() {
     return least;

@@ -1,12 +1,16 @@
 package org.tallywall.experiments.design.branch;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import org.tallywall.core.play.ClaimChoice;
+import org.tallywall.core.play.PassChoice;
+import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.study.StudyJson;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
@@ -15,24 +19,32 @@ import org.tallywall.strategies.setting.Setting;
 /**
  * One of the things that can be done at a decision.
  *
- * @param what which of them
- * @param player chooses the tile to throw; null where none is thrown
+ * @param what which of them; empty where a player decides
+ * @param player decides; null where nobody needs to be asked
+ * @param asUsual whether that is the studied player itself, so that its own answer is taken
  */
-record Option(BranchOption what, Player player) {
+record Option(Optional<BranchOption> what, Player player, boolean asUsual) {
   /**
    * An option for a studied player.
    *
-   * @param what which
+   * @param choice which
    * @param spec the studied player
    * @return the option
    * @throws WrongInputException if the player has no settings that make it throw so
    */
-  static Option of(BranchOption what, PlayerSpec spec) {
-    return switch (what) {
-      case OWN_NEED -> new Option(what, ownNeed(spec).make());
-      case SAFEST -> new Option(what, safest(spec).make());
-      case NOTHING, CLAIM -> new Option(what, null);
-    };
+  static Option of(BranchChoice choice, PlayerSpec spec) {
+    if (choice.player().isPresent()) {
+      PlayerSpec other = choice.player().get();
+      boolean same = StudyJson.digest(other).equals(StudyJson.digest(spec));
+      return new Option(Optional.empty(), same ? null : other.make(), same);
+    }
+    Player thrower =
+        switch (choice.what().orElseThrow()) {
+          case OWN_NEED -> ownNeed(spec).make();
+          case SAFEST -> safest(spec).make();
+          case NOTHING, CLAIM, STOP, GO_ON -> null;
+        };
+    return new Option(choice.what(), thrower, false);
   }
 
   /** The player as one that throws by its own need, whatever the others show. */
@@ -71,12 +83,35 @@ record Option(BranchOption what, Player player) {
     return spec.type().settings().stream().map(Setting::name).anyMatch(setting.name()::equals);
   }
 
-  TurnChoice turn(SeatView view, RandomStream random) {
-    return player.turn(view, random);
+  /** What is done in the studied player's turn, who would do what is usual. */
+  TurnChoice turn(TurnChoice usual, SeatView view, RandomStream random) {
+    return asUsual ? usual : player.turn(view, random);
   }
 
   /** What is done about a tile on offer, where one claim brings the hand nearest. */
-  ClaimChoice claim(ClaimChoice nearest) {
-    return what == BranchOption.NOTHING ? ClaimChoice.nothing() : nearest;
+  ClaimChoice claim(ClaimChoice usual, ClaimChoice nearest, SeatView view, RandomStream random) {
+    if (asUsual) {
+      return usual;
+    } else if (player != null) {
+      return player.claim(view, random);
+    }
+    return is(BranchOption.NOTHING) ? ClaimChoice.nothing() : nearest;
+  }
+
+  /** Which tiles are passed. */
+  PassChoice pass(PassChoice usual, SeatView view, PassStep step, RandomStream random) {
+    return asUsual ? usual : player.pass(view, step, random);
+  }
+
+  /** Whether the passes are stopped. */
+  boolean stops(boolean usual, SeatView view, RandomStream random) {
+    if (asUsual) {
+      return usual;
+    }
+    return player == null ? is(BranchOption.STOP) : player.stops(view, random);
+  }
+
+  private boolean is(BranchOption option) {
+    return what.equals(Optional.of(option));
   }
 }

@@ -157,7 +157,7 @@ class BranchPositionsTest {
             BranchMoment.DISCARD,
             new Cells(Map.of(Feature.WALL, List.of(wall))),
             Optional.empty(),
-            List.of(BranchOption.OWN_NEED, BranchOption.SAFEST),
+            List.of(BranchChoice.of(BranchOption.OWN_NEED), BranchChoice.of(BranchOption.SAFEST)),
             Robot.spec(choice),
             Robot.spec(choice),
             List.of(0));
