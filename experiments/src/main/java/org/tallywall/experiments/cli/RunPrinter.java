@@ -160,7 +160,19 @@ final class RunPrinter implements RunListener {
                 ? "; open report.html there, or begin with notes.md;"
                 : ";")
             + " columns.md explains every column.");
+    wrapped(next(target));
     return Program.DONE;
+  }
+
+  /** What somebody may want to do with an answer. */
+  private String next(Path target) {
+    return (Files.isDirectory(target.resolve(ResultNames.GAMES))
+            ? "Next: follow its games tile by tile in " + target.resolve(ResultNames.GAMES) + "; "
+            : "Next: ")
+        + (study.source().givenCard().isPresent()
+            ? ""
+            : "ask the same on your own card with --card my-card.json; ")
+        + "find more questions with: tallywall study list";
   }
 
   private int stopped(Path target, long done) {
