@@ -1,6 +1,7 @@
 /* Gives the texts of charts that leave their picture or cover one another, with the fonts at hand. */
 var found = [];
 document.querySelectorAll(".chart svg").forEach(function (svg) {
+  if (svg.getBoundingClientRect().width === 0) { return; }
   var size = svg.viewBox.baseVal;
   var texts = Array.prototype.slice.call(svg.querySelectorAll("text"));
   var boxes = texts.map(function (text) {

@@ -50,8 +50,6 @@ public final class AimTables {
               row -> lines.getOrDefault(row.text(HandChoiceColumns.LINE), "")));
     }
     picks.add(Pick.count(HandChoiceColumns.VALUE));
-    picks.add(Pick.words(HandChoiceColumns.CONCEALED));
-    picks.add(Pick.count(HandChoiceColumns.WAYS));
     aims(picks);
     return Pick.table("lines", "Which lines are aimed at and won with", picks, rows)
         .note(explained(picks, rows))
@@ -106,6 +104,8 @@ public final class AimTables {
   public Table linesInPlay() {
     List<CsvFile.Row> rows = results.rows(HandChoiceColumns.FILE);
     List<Pick> picks = line(rows);
+    picks.add(Pick.words(HandChoiceColumns.CONCEALED));
+    picks.add(Pick.count(HandChoiceColumns.WAYS));
     play(picks);
     return Pick.table("lines-in-play", "How each line is played", picks, rows).build();
   }

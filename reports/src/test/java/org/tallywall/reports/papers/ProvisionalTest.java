@@ -40,7 +40,7 @@ class ProvisionalTest {
     String page = papers.get(papers.size() - 1);
     long charts = count(page, "<svg");
     assertThat(charts).isPositive();
-    assertThat(count(page, mark)).as("in the page's charts, too").isGreaterThan(charts);
+    assertThat(count(page, MARK)).as("in the page's charts, too").isGreaterThan(charts);
     assertThat(papers)
         .noneMatch(paper -> paper.contains("came to its last deal"))
         .noneMatch(paper -> paper.contains("fixed before the run."));

@@ -64,7 +64,7 @@ class RatingTableTest {
             note ->
                 assertThat(note)
                     .contains("a is above b (by 0.15, 0.02 to 0.28)")
-                    .endsWith("does not tell apart: b and c."));
+                    .endsWith("Neighbors too close to call: b and c."));
   }
 
   /** 0 of 336: the limit is 1 - 0.025^(1/336) = 0.010919, rounded up so that it stays a limit. */
