@@ -127,10 +127,10 @@ final class ReportCommand implements Callable<Integer> {
 
   /** The folder in which a paper or table lies stands for the results that it was made of. */
   private static Path folder(Path named) {
-    Path parent = named.toAbsolutePath().normalize().getParent();
+    Path parent = named.getParent() == null ? Path.of(".") : named.getParent();
     boolean inside =
         Files.isRegularFile(named) && Files.isRegularFile(parent.resolve(ResultNames.MANIFEST));
-    return inside ? Path.of("").toAbsolutePath().relativize(parent) : named;
+    return inside ? parent : named;
   }
 
   /** A run that kept no games has none to be shown. */

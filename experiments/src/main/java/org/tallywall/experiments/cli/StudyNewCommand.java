@@ -95,7 +95,7 @@ final class StudyNewCommand implements Callable<Integer> {
   private String name() {
     String file = out == null || out.getFileName() == null ? "" : out.getFileName().toString();
     String name = file.endsWith(ENDING) ? file.substring(0, file.length() - ENDING.length()) : "";
-    return name.matches("[a-z][a-z0-9-]{3,79}") ? name : NAME;
+    return name.matches("[a-z][a-z0-9-]{4,79}") ? name : NAME;
   }
 
   /** The path of the card, seen from the study. */
@@ -105,12 +105,18 @@ final class StudyNewCommand implements Callable<Integer> {
       MixedUp.wantsCard(card);
       CardFile.read(card).orThrow();
     }
-    Path folder = out == null ? Path.of("") : out.resolveSibling("");
-    Path seen =
-        path.isAbsolute() || folder.toString().isEmpty()
-            ? path
-            : folder.toAbsolutePath().normalize().relativize(path.toAbsolutePath().normalize());
-    return seen.toString().replace(path.getFileSystem().getSeparator(), "/");
+    return seen(path).toString().replace(path.getFileSystem().getSeparator(), "/");
+  }
+
+  /** A path that is not absolute is one from the study's folder, if there is a way from there. */
+  private Path seen(Path path) {
+    if (path.isAbsolute() || out == null) {
+      return path;
+    }
+    Path from = out.toAbsolutePath().normalize().getParent();
+    Path to = path.toAbsolutePath().normalize();
+    boolean way = from != null && from.getRoot().equals(to.getRoot());
+    return way ? from.relativize(to) : to;
   }
 
   private static Path demoCard() {
