@@ -52,7 +52,7 @@ class WindowsStarterTest {
   void everyComplaint_goesToStandardError_andEndsWithTwo() throws IOException {
     List<String> code = code();
     for (int at = 0; at < code.size(); at++) {
-      if (code.get(at).contains("echo ")) {
+      if (code.get(at).contains(" echo ")) {
         assertThat(code.get(at)).startsWith(">&2 echo tallywall: ");
         assertThat(code.get(at + 1)).isEqualTo("exit /b 2");
       }
