@@ -33,7 +33,8 @@ import picocli.CommandLine.Parameters;
     name = "report",
     description = {
       "Makes notes, charts, a report page and pages of single games from a results folder.",
-      "With several folders: one page with all of them, to hand out."
+      "Of a run that is going on or was stopped: provisional ones, in its folder provisional, from",
+      "1,000 deals on. With several folders: one page with all of them, to hand out."
     },
     footer = {
       "  tallywall report results/first-look",

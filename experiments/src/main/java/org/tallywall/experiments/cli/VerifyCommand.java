@@ -87,7 +87,8 @@ final class VerifyCommand implements Callable<Integer> {
     Catalog catalog = Catalog.standard().with(new JarShelf(trust.played(manifest.jars())));
     Study study = StudyFile.read(folder.resolve(ResultNames.STUDY), Changes.NONE, catalog);
     Manifest now = Manifest.begin(study, Version.text(), List.of(), workers, Instant.now());
-    RunFolder.checkSame(folder, now, StudyJson.text(study, folder));
+    RunFolder.checkSame(
+        folder, now, StudyJson.text(study, folder), "cannot be played again as it was");
     ReadyStudy ready = new ReadyStudy(study);
     BlockStore store =
         new BlockStore(

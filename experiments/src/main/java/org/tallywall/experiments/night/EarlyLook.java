@@ -64,7 +64,8 @@ public final class EarlyLook {
    */
   public static Written write(Path target, Manifest manifest, Study study, String version) {
     Manifest now = Manifest.begin(study, version, List.of(), 1, Instant.EPOCH);
-    RunFolder.checkSame(target, now, StudyJson.text(study, target));
+    RunFolder.checkSame(
+        target, now, StudyJson.text(study, target), "cannot be looked at before its end");
     return new EarlyLook(target, manifest, study).write();
   }
 

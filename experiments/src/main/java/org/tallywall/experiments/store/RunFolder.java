@@ -128,14 +128,15 @@ public final class RunFolder implements AutoCloseable {
   }
 
   /**
-   * Refuses to compare with a run that is another one.
+   * Refuses a run that is another one.
    *
    * @param target the folder
    * @param now the run that would be played now
    * @param study its study as a file
+   * @param refused what cannot be done with another one, as in {@code cannot be played again}
    * @throws WrongInputException with what differs
    */
-  public static void checkSame(Path target, Manifest now, String study) {
+  public static void checkSame(Path target, Manifest now, String study, String refused) {
     List<String> differences =
         Manifest.read(target)
             .map(
@@ -145,10 +146,7 @@ public final class RunFolder implements AutoCloseable {
             .orElse(List.of("there is no manifest that can be read"));
     if (!differences.isEmpty()) {
       throw new WrongInputException(
-          "\""
-              + target
-              + "\" cannot be played again as it was; different: "
-              + String.join("; ", differences));
+          "\"" + target + "\" " + refused + "; different: " + String.join("; ", differences));
     }
   }
 

@@ -154,8 +154,8 @@ public final class ResultsFolder {
                 + " deals"
             : "it is going on, or was cut off";
     return new WrongResultsException(
-        "\"%s\" holds a run that is not complete (%s); go on with it by --on-existing resume, and ask for the report when it is done"
-            .formatted(folder, far));
+        "\"%s\" holds a run that is not complete (%s); go on with it by --on-existing resume; or see what it shows so far with: tallywall report %s"
+            .formatted(folder, far, folder));
   }
 
   private List<String> remarks(Facts manifest, Optional<Provisional> provisional) {
