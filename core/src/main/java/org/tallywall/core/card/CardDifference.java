@@ -97,7 +97,7 @@ public record CardDifference(String first, String second, List<String> what) {
       what.add(
           String.format(
               Locale.ROOT,
-              "hands: %d only in the %s, as %s",
+              "hands: %d only in the %s, for example %s",
               hands.size(),
               which,
               hands.iterator().next()));

@@ -69,7 +69,7 @@ final class CardMaker {
         faults.warn(
             places.get(at),
             lines.get(at).id(),
-            "has no hand of its own: each of its hands stands in another line too");
+            "has no hand of its own: each of its hands is in another line too");
       }
     }
   }

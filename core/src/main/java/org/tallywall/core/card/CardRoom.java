@@ -29,7 +29,7 @@ final class CardRoom {
           at,
           "a card has at most "
               + CardLimits.MOST_FAMILIES
-              + " families; this one and those behind it were not read");
+              + " families; this one and those after it were not read");
     }
     return room;
   }
@@ -43,7 +43,7 @@ final class CardRoom {
           at,
           "a card has at most "
               + CardLimits.MOST_LINES
-              + " lines; this one and those behind it were not read");
+              + " lines; this one and those after it were not read");
     }
     return room;
   }

@@ -37,7 +37,7 @@ public final class CardSentence {
       clauses.add(
           line.terms().jokerless() ? "doubled without jokers" : "not doubled without jokers");
     }
-    clauses.add(String.valueOf(line.value()));
+    clauses.add("pays " + line.value());
     return String.join("; ", clauses);
   }
 

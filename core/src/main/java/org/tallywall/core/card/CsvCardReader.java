@@ -109,7 +109,7 @@ final class CsvCardReader {
         faults.fault(
             row.get(at).place(),
             typed.equals(before)
-                ? "the column \"" + column + "\" stands twice"
+                ? "the column \"" + column + "\" is there twice"
                 : "the columns " + FieldReader.twice(before, typed));
       }
     }
@@ -163,7 +163,7 @@ final class CsvCardReader {
             draft.id,
             String.format(
                 Locale.ROOT,
-                "\"%s\" stands under no column; put a cell that holds a separator in quotes",
+                "\"%s\" is under no column; put a cell that contains a separator in quotes",
                 Shown.word(row.get(at).text().strip())));
       }
     }

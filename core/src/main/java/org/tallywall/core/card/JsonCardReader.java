@@ -89,7 +89,8 @@ final class JsonCardReader {
       families.add(name);
     } else if (!name.isEmpty()) {
       family.fault(
-          "family", "the family \"" + Shown.word(name) + "\" stands twice; put its lines together");
+          "family",
+          "the family \"" + Shown.word(name) + "\" is there twice; put its lines together");
     }
     if (family.require("lines", "the list of its lines")) {
       for (Node line : family.list("lines")) {

@@ -33,7 +33,7 @@ final class LineIds {
               line.id,
               String.format(
                   Locale.ROOT,
-                  "the id \"%s\" stands already in line %d; write another",
+                  "the id \"%s\" is used in line %d already; write another",
                   Shown.word(line.id),
                   other.line()));
         }

@@ -133,16 +133,21 @@ final class LineMaker {
 
   private static String fault(HandPattern pattern, Slide slide) {
     if (pattern.tiles() != 14) {
-      return String.format(Locale.ROOT, "these are %d tiles; a hand has 14", pattern.tiles());
+      return pattern.tiles() == 1
+          ? "this is 1 tile; a hand has 14"
+          : String.format(Locale.ROOT, "these are %d tiles; a hand has 14", pattern.tiles());
     }
     int left = 3 - pattern.writtenSuits().length();
     if (pattern.openSuits().length() > left) {
       return String.format(
           Locale.ROOT,
-          "suit letters: %d (%s), suits left for them: %d; letters stand for different suits",
-          pattern.openSuits().length(),
+          pattern.openSuits().length() == 1
+              ? "the letter %s stands for a suit of its own, but %s left for it"
+              : "the letters %s stand for suits of their own, but %s left for them",
           String.join(" ", pattern.openSuits().split("")),
-          left);
+          left == 0
+              ? "no suit is"
+              : left == 1 ? "only one suit is" : "only " + left + " suits are");
     }
     if (slide != Slide.NONE && pattern.digits().length == 0) {
       return String.format(
@@ -196,19 +201,22 @@ final class LineMaker {
       if (hand.loose(kind) > copies) {
         return String.format(
             Locale.ROOT,
-            "no hand of this line can be made: %s needs %d of %s in singles and pairs, there are %d",
+            "no hand of this line can be made: %s needs %d of %s in singles and pairs, and there are only %d",
             hand,
             hand.loose(kind),
             Tile.symbol(kind),
             copies);
       }
     }
+    int jokers = hand.jokersNeeded(TileSet.USUAL);
     return String.format(
         Locale.ROOT,
-        "no hand of this line can be made: jokers needed for %s: %d, %s",
+        "no hand of this line can be made: %s needs %s, %s",
         hand,
-        hand.jokersNeeded(TileSet.USUAL),
-        draft.jokers ? "there are 8" : "but the line forbids them");
+        jokers == 1 ? "a joker" : jokers + " jokers",
+        draft.jokers
+            ? "and there are only " + TileSet.USUAL.jokers()
+            : "but the line forbids jokers");
   }
 
   private Slide slide() {

@@ -66,11 +66,11 @@ final class PatternText {
     int close = text.indexOf(')', open);
     if (close < 0) {
       throw new NotationException(
-          open + 1, text.substring(open), "the bracket is not closed; write ) behind its parts");
+          open + 1, text.substring(open), "the bracket is not closed; write ) after its parts");
     }
     if (text.substring(open + 1, close).indexOf('(') >= 0) {
       throw new NotationException(
-          open + 1, text.substring(open, close + 1), "brackets do not stand inside brackets");
+          open + 1, text.substring(open, close + 1), "brackets cannot be inside brackets");
     }
     boolean touchesLeft = open > 0 && !Character.isWhitespace(text.charAt(open - 1));
     boolean touchesRight =
@@ -80,7 +80,7 @@ final class PatternText {
       throw new NotationException(
           open + 1,
           text.substring(open, close + 1),
-          "a bracket holds whole words; put a space before and behind it");
+          "a bracket holds whole words; put a space before and after it");
     }
     return close;
   }
@@ -196,7 +196,7 @@ final class PatternText {
             word.length() - 1,
             dots
                 ? "a number or D has no suit; for dots write a small d, as in 55d"
-                : "a number or D has no suit; write b, c, d or x, y, z behind it, as in 55x");
+                : "a number or D has no suit; write b, c, d or x, y, z after it, as in 55x");
       }
       return terms;
     }
@@ -222,7 +222,7 @@ final class PatternText {
 
     private void suit(char letter, int at) {
       if (waiting.isEmpty()) {
-        throw fault(at, "no number stands before the suit " + letter + "; write 5" + letter);
+        throw fault(at, "there is no number before the suit " + letter + "; write 5" + letter);
       }
       for (int index : waiting) {
         Term term = terms.get(index);
@@ -235,7 +235,7 @@ final class PatternText {
       int wind = Term.WIND_LETTERS.indexOf(letter);
       int kind = Tile.honor(letter);
       if (letter == 'J') {
-        throw fault(at, "a line prints no jokers; write the tiles they may stand for");
+        throw fault(at, "a card prints no jokers; write the tiles that they may stand for");
       }
       if (wind < 0 && kind < 0) {
         throw unknown(at);

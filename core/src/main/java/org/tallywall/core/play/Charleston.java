@@ -153,7 +153,7 @@ final class Charleston {
               state.views[seat], state.decision(Question.COURTESY_NUMBER, seat));
       if (asked[seat] < 0 || asked[seat] > 3) {
         throw new IllegalMoveException(
-            seat, "a courtesy number is 0 to 3, not " + asked[seat] + " (2.5.1)");
+            seat, "a courtesy number is 0 to 3, not " + asked[seat] + " (rule 2.5.1)");
       }
     }
     for (int seat = 0; seat < Seats.COUNT; seat++) {
@@ -179,7 +179,8 @@ final class Charleston {
         players[seat].courtesyTiles(
             state.views[seat], number, state.decision(Question.COURTESY_TILES, seat));
     if (tiles == null || tiles.length != number) {
-      throw new IllegalMoveException(seat, "the courtesy pass is of " + number + " tiles (2.5.1)");
+      throw new IllegalMoveException(
+          seat, "the courtesy pass takes " + number + " tiles (rule 2.5.1)");
     }
     String fault = LegalMoves.tilesFault(state.views[seat], tiles);
     if (fault != null) {

@@ -93,7 +93,7 @@ final class ClaimWindow {
     SeatView view = state.views[seat];
     ClaimChoice answer = players[seat].claim(view, state.decision(Question.CLAIM, seat));
     if (answer == null) {
-      throw new IllegalMoveException(seat, "no answer about the discard on offer");
+      throw new IllegalMoveException(seat, "no answer to the discard on offer");
     }
     if (answer instanceof ClaimChoice.Mahjong win) {
       checkMahjong(seat, complete, win);
@@ -104,7 +104,7 @@ final class ClaimWindow {
             seat,
             String.format(
                 Locale.ROOT,
-                "%s may not be claimed for %d tiles with %d jokers (3.3)",
+                "%s may not be claimed for %d tiles with %d jokers (rule 3.3)",
                 Tile.symbol(state.offered),
                 laid.size(),
                 laid.jokers()));
@@ -117,7 +117,7 @@ final class ClaimWindow {
     boolean named = win.line() != ClaimChoice.Mahjong.BEST_LINE;
     if (!complete || (named && state.wins.best(seat, state.offered, win.line(), settlement) < 0)) {
       throw new IllegalMoveException(
-          seat, "the 14 tiles are no hand of the card, or not of that line (5.2)");
+          seat, "the 14 tiles are not a hand of the card, or not of that line (rule 5.2)");
     }
   }
 

@@ -189,7 +189,8 @@ public final class Game {
       if (choice instanceof TurnChoice.Discard discard) {
         if (!LegalMoves.mayDiscard(state.views[seat], discard.tile())) {
           throw new IllegalMoveException(
-              seat, "the rack holds no " + LegalMoves.name(discard.tile()) + " to discard (3.2)");
+              seat,
+              "the rack holds no " + LegalMoves.name(discard.tile()) + " to discard (rule 3.2)");
         }
         state.discard(seat, discard.tile());
         listener.discarded(seat, discard.tile());
@@ -201,13 +202,13 @@ public final class Game {
         if (!complete
             || (win.line() >= 0 && state.wins.best(seat, -1, win.line(), settlement) < 0)) {
           throw new IllegalMoveException(
-              seat, "the 14 tiles are no hand of the card, or not of that line (5.2)");
+              seat, "the 14 tiles are not a hand of the card, or not of that line (rule 5.2)");
         }
         return completeOnEntry
             ? win(seat, entry, from, win.line())
             : win(seat, WinBy.EXCHANGE, GameState.NONE, win.line());
       } else {
-        throw new IllegalMoveException(seat, "no answer in the turn");
+        throw new IllegalMoveException(seat, "no answer in its turn");
       }
     }
   }
@@ -219,7 +220,7 @@ public final class Game {
           seat,
           String.format(
               Locale.ROOT,
-              "no joker may be redeemed from exposure %d of seat %d now (4.4)",
+              "no joker may be redeemed from exposure %d of seat %d now (rule 4.4)",
               exchange.exposure(),
               exchange.owner()));
     }

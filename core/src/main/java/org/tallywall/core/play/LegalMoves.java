@@ -52,11 +52,11 @@ public final class LegalMoves {
    */
   static String passFault(SeatView view, PassStep step, PassChoice choice) {
     if (choice == null || choice.blind() < 0 || choice.own().length + choice.blind() != 3) {
-      return "a pass is three tiles, own and blind together (2.1.1)";
+      return "a pass is three tiles, the blind ones included (rule 2.1.1)";
     }
     int most = blindMost(view.table().rules(), step);
     if (choice.blind() > most) {
-      return "in " + step.text() + " at most " + most + " tiles may be blind (2.3.1)";
+      return "in " + step.text() + " at most " + most + " tiles may be blind (rule 2.3.1)";
     }
     return tilesFault(view, choice.own());
   }
@@ -71,13 +71,13 @@ public final class LegalMoves {
   static String tilesFault(SeatView view, int[] tiles) {
     for (int tile : tiles) {
       if (tile < 0 || tile >= Tile.KINDS) {
-        return tile + " is no tile";
+        return tile + " is not a tile";
       }
       if (count(tile, tiles) > view.held(tile)) {
         return "the rack holds " + view.held(tile) + " of " + Tile.symbol(tile);
       }
       if (!passable(view, tile)) {
-        return "a joker may not be passed (2.1.2)";
+        return "a joker may not be passed (rule 2.1.2)";
       }
     }
     return null;

@@ -60,7 +60,7 @@ public final class CheckedRecords implements Closeable {
         + game.header().deal()
         + ")"
         + where
-        + " is not by the rules: "
+        + " breaks the rules: "
         + breach.message();
   }
 

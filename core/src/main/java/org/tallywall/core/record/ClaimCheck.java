@@ -37,14 +37,14 @@ final class ClaimCheck {
   }
 
   void expose(GameEvent.Claim claim) {
-    require(claim.from() == from && claim.tile() == tile, "only the latest discard (3.3.4)");
-    require(mayClaim(claim.seat()), "this seat may not claim (3.3.1)");
-    require(exposeAllowed(claim.seat()), "no exposure may be claimed now (7.2, 7.4)");
+    require(claim.from() == from && claim.tile() == tile, "only the latest discard (rule 3.3.4)");
+    require(mayClaim(claim.seat()), "this seat may not claim (rule 3.3.1)");
+    require(exposeAllowed(claim.seat()), "no exposure may be claimed now (rules 7.2, 7.4)");
     require(
         legal(claim.seat(), claim.kind(), claim.size(), claim.jokers()),
         String.format(
             Locale.ROOT,
-            "seat %d may not lay %d tiles of %s with %d jokers (3.3)",
+            "seat %d may not lay %d tiles of %s with %d jokers (rule 3.3)",
             claim.seat(),
             claim.size(),
             Tile.symbol(claim.kind()),
@@ -52,7 +52,8 @@ final class ClaimCheck {
     losers(claim.losers(), claim.seat());
     boolean ranksAsMahjong = rules.claims().mahjongViaExchange() && viaExchange.wins(claim, tile);
     require(
-        beats(claim.seat(), ranksAsMahjong, claim.losers()), "another claim goes first (3.5.1)");
+        beats(claim.seat(), ranksAsMahjong, claim.losers()),
+        "another claim goes first (rule 3.5.1)");
     mustDeclare(claim.losers().mahjongs(), -1);
     lay(claim);
   }
@@ -70,11 +71,11 @@ final class ClaimCheck {
 
   void mahjong(GameEvent.Mahjong mahjong) {
     require(mahjong.by().equals("discard") && mahjong.from() == from, "a win on the discard");
-    require(mayClaim(mahjong.seat()), "this seat may not claim (3.3.1)");
-    require(mahjongAllowed(), "mahjong may not be claimed now (7.2, 7.4)");
-    require(completeWith(mahjong.seat()), "the 14 tiles are no hand of the card (5.2)");
+    require(mayClaim(mahjong.seat()), "this seat may not claim (rule 3.3.1)");
+    require(mahjongAllowed(), "mahjong may not be claimed now (rules 7.2, 7.4)");
+    require(completeWith(mahjong.seat()), "the 14 tiles are not a hand of the card (rule 5.2)");
     losers(mahjong.losers(), mahjong.seat());
-    require(beats(mahjong.seat(), true, mahjong.losers()), "another claim goes first (3.5.1)");
+    require(beats(mahjong.seat(), true, mahjong.losers()), "another claim goes first (rule 3.5.1)");
     mustDeclare(mahjong.losers().mahjongs(), mahjong.seat());
   }
 
@@ -88,7 +89,7 @@ final class ClaimCheck {
       boolean silent = seat != winner && !losers.contains(seat);
       require(
           !silent || !mayClaim(seat) || !mahjongAllowed() || !completeWith(seat),
-          "the complete hand of seat " + seat + " is declared (5.3.1)");
+          "the complete hand of seat " + seat + " is declared (rule 5.3.1)");
     }
   }
 
@@ -142,12 +143,12 @@ final class ClaimCheck {
       boolean once = seat != winner && !losers.mahjongs().contains(seat);
       require(
           once && mayClaim(seat) && exposeAllowed(seat) && anyExposure(seat),
-          "seat " + seat + " could not have claimed an exposure besides (3.3)");
+          "seat " + seat + " could not have claimed an exposure as well (rule 3.3)");
     }
     for (int seat : losers.mahjongs()) {
       require(
           seat != winner && mayClaim(seat) && mahjongAllowed() && completeWith(seat),
-          "seat " + seat + " could not have claimed mahjong besides (5.2)");
+          "seat " + seat + " could not have claimed mahjong as well (rule 5.2)");
     }
   }
 

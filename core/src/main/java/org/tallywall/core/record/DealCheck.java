@@ -14,7 +14,7 @@ final class DealCheck {
   static void check(GameRecord game, TileSet tiles) {
     Deal deal = Deal.of(game.header().seed(), game.header().deal(), tiles);
     String luck = "with seed " + game.header().seed() + ", deal " + game.header().deal();
-    require(game.wall().size() == deal.size(), "the wall has " + deal.size() + " tiles (1.1)");
+    require(game.wall().size() == deal.size(), "the wall has " + deal.size() + " tiles (rule 1.1)");
     for (int at = 0; at < deal.size(); at++) {
       int tile = game.wall().get(at);
       require(
@@ -26,9 +26,9 @@ final class DealCheck {
               + Tile.symbol(deal.tile(at))
               + ", not "
               + Tile.symbol(tile)
-              + " (1.2.5)");
+              + " (rule 1.2.5)");
     }
     List<Integer> dice = List.of(deal.die(0), deal.die(1));
-    require(game.dice().equals(dice), luck + ", the dice show " + dice + " (1.2.5)");
+    require(game.dice().equals(dice), luck + ", the dice show " + dice + " (rule 1.2.5)");
   }
 }

@@ -33,7 +33,7 @@ final class EndCheck {
   void win(GameEvent.Mahjong mahjong, boolean paysAll) {
     GameRecord.End end = game.end();
     GameRecord.Win win = end.win();
-    require(end.how().equals("mahjong") && win != null, "the end names no win");
+    require(end.how().equals("mahjong") && win != null, "the end does not say who won");
     require(
         win.seat() == mahjong.seat()
             && win.by().equals(mahjong.by())
@@ -43,7 +43,7 @@ final class EndCheck {
     List<Exposure> exposures = table.exposures.get(win.seat());
     int jokers = rack.jokers() + exposures.stream().mapToInt(Exposure::jokers).sum();
     List<Integer> complete = plain.complete(rack, exposures);
-    require(!complete.isEmpty(), "the 14 tiles are no hand of the card (5.2)");
+    require(!complete.isEmpty(), "the 14 tiles are not a hand of the card (rule 5.2)");
     int most = 0;
     int unit = 0;
     for (int hand : complete) {
@@ -53,13 +53,13 @@ final class EndCheck {
       if (line.id().equals(win.line()) && hands.hand(hand).words().equals(win.hand())) {
         unit = pays;
         require(win.value() == line.value(), "the line's value is " + line.value());
-        require(win.jokerless() == jokerless(line, jokers), "jokerless (8.3)");
+        require(win.jokerless() == jokerless(line, jokers), "jokerless (rule 8.3)");
       }
     }
     require(
         unit > 0,
-        "the tiles are not the hand " + Shown.word(String.join(" ", win.hand())) + " (5.2)");
-    require(unit == most || !rules.win().bestLine(), "another line pays more (5.2.2)");
+        "the tiles are not the hand " + Shown.word(String.join(" ", win.hand())) + " (rule 5.2)");
+    require(unit == most || !rules.win().bestLine(), "another line pays more (rule 5.2.2)");
     points(win, unit, paysAll);
     require(end.wall() == table.left(), "the wall has " + table.left() + " tiles left");
   }
@@ -98,7 +98,7 @@ final class EndCheck {
       total += paid;
     }
     points.set(win.seat(), total);
-    require(game.end().points().equals(points), "the payments are " + points + " (8.1)");
+    require(game.end().points().equals(points), "the payments are " + points + " (rule 8.1)");
   }
 
   /** Checks a game without a winner. */
@@ -110,7 +110,7 @@ final class EndCheck {
       boolean paid = how.equals("wall-game") && !table.dead[seat];
       points.add(paid ? rules.score().wallGame() : 0);
     }
-    require(end.points().equals(points), "the payments are " + points + " (7.3)");
+    require(end.points().equals(points), "the payments are " + points + " (rule 7.3)");
     require(end.wall() == table.left(), "the wall has " + table.left() + " tiles left");
   }
 

@@ -50,7 +50,7 @@ final class PassCheck {
   }
 
   private boolean stopped() {
-    GameEvent.Stop stop = events.next(GameEvent.Stop.class, "the stop question (2.4)");
+    GameEvent.Stop stop = events.next(GameEvent.Stop.class, "the stop question (rule 2.4)");
     int last = -1;
     for (int seat : stop.seats()) {
       require(seat > last && seat < 4, "the seats that stopped are named once each, ascending");
@@ -65,11 +65,11 @@ final class PassCheck {
     List<GameEvent.Pass> passes = new ArrayList<>();
     int out = 0;
     for (int seat = 0; seat < 4; seat++) {
-      GameEvent.Pass pass = events.next(GameEvent.Pass.class, "the pass " + step + " (2.1)");
+      GameEvent.Pass pass = events.next(GameEvent.Pass.class, "the pass " + step + " (rule 2.1)");
       require(
           pass.step().equals(step),
           "the pass " + step + " comes first, not " + Shown.word(pass.step()));
-      require(pass.from() == seat && pass.to() == (seat + turns) % 4, "from and to (2.1)");
+      require(pass.from() == seat && pass.to() == (seat + turns) % 4, "from and to (rule 2.1)");
       passes.add(pass);
       out += pass.own().size();
     }
@@ -82,8 +82,8 @@ final class PassCheck {
       int tiles = pass.own().size() + pass.forwarded().size();
       boolean empty = pass.own().isEmpty() && pass.forwarded().isEmpty();
       boolean nothingToMove = out == 0 || (turns == 2 && bothEmpty(passes, pass));
-      require(tiles == 3 || (empty && nothingToMove), "three tiles are passed (2.1.1)");
-      require(pass.own().size() >= least, "at least " + least + " own tiles here (2.3.1)");
+      require(tiles == 3 || (empty && nothingToMove), "three tiles are passed (rule 2.1.1)");
+      require(pass.own().size() >= least, "at least " + least + " own tiles here (rule 2.3.1)");
       setOut(passes, pass);
     }
     for (GameEvent.Pass pass : passes) {
@@ -110,7 +110,7 @@ final class PassCheck {
     Rack rack = table.racks.get(seat);
     require(
         !tiles.contains(Tile.JOKER) || rules.jokersMayPass() || rack.total() - rack.jokers() < 3,
-        "a joker may not be passed (2.1.2)");
+        "a joker may not be passed (rule 2.1.2)");
   }
 
   /** A tile that goes on unseen was set out by one of those among whom the pass goes round. */
@@ -122,7 +122,7 @@ final class PassCheck {
         boolean together = !across || (other.from() - pass.from()) % 2 == 0;
         set |= together && other.own().contains(tile);
       }
-      require(set, "nobody set out the " + Tile.symbol(tile) + " that goes on unseen (2.3.2)");
+      require(set, "nobody set out the " + Tile.symbol(tile) + " that goes on unseen (rule 2.3.2)");
     }
   }
 
@@ -141,7 +141,7 @@ final class PassCheck {
           incoming.held(tile) > 0,
           String.format(
               Locale.ROOT,
-              "seat %d passes on %s, which did not come in (2.3.2)",
+              "seat %d passes on %s, which did not come in (rule 2.3.2)",
               seat,
               Tile.symbol(tile)));
       incoming.remove(tile);
@@ -156,16 +156,20 @@ final class PassCheck {
       return;
     }
     for (int low = 0; low < 2; low++) {
-      GameEvent.Courtesy pass = events.next(GameEvent.Courtesy.class, "the courtesy pass (2.5)");
-      require(pass.seats().equals(List.of(low, low + 2)), "opposite seats, 0 and 2 first (2.5)");
-      require(pass.asked().size() == 2 && pass.tiles().size() == 2, "two numbers, two lists (2.5)");
+      GameEvent.Courtesy pass =
+          events.next(GameEvent.Courtesy.class, "the courtesy pass (rule 2.5)");
+      require(
+          pass.seats().equals(List.of(low, low + 2)), "opposite seats, 0 and 2 first (rule 2.5)");
+      require(
+          pass.asked().size() == 2 && pass.tiles().size() == 2,
+          "two numbers, two lists (rule 2.5)");
       int number = Math.min(pass.asked().get(0), pass.asked().get(1));
       require(
           number >= 0 && Math.max(pass.asked().get(0), pass.asked().get(1)) <= 3,
-          "a courtesy number is 0 to 3 (2.5.1)");
+          "a courtesy number is 0 to 3 (rule 2.5.1)");
       for (int side = 0; side < 2; side++) {
         List<Integer> given = pass.tiles().get(side);
-        require(given.size() == number, "the lower number is exchanged (2.5.1)");
+        require(given.size() == number, "the lower number is exchanged (rule 2.5.1)");
         noJokers(pass.seats().get(side), given);
         table.give(pass.seats().get(side), given, "2.5");
       }

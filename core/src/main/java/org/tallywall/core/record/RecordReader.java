@@ -23,7 +23,7 @@ public final class RecordReader {
       List.of("how", "seat", "by", "from", "line", "hand", "value", "jokerless", "points", "wall");
   private static final List<String> WIN =
       List.of("seat", "by", "from", "line", "hand", "value", "jokerless");
-  private static final String OFWIN = "it as the ends of won games have it";
+  private static final String OFWIN = "it as in the end of another won game";
   private static final long MOST = 1L << 40;
 
   private final Faults faults = new Faults();
@@ -51,7 +51,7 @@ public final class RecordReader {
   private GameRecord game(Node root) {
     FieldReader fields = new FieldReader(root, "a record", faults, HEADER);
     for (String needed : List.of("format", "seed", "deal", "card", "players", "wall", "events")) {
-      fields.require(needed, "it as records have it");
+      fields.require(needed, "it as in another record");
     }
     if (!fields.require("end", "how the game ended") || faults.any()) {
       return null;

@@ -113,15 +113,17 @@ public final class Replay {
       return false;
     }
     GameEvent.Mahjong mahjong = declaration();
-    require(allowed, "East may not declare at this moment (2.6)");
-    require(mahjong.seat() == 0 && mahjong.by().equals("deal"), "only East may declare (2.6.4)");
-    require(mahjong.losers().equals(GameEvent.Losers.NOBODY), "nobody else claims (3.4)");
+    require(allowed, "East may not declare at this moment (rule 2.6)");
+    require(
+        mahjong.seat() == 0 && mahjong.by().equals("deal"), "only East may declare (rule 2.6.4)");
+    require(mahjong.losers().equals(GameEvent.Losers.NOBODY), "nobody else claims (rule 3.4)");
     end.win(mahjong, false);
     return true;
   }
 
   private GameEvent.Mahjong declaration() {
-    return events.next(GameEvent.Mahjong.class, "mahjong: a complete hand is declared (5.3.1)");
+    return events.next(
+        GameEvent.Mahjong.class, "mahjong: a complete hand is declared (rule 5.3.1)");
   }
 
   private void turns() {
@@ -148,14 +150,14 @@ public final class Replay {
         seat = claim(hot);
         entry = "discard";
       } else if (table.left() == 0) {
-        events.next(GameEvent.WallGame.class, "the wall game (7.2)");
+        events.next(GameEvent.WallGame.class, "the wall game (rule 7.2)");
         claims.nobody();
         end.noWin("wall-game");
         return;
       } else {
-        GameEvent.Draw draw = events.next(GameEvent.Draw.class, "a draw (3.2)");
+        GameEvent.Draw draw = events.next(GameEvent.Draw.class, "a draw (rule 3.2)");
         claims.nobody();
-        require(draw.seat() == table.nextLive(seat), "the next in turn draws (3.2)");
+        require(draw.seat() == table.nextLive(seat), "the next in turn draws (rule 3.2)");
         table.draw(draw.seat(), draw.tile());
         seat = draw.seat();
         entry = "draw";
@@ -180,17 +182,17 @@ public final class Replay {
       if (mustDeclare || next instanceof GameEvent.Mahjong) {
         GameEvent.Mahjong mahjong = declaration();
         String by = completeAtFirst ? entry : "exchange";
-        require(mahjong.seat() == seat, "seat " + seat + " is on turn (3.2)");
-        require(mahjong.by().equals(by), "the hand was completed by " + by + " (3.5.7)");
-        require(mahjong.from() == (by.equals("discard") ? from : -1), "from (3.5.7)");
-        require(mahjong.losers().equals(GameEvent.Losers.NOBODY), "nobody else claims (3.4)");
+        require(mahjong.seat() == seat, "seat " + seat + " is on turn (rule 3.2)");
+        require(mahjong.by().equals(by), "the hand was completed by " + by + " (rule 3.5.7)");
+        require(mahjong.from() == (by.equals("discard") ? from : -1), "from (rule 3.5.7)");
+        require(mahjong.losers().equals(GameEvent.Losers.NOBODY), "nobody else claims (rule 3.4)");
         end.win(mahjong, by.equals("discard") && paysForAll);
         return null;
       } else if (next instanceof GameEvent.Exchange) {
         exchange(seat, entry, exchanges++);
       } else {
-        GameEvent.Discard discard = events.next(GameEvent.Discard.class, "a discard (3.2)");
-        require(discard.seat() == seat, "seat " + seat + " is on turn (3.2)");
+        GameEvent.Discard discard = events.next(GameEvent.Discard.class, "a discard (rule 3.2)");
+        require(discard.seat() == seat, "seat " + seat + " is on turn (rule 3.2)");
         table.discard(seat, discard.tile());
         table.count(-1);
         return discard.tile();
@@ -205,10 +207,12 @@ public final class Replay {
   private void exchange(int seat, String entry, int made) {
     GameEvent.Exchange exchange = events.next(GameEvent.Exchange.class, "an exchange");
     JokerRules jokers = rules.jokers();
-    require(exchange.seat() == seat, "only the player on turn may exchange (4.4.2)");
-    require(exchange.owner() == seat ? jokers.own() : jokers.others(), "joker.exchange (4.4.3)");
-    require(made < jokers.perTurn(), "joker.exchangePerTurn (4.4.4)");
-    require(!entry.equals("discard") || jokers.afterClaim(), "joker.exchangeAfterClaim (4.4.2)");
+    require(exchange.seat() == seat, "only the player on turn may exchange (rule 4.4.2)");
+    require(
+        exchange.owner() == seat ? jokers.own() : jokers.others(), "joker.exchange (rule 4.4.3)");
+    require(made < jokers.perTurn(), "joker.exchangePerTurn (rule 4.4.4)");
+    require(
+        !entry.equals("discard") || jokers.afterClaim(), "joker.exchangeAfterClaim (rule 4.4.2)");
     table.redeem(seat, exchange.owner(), exchange.exposure(), exchange.tile());
   }
 
@@ -234,8 +238,8 @@ public final class Replay {
     }
     for (int seat = 0; seat < 4 && table.live() > 1; seat++) {
       if (!table.dead[seat] && impossible(seat, from, thrown)) {
-        GameEvent.Dead dead = events.next(GameEvent.Dead.class, "a dead hand (6.5)");
-        require(dead.seat() == seat, "the hand of seat " + seat + " is impossible (6.1)");
+        GameEvent.Dead dead = events.next(GameEvent.Dead.class, "a dead hand (rule 6.5)");
+        require(dead.seat() == seat, "the hand of seat " + seat + " is impossible (rule 6.1)");
         bury(seat);
       }
     }
@@ -244,9 +248,9 @@ public final class Replay {
     }
     boolean isVoid = rules.dead().threeVoid();
     if (isVoid) {
-      events.next(GameEvent.VoidGame.class, "the void game (6.3.3)");
+      events.next(GameEvent.VoidGame.class, "the void game (rule 6.3.3)");
     } else {
-      events.next(GameEvent.WallGame.class, "the wall game (6.3.3)");
+      events.next(GameEvent.WallGame.class, "the wall game (rule 6.3.3)");
     }
     end.noWin(isVoid ? "void" : "wall-game");
     return true;

@@ -28,15 +28,15 @@ final class ReplayTable {
           all.held(kind) == set.copies(kind),
           String.format(
               Locale.ROOT,
-              "the wall holds %d of %s, not %d (1.1)",
+              "the wall holds %d of %s, not %d (rule 1.1)",
               all.held(kind),
               Tile.symbol(kind),
               set.copies(kind)));
     }
     for (int die : game.dice()) {
-      require(die >= 1 && die <= 6, "a die shows 1 to 6 (1.2.2)");
+      require(die >= 1 && die <= 6, "a die shows 1 to 6 (rule 1.2.2)");
     }
-    require(game.dice().size() == 2, "two dice are rolled (1.2.2)");
+    require(game.dice().size() == 2, "two dice are rolled (rule 1.2.2)");
     require(game.header().players().size() == 4, "four players sit at the table");
     deal();
   }
@@ -67,13 +67,14 @@ final class ReplayTable {
     for (int tile : tiles) {
       require(
           racks.get(from).held(tile) > 0,
-          String.format(Locale.ROOT, "seat %d holds no %s (%s)", from, Tile.symbol(tile), rule));
+          String.format(
+              Locale.ROOT, "seat %d holds no %s (rule %s)", from, Tile.symbol(tile), rule));
       racks.get(from).remove(tile);
     }
   }
 
   void draw(int seat, int tile) {
-    require(left() > 0, "the wall is empty (7.2)");
+    require(left() > 0, "the wall is empty (rule 7.2)");
     require(
         wall.get(taken) == tile,
         String.format(
@@ -109,12 +110,12 @@ final class ReplayTable {
   }
 
   void redeem(int seat, int owner, int index, int tile) {
-    require(index < exposures.get(owner).size(), "there is no such exposure (4.4.1)");
+    require(index < exposures.get(owner).size(), "there is no such exposure (rule 4.4.1)");
     Exposure exposure = exposures.get(owner).get(index);
-    require(exposure.jokers() > 0, "the exposure " + exposure + " holds no joker (4.4.1)");
+    require(exposure.jokers() > 0, "the exposure " + exposure + " holds no joker (rule 4.4.1)");
     require(
         exposure.kind() == tile,
-        "the joker stands for " + Tile.symbol(exposure.kind()) + " (4.4.1)");
+        "the joker stands for " + Tile.symbol(exposure.kind()) + " (rule 4.4.1)");
     give(seat, List.of(tile), "4.4.1");
     racks.get(seat).add(Tile.JOKER);
     exposures.get(owner).set(index, exposure.redeemed());
@@ -149,7 +150,7 @@ final class ReplayTable {
       require(
           dead[seat] || tiles == expected,
           String.format(
-              Locale.ROOT, "seat %d has %d tiles, not %d (3.1.1)", seat, tiles, expected));
+              Locale.ROOT, "seat %d has %d tiles, not %d (rule 3.1.1)", seat, tiles, expected));
     }
   }
 }

@@ -108,7 +108,7 @@ final class ChoiceCheck {
 
   private static String further(MovePattern before, MovePattern move) {
     if (!(before instanceof MovePattern.Exchange) && !(before instanceof MovePattern.Claim)) {
-      return "nothing can follow here; only after an exchange or a claim the turn goes on";
+      return "nothing can follow here; the turn goes on only after an exchange or a claim";
     }
     return inTurn(move) ? null : "the turn goes on with \"exchange\", \"mahjong\" or \"discard\"";
   }
@@ -133,7 +133,10 @@ final class ChoiceCheck {
     int wanted = draft.moment instanceof Moment.CourtesyGive give ? give.number() : PASSED;
     if (tiles != wanted) {
       return String.format(
-          Locale.ROOT, "these are %d tiles; %d go over, blind ones among them", tiles, wanted);
+          Locale.ROOT,
+          "%s here; %d are passed, blind ones included",
+          tiles == 1 ? "1 tile" : tiles + " tiles",
+          wanted);
     }
     for (int kind : pass.own()) {
       long times = pass.own().stream().filter(other -> other == kind).count();

@@ -140,7 +140,7 @@ final class ChoiceReader {
 
   private List<Integer> someTiles() {
     if (!words.more()) {
-      words.fault("write at least one tile behind \"any\"");
+      words.fault("write at least one tile after \"any\"");
     }
     return kinds(words.tiles(THEN));
   }

@@ -122,7 +122,7 @@ final class SheetCheck {
     int exposed = draft.exposed(draft.seat);
     int held = draft.rack.total();
     if (held + exposed != whole) {
-      String open = exposed == 0 ? "" : String.format(Locale.ROOT, " and %d laid open", exposed);
+      String open = exposed == 0 ? "" : String.format(Locale.ROOT, " and %d exposed", exposed);
       faults.fault(
           draft.place("rack"),
           String.format(
@@ -151,7 +151,7 @@ final class SheetCheck {
     for (int seat = 0; seat < Seats.COUNT && !draft.moment.inPlay(); seat++) {
       if (!draft.exposures.get(seat).isEmpty()) {
         faults.fault(
-            draft.exposurePlaces.get(seat).get(0), "during the passes nothing is laid open yet");
+            draft.exposurePlaces.get(seat).get(0), "during the passes nothing is exposed yet");
       }
     }
     if (!draft.moment.inPlay() && !draft.discards.isEmpty()) {
@@ -183,14 +183,17 @@ final class SheetCheck {
         faults.fault(
             draft.place("unseen"),
             String.format(
-                Locale.ROOT, "%d tiles unseen; wall and other racks have %d", unseen, hidden));
+                Locale.ROOT,
+                "%d unseen tiles; the wall and the other racks have %d",
+                unseen,
+                hidden));
       }
     } else if (draft.discards.size() > SheetCounts.discards(draft, setup)) {
       faults.fault(
           draft.place("discards"),
           String.format(
               Locale.ROOT,
-              "%d discards; with %d tiles in the wall there are %d%s",
+              "%d discards; with %d tiles in the wall there can be only %d%s",
               draft.discards.size(),
               SheetCounts.wall(draft, setup),
               Math.max(0, SheetCounts.discards(draft, setup)),

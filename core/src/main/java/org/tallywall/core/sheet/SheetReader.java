@@ -61,7 +61,7 @@ final class SheetReader {
           line.name().place(),
           String.format(
               Locale.ROOT,
-              "\"%s\" stands in line %d already; write it once",
+              "\"%s\" is in line %d already; write it only once",
               name,
               first.place().line()));
       return;
@@ -108,7 +108,7 @@ final class SheetReader {
   private void exposed(WordReader words) {
     int seat = words.seat();
     if (!words.more()) {
-      words.fault("what is laid open is missing; write each group as a word, as in 333cJ");
+      words.fault("the exposures are missing; write each group as a word, as in 333cJ");
     }
     while (words.more()) {
       var place = words.place();

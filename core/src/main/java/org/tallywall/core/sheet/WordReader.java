@@ -76,7 +76,7 @@ final class WordReader {
       fault(
           String.format(
               Locale.ROOT,
-              "\"%s\" is too much here; write %s",
+              "\"%s\" is not expected here; write %s",
               Shown.word(SheetLine.text(rest())),
               what));
     }

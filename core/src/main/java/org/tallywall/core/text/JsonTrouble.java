@@ -60,7 +60,7 @@ final class JsonTrouble {
     if (token.find()) {
       return String.format(
           Locale.ROOT,
-          "\"%s\" is no value; write a text in double quotes, a number, true or false",
+          "\"%s\" is not a value; write a text in double quotes, a number, true or false",
           Shown.word(token.group(1)));
     }
     Matcher character = CHARACTER.matcher(message);
@@ -81,7 +81,7 @@ final class JsonTrouble {
     } else if (message.contains("expecting a colon")) {
       return "a colon is missing before \"" + found + "\"";
     } else if (message.contains("start property name")) {
-      return "a field's name in double quotes is expected, not \"" + found + "\"";
+      return "a field's name in double quotes belongs here, not \"" + found + "\"";
     } else if (message.contains("numeric value")) {
       return "a number is written wrongly before \"" + found + "\"; write it as in 25";
     }
@@ -92,9 +92,9 @@ final class JsonTrouble {
 
   private static String rare(String message) {
     if (message.startsWith("Illegal unquoted character")) {
-      return "a text holds a line end or a control character; close its quote in the same line";
+      return "a text goes on past the end of its line, or holds a control character; close its quote in the same line";
     } else if (message.contains("escape")) {
-      return "a backslash in a text begins no known sign; write two for a backslash";
+      return "the letter after a backslash in a text is not one that may follow it; for a backslash write two";
     } else if (message.contains("surrogate")) {
       return "a field's name holds half a character; take it out or write it whole";
     } else if (message.startsWith("Invalid numeric value")) {

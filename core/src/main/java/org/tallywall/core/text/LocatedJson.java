@@ -71,7 +71,7 @@ public final class LocatedJson {
       }
       Node node = value(first);
       if (parser.nextToken() != null) {
-        faults.fault(place(), "something follows after the end of the object; take it out");
+        faults.fault(place(), "something follows the end of the object; take it out");
         return null;
       }
       return node;
@@ -167,7 +167,7 @@ public final class LocatedJson {
       if (values.putIfAbsent(name, value) == null) {
         places.put(name, place);
       } else {
-        faults.fault(place, "the field \"" + Shown.word(name) + "\" stands twice; take one out");
+        faults.fault(place, "the field \"" + Shown.word(name) + "\" is there twice; take one out");
       }
     }
     return new Node.Fields(values, places);

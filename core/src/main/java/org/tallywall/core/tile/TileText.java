@@ -12,7 +12,7 @@ import org.tallywall.core.text.Shown;
  */
 public final class TileText {
   private static final String SYMBOLS =
-      "tiles are 1 to 9 with b, c or d behind (5b), N E W S, R G 0, F and J";
+      "tiles are 1 to 9 with b, c or d after them (5b), N E W S, R G 0, F and J";
 
   private static final String LETTERS = "123456789bcdNEWSRG0FJ";
 
@@ -167,7 +167,9 @@ public final class TileText {
         jokers++;
       } else if (kind >= 0 && tile != kind) {
         throw new NotationException(
-            word.position, word.text, "an exposure shows one kind; write another word for another");
+            word.position,
+            word.text,
+            "an exposure has one kind of tile; write the next exposure as a word of its own");
       } else if (jokers > 0) {
         throw new NotationException(
             word.position, word.text, "write the naturals first, then the jokers, as in 333cJ");
@@ -177,7 +179,7 @@ public final class TileText {
     }
     if (kind < 0) {
       throw new NotationException(
-          word.position, word.text, "an exposure holds at least one natural, as in 3cJJ");
+          word.position, word.text, "an exposure has at least one natural tile, as in 3cJJ");
     }
     if (kinds.size() < 3 || kinds.size() > 6) {
       throw new NotationException(
@@ -237,7 +239,7 @@ public final class TileText {
           throw new NotationException(
               word.position + at,
               word.text,
-              "no number stands before " + letter + "; write 5" + letter);
+              "there is no number before " + letter + "; write 5" + letter);
         }
         for (int number : numbers) {
           kinds.add(Tile.suited(suit, number));
@@ -275,6 +277,6 @@ public final class TileText {
 
   private static NotationException noSuit(Word word) {
     return new NotationException(
-        word.position, word.text, "the number has no suit; write b, c or d behind it, as in 5b");
+        word.position, word.text, "the number has no suit; write b, c or d after it, as in 5b");
   }
 }

@@ -55,8 +55,8 @@ class CardDifferenceTest {
             + " \"concealed\": true, \"jokers\": false, \"jokerless\": false }";
     assertThat(CardDifference.between(card(NORTH), card(changed)).get(0).what())
         .containsExactly(
-            "hands: 1 only in the first, as 1111b 2222c NNNN FF",
-            "hands: 2 only in the second, as 1111b 2222c EEEE FF",
+            "hands: 1 only in the first, for example 1111b 2222c NNNN FF",
+            "hands: 2 only in the second, for example 1111b 2222c EEEE FF",
             "value: 25 in the first, 30 in the second",
             "concealed: false in the first, true in the second",
             "jokers: true in the first, false in the second",

@@ -82,7 +82,7 @@ class CardLimitsTest {
     assertThat(CardFile.csv("c.csv", "Quay", "family,tiles,value\n" + rows).faults())
         .extracting(Fault::message)
         .containsExactly(
-            "a card has at most 1000 lines; this one and those behind it were not read");
+            "a card has at most 1000 lines; this one and those after it were not read");
   }
 
   @Test
@@ -101,7 +101,7 @@ class CardLimitsTest {
     assertThat(card.faults())
         .extracting(Fault::message)
         .containsExactly(
-            "a card has at most 1000 families; this one and those behind it were not read");
+            "a card has at most 1000 families; this one and those after it were not read");
   }
 
   @Test

@@ -66,7 +66,7 @@ class CardSentenceTest {
       })
   void hand_readBack_isASentence(String tiles, String slide, String sentence) {
     assertThat(CardSentence.of(CardTexts.line(tiles, slide)))
-        .isEqualTo(sentence + "; may be exposed; 25");
+        .isEqualTo(sentence + "; may be exposed; pays 25");
   }
 
   @Test
@@ -81,13 +81,13 @@ class CardSentenceTest {
             "a kong of flowers; a pung of number n in one suit; a pung of number m in a second"
                 + " suit; two singles each of 1 and soap in a third suit; n and m are 1 and 9,"
                 + " or 2 and 8; or all in one suit; concealed; no jokers anywhere; not doubled"
-                + " without jokers; 35");
+                + " without jokers; pays 35");
     assertThat(
             CardSentence.of(
                 CardTexts.line(
                     "\"tiles\": \"nnx 11b 22b 33b 44b 55b 66b\", \"where\": \"n: 3 6 9\","
                         + " \"jokerless\": true, \"value\": 50")))
-        .endsWith("; n is 3, 6 or 9; may be exposed; doubled without jokers; 50");
+        .endsWith("; n is 3, 6 or 9; may be exposed; doubled without jokers; pays 50");
   }
 
   @Test
@@ -99,7 +99,7 @@ class CardSentenceTest {
         .isEqualTo(
             "either a pair of flowers; a kong of 1s in bams; a kong of 2s in craks; a kong of north;"
                 + " or a pair of flowers; a kong of 1s in bams; a kong of 2s in craks; a kong of"
-                + " south; may be exposed; 30");
+                + " south; may be exposed; pays 30");
   }
 
   /** The example beside the sentence has the order of the paper, too. */

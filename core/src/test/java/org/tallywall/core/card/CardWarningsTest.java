@@ -30,7 +30,7 @@ class CardWarningsTest {
                 "{ \"tiles\": \"FF 1111b 2222c SSSS\", \"value\": 30 }"))
         .isEqualTo(
             "f:3:1 (L2): shares a hand with L1: 1111b 2222c SSSS FF\n"
-                + "f:3:1 (L2): has no hand of its own: each of its hands stands in another line too");
+                + "f:3:1 (L2): has no hand of its own: each of its hands is in another line too");
   }
 
   @Test

@@ -30,16 +30,16 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'FF 1111X 2222c NNNN', 'value': 25 } # 20 # there is no \"X\" on a card; write x",
         "{ 'tiles': 'FF 1111b 2222c \u201DNNN', 'value': 25 } # 28 # there is no \"\u201D\" on a card; take the curly quote out",
         "{ 'tiles': 'FF 1111D 2222c NNNN', 'value': 25 } # 20 # a number or D has no suit; for dots write a small d, as in 55d",
-        "{ 'tiles': 'FF 1111b 2222 NNNN', 'value': 25 } # 25 # a number or D has no suit; write b, c, d or x, y, z behind it",
+        "{ 'tiles': 'FF 1111b 2222 NNNN', 'value': 25 } # 25 # a number or D has no suit; write b, c, d or x, y, z after it",
         "{ 'tiles': 'FF 1111b DDD NNNNN', 'value': 25 } # 24 # a number or D has no suit",
         "{ 'tiles': 'FF 11N 2222c NNNN', 'value': 25 } # 18 # a number or D has no suit before N",
-        "{ 'tiles': 'FF x 2222c NNNN', 'value': 25 } # 16 # no number stands before the suit x; write 5x",
-        "{ 'tiles': 'FF 111Jb 2222c NNNN', 'value': 25 } # 19 # a line prints no jokers",
+        "{ 'tiles': 'FF x 2222c NNNN', 'value': 25 } # 16 # there is no number before the suit x; write 5x",
+        "{ 'tiles': 'FF 111Jb 2222c NNNN', 'value': 25 } # 19 # a card prints no jokers",
         // brackets
-        "{ 'tiles': 'FF 1111b 2222c (NNNN|SSSS', 'value': 25 } # 28 # the bracket is not closed; write ) behind its parts",
+        "{ 'tiles': 'FF 1111b 2222c (NNNN|SSSS', 'value': 25 } # 28 # the bracket is not closed; write ) after its parts",
         "{ 'tiles': 'FF 1111b 2222c (NNNN|)', 'value': 25 } # 33 # a part of the bracket is empty",
-        "{ 'tiles': 'FF 1111b 2222c (NN(NN|SS))', 'value': 25 } # 28 # brackets do not stand inside brackets",
-        "{ 'tiles': 'FF 1111b 2222c(NNNN|SSSS)', 'value': 25 } # 27 # a bracket holds whole words; put a space before and behind it",
+        "{ 'tiles': 'FF 1111b 2222c (NN(NN|SS))', 'value': 25 } # 28 # brackets cannot be inside brackets",
+        "{ 'tiles': 'FF 1111b 2222c(NNNN|SSSS)', 'value': 25 } # 27 # a bracket holds whole words; put a space before and after it",
         "{ 'tiles': 'FF 1111b 2222c NNNN|SSSS', 'value': 25 } # 32 # one of several is written in brackets",
         "{ 'tiles': 'FF 1111b 2222c NNNN)', 'value': 25 } # 32 # one of several is written in brackets",
         // slide
@@ -48,8 +48,8 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': 'all', 'value': 25 } # 45 # slide \"all\" is unknown; write one of none, any, by-two",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'slide': true, 'value': 25 } # 44 # \"slide\" is a text in double quotes, not true or false",
         // suits
-        "{ 'tiles': 'FF 11x 22y 33z 44b 5555c', 'value': 25 } # 13 # suit letters: 3 (x y z), suits left for them: 1; letters stand for different suits",
-        "{ 'tiles': '11b 22c 33d 4x 55b 66b 777b', 'value': 25 } # 13 # suit letters: 1 (x), suits left for them: 0",
+        "{ 'tiles': 'FF 11x 22y 33z 44b 5555c', 'value': 25 } # 13 # the letters x y z stand for suits of their own, but only one suit is left for them",
+        "{ 'tiles': '11b 22c 33d 4x 55b 66b 777b', 'value': 25 } # 13 # the letter x stands for a suit of its own, but no suit is left for it",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'suits': 'one', 'value': 25 } # 45 # suits \"one\" is unknown; write one of as written, or one; did you mean \"or one\"?",
         // where
         "{ 'tiles': 'FF nnnnx mmmmy NNNN', 'where': 'nk: 19', 'value': 25 } # 45 # where names the letter k, which the hand does not have",
@@ -64,9 +64,9 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'FF nnnnx mmmmy NNNN', 'where': 'nm:', 'value': 25 } # 48 # \"nm\" needs 2 figures in each choice, not 0",
         // hands that nobody can make
         "{ 'tiles': 'NN NN N 111b 2222c DD', 'value': 25 } # 33 # a number or D has no suit",
-        "{ 'tiles': 'NN NN N 111b 2222c RR', 'value': 25 } # 13 # no hand of this line can be made: 2222c 111b NN NN RR N needs 5 of N in singles and pairs, there are 4",
-        "{ 'tiles': '11111b 111b 111111b', 'value': 25 } # 13 # no hand of this line can be made: jokers needed for 111111b 11111b 111b: 10, there are 8",
-        "{ 'tiles': 'FF 11111b 222c NNNN', 'jokers': false, 'value': 25 } # 13 # jokers needed for 11111b NNNN 222c FF: 1, but the line forbids them",
+        "{ 'tiles': 'NN NN N 111b 2222c RR', 'value': 25 } # 13 # no hand of this line can be made: 2222c 111b NN NN RR N needs 5 of N in singles and pairs, and there are only 4",
+        "{ 'tiles': '11111b 111b 111111b', 'value': 25 } # 13 # no hand of this line can be made: 111111b 11111b 111b needs 10 jokers, and there are only 8",
+        "{ 'tiles': 'FF 11111b 222c NNNN', 'jokers': false, 'value': 25 } # 13 # 11111b NNNN 222c FF needs a joker, but the line forbids jokers",
         // value
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 0 } # 44 # \"value\" is a whole number from 1 to 1000000, not 0",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': -25 } # 44 # \"value\" is a whole number from 1 to 1000000, not -25",
@@ -85,7 +85,7 @@ class JsonCardFaultsTest {
         "{ 'tiles': [], 'value': 25 } # 12 # the line has no tiles; write one hand of 14 tiles",
         "{ 'value': 25 } # 1 # the field \"tiles\" is missing; write its tiles",
         "[ 'FF 1111b 2222c NNNN', 25 ] # 1 # a line is an object in braces, not a list in square brackets",
-        "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'value': 30 } # 48 # the field \"value\" stands twice; take one out",
+        "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'value': 30 } # 48 # the field \"value\" is there twice; take one out",
       })
   void line_withAFault_namesPlaceIdAndRemedy(String line, int column, String message) {
     CardReading reading = CardTexts.read(line.replace('\'', '"'));
@@ -95,7 +95,7 @@ class JsonCardFaultsTest {
     assertThat(fault.line()).isEqualTo(2);
     assertThat(fault.column()).isEqualTo(column);
     assertThat(fault.message()).contains(message);
-    if (!message.contains("stands twice")) {
+    if (!message.contains("is there twice")) {
       assertThat(fault.id()).isEqualTo("L1");
     }
   }
@@ -117,7 +117,7 @@ class JsonCardFaultsTest {
         "{ 'card': 'x', 'families': [ { 'family': '', 'lines': [] } ] } # 42 # the family's name is empty",
         "{ 'card': 'x', 'families': [ { 'family': 'A' } ] } # 30 # the field \"lines\" is missing; write the list of its lines",
         "{ 'card': 'x', 'families': [ { 'family': 'A', 'lines': [], 'note': 1 } ] } # 60 # unknown field \"note\" in a family (known: family, lines)",
-        "{ 'card': 'x', 'families': [ { 'family': 'A', 'lines': [] }, { 'family': 'A', 'lines': [] } ] } # 74 # the family \"A\" stands twice; put its lines together",
+        "{ 'card': 'x', 'families': [ { 'family': 'A', 'lines': [] }, { 'family': 'A', 'lines': [] } ] } # 74 # the family \"A\" is there twice; put its lines together",
         "[] # 1 # a card is an object in braces, not a list in square brackets",
       })
   void card_withAFault_namesPlaceAndRemedy(String text, int column, String message) {
@@ -136,7 +136,7 @@ class JsonCardFaultsTest {
             "{ \"id\": \"A\", \"tiles\": \"FF 1111b 2222c NNNN\", \"value\": 25 }",
             "{ \"id\": \"A\", \"tiles\": \"FF 1111b 2222c SSSS\", \"value\": 25 }");
     assertThat(CardTexts.text(reading.faults()))
-        .isEqualTo("f:3:9 (A): the id \"A\" stands already in line 2; write another");
+        .isEqualTo("f:3:9 (A): the id \"A\" is used in line 2 already; write another");
   }
 
   @Test

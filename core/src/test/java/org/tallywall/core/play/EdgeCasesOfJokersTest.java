@@ -60,7 +60,7 @@ class EdgeCasesOfJokersTest {
     assertThat(game.course().get(3)).startsWith("2 draws");
     Breach early = game.breachOf(3, new GameEvent.Exchange(2, 1, 0, tile("7d")));
     assertThat(early.event()).isEqualTo(3);
-    assertThat(early.message()).startsWith("here comes a draw (3.2)");
+    assertThat(early.message()).startsWith("here comes a draw (rule 3.2)");
   }
 
   @Test
@@ -165,7 +165,7 @@ class EdgeCasesOfJokersTest {
     assertThat(game.seats)
         .allMatch(player -> player == game.seat(1) || !player.asked.contains("claim 7d"));
     assertThat(game.breachOf(5, new GameEvent.Exchange(3, 1, 0, tile("7d"))).message())
-        .startsWith("here comes a draw (3.2)");
+        .startsWith("here comes a draw (rule 3.2)");
   }
 
   @Test
@@ -201,7 +201,7 @@ class EdgeCasesOfJokersTest {
     game.run();
     assertThat(choices.get(1)).allMatch(choice -> choice instanceof TurnChoice.Discard);
     GameEvent claim = new GameEvent.Claim(2, 1, tile("4c"), tile("4c"), 4, 1, NOBODY);
-    assertThat(game.breachOf(5, claim).message()).startsWith("here comes a discard (3.2)");
+    assertThat(game.breachOf(5, claim).message()).startsWith("here comes a discard (rule 3.2)");
   }
 
   @Test
@@ -210,7 +210,7 @@ class EdgeCasesOfJokersTest {
     wrong.seat(0).turn(MAHJONG);
     assertThatThrownBy(wrong::run)
         .isInstanceOf(IllegalMoveException.class)
-        .hasMessageContaining("no hand of the card");
+        .hasMessageContaining("not a hand of the card");
     StackedGame right = StackedGame.play().rack(0, "FF 7d 7b GG JJJJJJJJ");
     right.seat(0).turn(MAHJONG);
     assertThat(right.run().points()).containsExactly(180, -60, -60, -60);
@@ -232,7 +232,7 @@ class EdgeCasesOfJokersTest {
     assertThat(good.hands().line(good.run().win().line()).id()).isEqualTo("T7");
     StackedGame bad = StackedGame.play().rack(0, "FFFFF 3c JJJJJ 000");
     bad.seat(0).turn(MAHJONG);
-    assertThatThrownBy(bad::run).hasMessageContaining("no hand of the card");
+    assertThatThrownBy(bad::run).hasMessageContaining("not a hand of the card");
     HandMeter meter = new HandMeter();
     meter.hold(TileText.rack("FFFFF 3333c J 000"));
     assertThat(meter.away(good.hands().closed(), 6)).as("T7 with one joker").isEqualTo(1);

@@ -116,7 +116,7 @@ class EdgeCasesOfThePassesTest {
     game.seat(2).pass(step, "NN");
     assertThatThrownBy(game::run)
         .isInstanceOf(IllegalMoveException.class)
-        .hasMessageContaining("at most 0 tiles may be blind (2.3.1)");
+        .hasMessageContaining("at most 0 tiles may be blind (rule 2.3.1)");
   }
 
   @Test

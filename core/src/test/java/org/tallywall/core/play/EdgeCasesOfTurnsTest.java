@@ -142,7 +142,7 @@ class EdgeCasesOfTurnsTest {
     game.run();
     assertThat(game.seat(2).asked).doesNotContain("claim 9d");
     assertThat(game.breachOf(1, new GameEvent.Mahjong(2, "discard", 0, NOBODY)).message())
-        .contains("no hand of the card");
+        .contains("not a hand of the card");
     StackedGame last = StackedGame.play().rack(0, "9d").rack(2, "NEWS 2222c 9d 6666b");
     last.seat(0).discard("9d");
     last.seat(2).claim("9d", MAHJONG);
@@ -364,7 +364,7 @@ class EdgeCasesOfTurnsTest {
     game.run();
     assertThat(choices).isNotEmpty().allMatch(choice -> choice instanceof TurnChoice.Discard);
     GameEvent expose = new GameEvent.Claim(1, 1, tile("4c"), tile("4c"), 4, 0, NOBODY);
-    assertThat(game.breachOf(2, expose).message()).startsWith("here comes a discard (3.2)");
+    assertThat(game.breachOf(2, expose).message()).startsWith("here comes a discard (rule 3.2)");
   }
 
   @Test

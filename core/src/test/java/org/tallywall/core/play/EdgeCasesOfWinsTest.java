@@ -31,7 +31,7 @@ class EdgeCasesOfWinsTest {
     game.seat(1).claim("4c", ClaimChoice.expose(3, 0)).turn(MAHJONG);
     assertThatThrownBy(game::run)
         .isInstanceOf(IllegalMoveException.class)
-        .hasMessageContaining("no hand of the card");
+        .hasMessageContaining("not a hand of the card");
     StackedGame kong = StackedGame.play().rack(0, "4c").rack(1, "444c 111b NNNN RRR");
     kong.seat(0).discard("4c");
     kong.seat(1).claim("4c", ClaimChoice.mahjong());

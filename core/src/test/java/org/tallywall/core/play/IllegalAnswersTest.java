@@ -27,14 +27,14 @@ class IllegalAnswersTest {
   void discardOfNoTile_isRefused(int tile) {
     StackedGame game = StackedGame.play();
     game.seat(0).turn(new TurnChoice.Discard(tile));
-    refused(game, 0, "the rack holds no tile number " + tile + " to discard (3.2)");
+    refused(game, 0, "the rack holds no tile number " + tile + " to discard (rule 3.2)");
   }
 
   @Test
   void discardOfATileNotHeld_isRefused() {
     StackedGame game = StackedGame.play().rack(1, "W");
     game.seat(0).discard("W");
-    refused(game, 0, "the rack holds no W to discard (3.2)");
+    refused(game, 0, "the rack holds no W to discard (rule 3.2)");
   }
 
   @ParameterizedTest
@@ -49,7 +49,7 @@ class IllegalAnswersTest {
   void mahjongWithoutAHand_isRefused() {
     StackedGame game = StackedGame.play();
     game.seat(0).turn(TurnChoice.mahjong());
-    refused(game, 0, "the 14 tiles are no hand of the card");
+    refused(game, 0, "the 14 tiles are not a hand of the card");
   }
 
   @ParameterizedTest
@@ -74,7 +74,7 @@ class IllegalAnswersTest {
     StackedGame game = StackedGame.play().rack(0, "4c").rack(2, "444c");
     game.seat(0).discard("4c");
     game.seat(2).claim("4c", ClaimChoice.mahjong());
-    refused(game, 2, "the 14 tiles are no hand of the card");
+    refused(game, 2, "the 14 tiles are not a hand of the card");
   }
 
   @Test

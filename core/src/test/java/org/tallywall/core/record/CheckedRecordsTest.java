@@ -70,7 +70,7 @@ class CheckedRecordsTest {
   void game_ofAnotherSeedOrDeal_isRefusedWithItsLine() {
     assertThat(refused(GAME, withHeader(GAME, Records.SEED + 1, 5)))
         .startsWith(
-            folder.resolve("games.jsonl") + " game line 2: game 5 (deal 5) is not by the rules:")
+            folder.resolve("games.jsonl") + " game line 2: game 5 (deal 5) breaks the rules:")
         .contains("with seed 40405, deal 5, tile 1 of the wall is");
     assertThat(refused(withHeader(GAME, Records.SEED, 6)))
         .contains("with seed 40404, deal 6, tile");
@@ -112,7 +112,7 @@ class CheckedRecordsTest {
   void game_againstTheRules_isRefusedWithTheEvent() {
     int draw = Records.index(GAME, GameEvent.Draw.class, any -> true);
     assertThat(refused(Records.without(GAME, draw)))
-        .contains(", event " + draw + " is not by the rules: ");
+        .contains(", event " + draw + " breaks the rules: ");
   }
 
   /** A wall set up by hand breaks no rule, but no seed gives it. */

@@ -55,8 +55,8 @@ class PlantedAtStackedTablesTest {
 
   @Test
   void exchangesAgainstTheTablesSwitches_areFound() {
-    barred("joker.exchange", "OFF", "joker.exchange (4.4.3)");
-    barred("joker.exchange", "OWN_ONLY", "joker.exchange (4.4.3)");
+    barred("joker.exchange", "OFF", "joker.exchange (rule 4.4.3)");
+    barred("joker.exchange", "OWN_ONLY", "joker.exchange (rule 4.4.3)");
   }
 
   private static void barred(String key, Object value, String message) {
@@ -98,7 +98,7 @@ class PlantedAtStackedTablesTest {
     game.seat(1).claim("7d", ClaimChoice.expose(4, 2)).turn(TurnChoice.exchange(1, 0));
     game.run();
     found(withRule(game, "joker.exchangeAfterClaim", false), 2, "joker.exchangeAfterClaim");
-    found(withRule(game, "joker.exchange", "OTHERS_ONLY"), 2, "joker.exchange (4.4.3)");
+    found(withRule(game, "joker.exchange", "OTHERS_ONLY"), 2, "joker.exchange (rule 4.4.3)");
   }
 
   @Test
@@ -228,7 +228,7 @@ class PlantedAtStackedTablesTest {
     game.seat(0).discard("2b");
     game.seat(1).claim("2b", ClaimChoice.expose(3, 0));
     game.run();
-    found(withRule(game, "dead.calls", "AUTO"), 3, "here comes a dead hand (6.5)");
+    found(withRule(game, "dead.calls", "AUTO"), 3, "here comes a dead hand (rule 6.5)");
   }
 
   @Test

@@ -96,7 +96,7 @@ class PlantedInEndsTest {
   void otherEndThanTheEvent_isFound() {
     ended(
         end -> new GameRecord.End("wall-game", null, List.of(0, 0, 0, 0), end.wall()),
-        "the end names no win");
+        "the end does not say who won");
     ended(
         end -> {
           GameRecord.Win old = end.win();
@@ -137,7 +137,7 @@ class PlantedInEndsTest {
     found(game.breachOf(2, new Mahjong(1, "exchange", -1, NOBODY)), 2, "completed by draw");
     found(game.breachOf(2, new Mahjong(1, "discard", 0, NOBODY)), 2, "completed by draw");
     found(game.breachOf(2, new Mahjong(1, "luck", -1, NOBODY)), 2, "completed by draw");
-    found(game.breachOf(2, new Mahjong(1, "draw", 0, NOBODY)), 2, "from (3.5.7)");
+    found(game.breachOf(2, new Mahjong(1, "draw", 0, NOBODY)), 2, "from (rule 3.5.7)");
   }
 
   @Test
@@ -171,7 +171,7 @@ class PlantedInEndsTest {
                 new GameRecord.Win(1, "exchange", -1, "T1", end.end().win().hand(), 25, false),
                 end.end().points(),
                 98));
-    found(game, planted, 2, "the 14 tiles are no hand of the card");
+    found(game, planted, 2, "the 14 tiles are not a hand of the card");
   }
 
   @Test
@@ -182,7 +182,7 @@ class PlantedInEndsTest {
     found(
         game.breachOf(1, new Mahjong(1, "discard", 0, NOBODY)),
         1,
-        "the 14 tiles are no hand of the card");
+        "the 14 tiles are not a hand of the card");
   }
 
   /** East throws the red that West waits for. */

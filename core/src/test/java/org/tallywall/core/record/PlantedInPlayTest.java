@@ -132,7 +132,7 @@ class PlantedInPlayTest {
   @Test
   void discardWithoutEnd_isFound() {
     int last = GAME.events().size() - 1;
-    found(Records.without(GAME, last), last, "here comes the wall game (7.2), not the end");
+    found(Records.without(GAME, last), last, "here comes the wall game (rule 7.2), not the end");
   }
 
   @Test
@@ -164,7 +164,7 @@ class PlantedInPlayTest {
               events.add(new GameEvent.WallGame());
               return events;
             });
-    found(early, at, "here comes a draw (3.2), not the event wallgame");
+    found(early, at, "here comes a draw (rule 3.2), not the event wallgame");
   }
 
   @Test

@@ -30,11 +30,11 @@ class SheetFaultsTest {
     Sheets.assertFaulty(Sheets.turnWith("rack", "rack 222b 66c 888c 66d FF S"))
         .hasMessage("harbour.txt:4:1: 13 tiles on the rack; at this moment seat 0 holds 14 in all");
     Sheets.assertFaulty(Sheets.turnWith("exposed", "exposed 0 NNNJ"))
-        .hasMessageContaining("harbour.txt:4:1: 14 tiles on the rack and 4 laid open; at this");
+        .hasMessageContaining("harbour.txt:4:1: 14 tiles on the rack and 4 exposed; at this");
     Sheets.assertFaulty(Sheets.turnWith("discards", "discards 1b 2c 3d 4d 5d"))
         .hasMessage("harbour.txt:5:1: 5 discards; with 95 tiles in the wall there are 4");
     Sheets.assertFaulty(Sheets.turnWith("discards", "unseen 1b 2c"))
-        .hasMessage("harbour.txt:5:1: 2 tiles unseen; wall and other racks have 130");
+        .hasMessage("harbour.txt:5:1: 2 unseen tiles; the wall and the other racks have 130");
   }
 
   @ParameterizedTest
@@ -43,7 +43,7 @@ class SheetFaultsTest {
       textBlock =
           """
           seat     | seat 4                   | 1:6: there is no seat "4"; write 0 (East), 1
-          seat     | seat 1 2                 | 1:8: "2" is too much here; write one seat
+          seat     | seat 1 2                 | 1:8: "2" is not expected here; write one seat
           seat     | sete 0                   | 1:1: the line "sete" is unknown; did you mean "seat"
           moment   | moment tern              | 2:8: the moment "tern" is unknown; did you mean "turn"
           moment   | moment pass right        | 2:13: the pass "right" is unknown; did you mean "right-1"
@@ -52,7 +52,7 @@ class SheetFaultsTest {
           moment   | moment pass first up     | 2:13: the pass "up-1" is unknown
           moment   | moment turn draw 7d      | 2:13: write "turn" alone, or "turn drew" and the tile
           moment   | moment turn drew 7d      | 2:1: the tile drawn, 7d, belongs on the rack too
-          moment   | moment turn drew 7       | 2:18: "7": the number has no suit; write b, c or d behind it, as in 5b
+          moment   | moment turn drew 7       | 2:18: "7": the number has no suit; write b, c or d after it, as in 5b
           moment   | moment courtesy give 4   | 2:22: how many go across is a number from 1 to 3, not "4"
           moment   | moment courtesy          | 2:8: the moment of the courtesy pass is missing; write one of ask, give
           moment   | moment offer 4d          | 2:14: write who threw it, as in "offer 4d from 0"
@@ -62,7 +62,7 @@ class SheetFaultsTest {
           rack     | rack 222b 66             | 4:11: "66": the number has no suit
           discards | discards in order 9d     | 5:19: "9d": write who threw it, a colon and the tile, as in 0:9d
           discards | discards in 0:9d         | 5:13: write "discards in order"
-          exposed  | exposed 2                | 6:9: what is laid open is missing
+          exposed  | exposed 2                | 6:9: the exposures are missing
           exposed  | exposed 2 NN             | 6:11: "NN": an exposure has 3 to 6 tiles, not 2
           exposed  | exposed NNNJ             | 6:9: there is no seat "NNNJ"
           exposed  | blind 2 left-1 5         | 6:16: how many went on blind is a number from 0 to 3
@@ -70,7 +70,7 @@ class SheetFaultsTest {
           exposed  | plays 1                  | 6:7: the player is missing; write its name
           exposed  | expect discard 3b        | 6:1: "discard 3b": the rack holds none of 3b
           exposed  | expect discrad E         | 6:8: the choice "discrad" is unknown; did you mean "discard"
-          exposed  | expect discard E S       | 6:18: "S" is too much here; write "then" before a further move
+          exposed  | expect discard E S       | 6:18: "S" is not expected here; write "then" before a further move
           exposed  | expect stop              | 6:1: "stop": a turn is answered by "exchange", "mahjong" or "discard"
           exposed  | expect go                | 6:8: write "go on"
           exposed  | expect claim 7           | 6:14: the size of the exposure is a number from 3 to 6, not "7"
@@ -78,8 +78,8 @@ class SheetFaultsTest {
           exposed  | expect exchange N        | 6:1: "exchange N": the rack holds no N
           exposed  | expect exchange E seat 2 | 6:1: "exchange E seat 2": no joker stands for E in that seat's exposures
           exposed  | expect discard E then mahjong | 6:1: "discard E then mahjong": nothing can follow here
-          exposed  | never discard any        | 6:15: write at least one tile behind "any"
-          exposed  | wall 95                  | 6:1: "wall" stands in line 3 already; write it once
+          exposed  | never discard any        | 6:15: write at least one tile after "any"
+          exposed  | wall 95                  | 6:1: "wall" is in line 3 already; write it only once
           """)
   void fault_ofOneLine_isNamedWithItsPlace(String line, String instead, String message) {
     Sheets.assertFaulty(Sheets.turnWith(line, instead))
@@ -92,7 +92,7 @@ class SheetFaultsTest {
       textBlock =
           """
           moment pass right-1    | expect pass 2b E S      | ok
-          moment pass right-1    | expect pass 2b E        | these are 2 tiles; 3 go over
+          moment pass right-1    | expect pass 2b E        | 2 tiles here; 3 are passed
           moment pass left-1     | expect pass 2b E blind 1| ok
           moment pass right-1    | expect pass E E S       | the rack holds 1 of E
           moment pass right-1    | expect pass 2b E blind 1| at most 0 may go on blind here
@@ -100,7 +100,7 @@ class SheetFaultsTest {
           moment pass right-1    | expect pass with 2b     | write "pass with any" and the tiles
           moment pass right-1    | expect discard 2b       | a pass is answered by "pass" and tiles
           moment courtesy give 2 | expect pass E S         | ok
-          moment courtesy give 2 | expect pass E           | these are 1 tiles; 2 go over
+          moment courtesy give 2 | expect pass E           | 1 tile here; 2 are passed
           moment courtesy ask    | expect courtesy 2       | ok
           moment courtesy ask    | expect nothing          | the question is answered by "courtesy" and a number
           moment stop            | expect go on            | ok
@@ -152,7 +152,7 @@ class SheetFaultsTest {
     String passes = "seat 1\nmoment pass right-1\nrack 222b 66c 888c 66d FF E\n";
 
     Sheets.assertFaulty(passes + "exposed 2 NNNJ")
-        .hasMessageContaining("during the passes nothing is laid open yet");
+        .hasMessageContaining("during the passes nothing is exposed yet");
     Sheets.assertFaulty(passes + "discards N")
         .hasMessageContaining("during the passes nothing is discarded yet");
   }

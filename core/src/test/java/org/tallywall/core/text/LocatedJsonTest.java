@@ -47,8 +47,8 @@ class LocatedJsonTest {
     assertThat(node).isNotNull();
     assertThat(faults.faults())
         .containsExactly(
-            new Fault(2, 2, "", "the field \"a\" stands twice; take one out"),
-            new Fault(2, 18, "", "the field \"b\" stands twice; take one out"));
+            new Fault(2, 2, "", "the field \"a\" is there twice; take one out"),
+            new Fault(2, 18, "", "the field \"b\" is there twice; take one out"));
   }
 
   static Stream<Arguments> broken() {
@@ -65,19 +65,19 @@ class LocatedJsonTest {
         Arguments.of("[true null]", 1, 6, "a comma is missing here"),
         Arguments.of("{\"a\": [1}", 1, 9, "] is expected here, not }"),
         Arguments.of("{\"a\" 1}", 1, 6, "a colon is missing before \"1\""),
-        Arguments.of("{a: 1}", 1, 2, "a field's name in double quotes is expected, not \"a\""),
+        Arguments.of("{a: 1}", 1, 2, "a field's name in double quotes belongs here, not \"a\""),
         Arguments.of("{\"a\": 'b'}", 1, 7, "\"'\" is not expected here"),
         Arguments.of("{\"a\": “b”}", 1, 7, "\"“\" is a curly quote; turn smart quotes off"),
         Arguments.of("{”a”: 1}", 1, 2, "\"”\" is a curly quote; turn smart quotes off"),
         Arguments.of("{\"a\": \"b”\n}", 1, 10, "a curly quote in this line: turn smart quotes off"),
         Arguments.of("{\"a\": \"b”}", 1, 11, "a curly quote in this line: turn smart quotes off"),
-        Arguments.of("{\"a\": yes}", 1, 7, "\"yes\" is no value; write a text in double quotes"),
-        Arguments.of("{\"a\": FALSE}", 1, 7, "\"FALSE\" is no value"),
+        Arguments.of("{\"a\": yes}", 1, 7, "\"yes\" is not a value; write a text in double quotes"),
+        Arguments.of("{\"a\": FALSE}", 1, 7, "\"FALSE\" is not a value"),
         Arguments.of("{\"a\": 05}", 1, 8, "a number is written wrongly"),
         Arguments.of("{\"a\": 5e}", 1, 8, "a number is written wrongly"),
-        Arguments.of("{\"a\": \"b\nc\"}", 1, 9, "a text holds a line end or a control character"),
-        Arguments.of("{\"a\": \"\\q\"}", 1, 9, "a backslash in a text begins no known sign"),
-        Arguments.of("{} {}", 1, 4, "something follows after the end of the object; take it out"),
+        Arguments.of("{\"a\": \"b\nc\"}", 1, 9, "a text goes on past the end of its line"),
+        Arguments.of("{\"a\": \"\\q\"}", 1, 9, "the letter after a backslash in a text is not one"),
+        Arguments.of("{} {}", 1, 4, "something follows the end of the object; take it out"),
         Arguments.of("\u0000", 1, 1, "the text is garbled here"),
         Arguments.of("[".repeat(2_000), 1, 102, "it is nested too deeply; this program reads 100 "),
         Arguments.of(

@@ -117,7 +117,7 @@ class FaultsTest {
                     OnExisting.FAIL))
         .isInstanceOf(FailedException.class)
         .hasMessageContaining("the player \"clumsy\" at seat 2 answered illegally in deal 0")
-        .hasMessageContaining("to discard (3.2)")
+        .hasMessageContaining("to discard (rule 3.2)")
         .hasMessageContaining("--deal 0");
   }
 
