@@ -32,7 +32,7 @@ class SheetFaultsTest {
     Sheets.assertFaulty(Sheets.turnWith("exposed", "exposed 0 NNNJ"))
         .hasMessageContaining("harbour.txt:4:1: 14 tiles on the rack and 4 exposed; at this");
     Sheets.assertFaulty(Sheets.turnWith("discards", "discards 1b 2c 3d 4d 5d"))
-        .hasMessage("harbour.txt:5:1: 5 discards; with 95 tiles in the wall there are 4");
+        .hasMessage("harbour.txt:5:1: 5 discards; with 95 tiles in the wall there can be only 4");
     Sheets.assertFaulty(Sheets.turnWith("discards", "unseen 1b 2c"))
         .hasMessage("harbour.txt:5:1: 2 unseen tiles; the wall and the other racks have 130");
   }
