@@ -300,7 +300,7 @@ class PlantedAtStackedTablesTest {
     game.seat(1).discard("4c");
     game.run();
     Losers both = new Losers(List.of(0), List.of(0));
-    found(game.breachOf(3, new Claim(2, 1, tile("4c"), tile("4c"), 4, 2, both)), 3, "besides");
+    found(game.breachOf(3, new Claim(2, 1, tile("4c"), tile("4c"), 4, 2, both)), 3, "as well");
   }
 
   @Test
