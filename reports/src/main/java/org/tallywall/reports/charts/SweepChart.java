@@ -56,7 +56,7 @@ final class SweepChart {
                     + ": too few deals came out differently to say.")
         .forEach(sentences::add);
     List<String> notes = new ArrayList<>();
-    notes.add("The setting is " + setting + ".");
+    notes.add("In study files the setting is called " + setting + ".");
     notes.addAll(Room.below(results, there.size()));
     Caption caption =
         Captions.of(results, "setting", title(results, rows), String.join(" ", sentences), notes);

@@ -160,7 +160,7 @@ final class MapDrawing {
   }
 
   /** The range of a square in one line, or in two where one is too long, or in none. */
-  private static List<String> range(Square square, double width) {
+  private List<String> range(Square square, double width) {
     String range = square.estimate().map(e -> e.rangeText(Sign.PLUS_AND_MINUS)).orElse("");
     if (fits(range, width)) {
       return List.of(range);
@@ -174,8 +174,9 @@ final class MapDrawing {
         .orElse(List.of());
   }
 
-  private static boolean fits(String text, double width) {
-    return TextWidth.of(text, Face.SMALL) + 2 * PLAQUE <= width;
+  private boolean fits(String text, double width) {
+    double around = sheet.isNarrow() ? PLAQUE / 2 : 2 * PLAQUE;
+    return TextWidth.of(text, Face.SMALL) + around <= width;
   }
 
   /** The difference and its range below. */
