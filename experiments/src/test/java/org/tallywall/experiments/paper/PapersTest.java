@@ -119,9 +119,9 @@ class PapersTest {
         .contains("of 100 that aimed at it 25 won with it, 50 with any line")
         .contains("of 100 that aimed at it 3.4 won with it, 10 with any line");
     String page = Files.readString(folder.resolve("report.html"));
-    assertThat(page.indexOf("aimed at it and won with it"))
+    assertThat(page.indexOf("won with it, of 100 aiming at it"))
         .isPositive()
-        .isLessThan(page.indexOf("aimed at it and won with any line"));
+        .isLessThan(page.indexOf("won with any line, of 100 aiming at it"));
     assertThat(row(page, "25.0 (20.0 to 30.0)")).contains(">50 (40 to 60)<");
     assertThat(page).contains("Good racks lead to good lines");
     assertThat(row(page, "20.0 (13.3 to 28.9)")).contains(">25.0<", ">50 (-200 to 300)<");

@@ -32,9 +32,6 @@ final class AimChart {
   /** The rows that fill a slide. */
   private static final int ROWS = 12;
 
-  private static final String OF_THOSE =
-      "The columns are of 100 players that aimed at it after the passes.";
-
   private static final double FEW = 9.95;
 
   private final Results results;
@@ -78,8 +75,8 @@ final class AimChart {
     boolean families = file.equals(FamilyColumns.FILE);
     List<String> further =
         List.of(
-            "aimed at it and won with it",
-            "aimed at it and won with any line",
+            "won with it, of 100 aiming at it",
+            "won with any line, of 100 aiming at it",
             families ? "points per win" : "value");
     List<PairedDots.Row> pairs = rows.stream().map(this::pair).toList();
     String stem = (families ? FAMILIES : LINES) + (number == 1 ? "" : "-" + number);
@@ -89,7 +86,7 @@ final class AimChart {
             + whose;
     List<String> notes = new ArrayList<>();
     alike.ifPresent(notes::add);
-    notes.add(OF_THOSE + " " + Wording.RACKS);
+    notes.add(Wording.RACKS);
     notes.addAll(Below.chart(results));
     Caption caption = Captions.of(results, stem, title, described(pairs), notes);
     return Optional.of(

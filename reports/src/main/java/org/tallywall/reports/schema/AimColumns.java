@@ -68,7 +68,7 @@ public final class AimColumns {
               "win-rate-with-it",
               "share of players",
               "Of the players aiming at it after the passes, the share that won with it.")
-          .headed("aimed at it and won with it");
+          .headed("won with it, of 100 aiming at it");
 
   /** The column {@code win-rate-with-it-method}. */
   public static final Column WIN_RATE_WITH_IT_METHOD =
@@ -80,7 +80,7 @@ public final class AimColumns {
               "win-rate-when-aimed",
               "share of players",
               "Of the players aiming at it after the passes, the share that won with any line.")
-          .headed("aimed at it and won with any line");
+          .headed("won with any line, of 100 aiming at it");
 
   /** The column {@code win-rate-method}. */
   public static final Column WIN_RATE_METHOD =

@@ -14,6 +14,7 @@ final class PairDrawing {
   private static final double LEAST_COLUMN = 110;
   private static final double MOST_HEADING = 200;
   private static final double LEAST_FIELD = 200;
+  private static final double NARROW_COLUMN = 115;
 
   private final PairedDots dots;
   private final Sheet sheet;
@@ -131,7 +132,7 @@ final class PairDrawing {
     String words = dots.further().get(column);
     double heading =
         sheet.isNarrow()
-            ? Sheet.widest(List.of(words.split(" ")), Face.STRONG)
+            ? Math.max(NARROW_COLUMN, Sheet.widest(List.of(words.split(" ")), Face.STRONG))
             : Math.max(LEAST_COLUMN, Math.min(MOST_HEADING, TextWidth.of(words, Face.STRONG)));
     return Math.max(heading, Sheet.widest(texts, Face.SMALL));
   }

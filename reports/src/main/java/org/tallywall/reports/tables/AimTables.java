@@ -189,8 +189,8 @@ public final class AimTables {
 
   private String explained(List<Pick> picks, List<CsvFile.Row> rows) {
     String ranges = Pick.ranges(results, picks, rows);
-    return "In 100: of all players, of all wins, or of the players that aimed at it after the passes. A"
-        + " player aims at one line at a time, by its own account."
+    return "In 100: of all players, of all wins, or of the players aiming at it after the passes. A player"
+        + " aims at one line at a time, by its own account."
         + (ranges.isEmpty() ? "" : " " + ranges);
   }
 }

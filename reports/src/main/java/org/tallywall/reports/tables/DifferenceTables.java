@@ -196,7 +196,7 @@ public final class DifferenceTables {
     String clear =
         stops.isPresent()
             ? stops.get().clear(shown.size() > 1)
-            : "A difference is clear where its range in parentheses leaves out 0%s. In %s of 100 such runs, a range holds the true number."
+            : "A difference is clear where its range in parentheses leaves out 0%s. In %s of 100 such runs, the range would hold the true number."
                 .formatted(together(), Wording.level(results.confidence()));
     return "Per 100 games. " + clear + unknown(shown, stops.isEmpty());
   }
