@@ -9,6 +9,9 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.LocatedJson;
 import org.tallywall.core.text.Node;
+import org.tallywall.experiments.design.branch.BranchMoment;
+import org.tallywall.experiments.design.branch.BranchOption;
+import org.tallywall.experiments.design.branch.Feature;
 import org.tallywall.experiments.studies.StudyFile;
 import org.tallywall.experiments.study.Measure;
 
@@ -51,5 +54,20 @@ class StudySkeletonTest {
     String words = StudySkeleton.ARMS.text("mine", "card.json");
 
     assertThat(Measure.names()).allSatisfy(name -> assertThat(words).contains(name));
+  }
+
+  @Test
+  void branch_everyDecisionAndEverySorting_isNamed() {
+    String words = StudySkeleton.BRANCH.text("mine", "card.json");
+
+    for (BranchMoment moment : BranchMoment.values()) {
+      assertThat(words).containsPattern("\"" + moment.text() + "\"\\s+(// )?\\(");
+    }
+    for (Feature feature : Feature.values()) {
+      assertThat(words).contains("\"" + feature.text() + "\"");
+    }
+    for (BranchOption option : BranchOption.values()) {
+      assertThat(words).contains("\"" + option.text() + "\"");
+    }
   }
 }
