@@ -88,7 +88,7 @@ final class ShellDesk {
     return switch (name) {
       case "my-card.json", "mine.json", "hers.json" ->
           Files.readString(Path.of("cards/pebble-cove.json"));
-      case "my-study.json" -> StudySkeleton.ARMS.text("my-study", "my-card.json");
+      case "my-study.json" -> StudySkeleton.TABLE.text("my-study", "my-card.json");
       case "my-rules.json" -> RulesForm.text();
       case "my-position.txt" ->
           Files.readString(Path.of("scenes/heron-reach/call-to-be-one-away.txt"));
