@@ -57,8 +57,8 @@ final class ShellDesk {
   /** Types a command; runs play few deals. */
   Typed type(String command) throws IOException, InterruptedException {
     lay(WRITTEN.matcher(command).replaceAll(""));
-    boolean plays = command.matches(".*tallywall run .*") && !command.contains("--deals");
-    return shell(plays ? command + FEW : command);
+    boolean plays = command.matches(".*tallywall run .*");
+    return shell(plays ? command.replaceAll(" --deals \\d+", "") + FEW : command);
   }
 
   private void lay(String command) throws IOException, InterruptedException {
