@@ -84,7 +84,7 @@ final class RulesCommand implements Callable<Integer> {
     RuleMeanings.all().forEach(meaning -> known.add(meaning.key()));
     RuleMeanings.all().forEach(meaning -> known.add(meaning.key().replaceFirst("\\..*", "")));
     throw new WrongInputException(
-        "there is no rule %s%s. To look for a word: tallywall rules --find WORD"
+        "there is no rule %s%s (to look for a word: tallywall rules --find WORD)"
             .formatted(Words.quoted(name), Nearest.hint(name, known)));
   }
 

@@ -62,7 +62,7 @@ class SheetFilesTest {
 
     assertThat(Typed.run("ask", alone.toString()).err())
         .contains("--card my-card.json", "there is no card.json beside the position");
-    assertThat(Typed.run("ask", alone.toString(), SCENE.toString()).err())
+    assertThat(Typed.run("ask", SCENE.toString(), alone.toString()).err())
         .contains("--card my-card.json", "the positions lie in several folders");
   }
 }
