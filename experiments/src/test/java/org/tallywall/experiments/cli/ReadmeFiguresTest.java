@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The chart and the table that the README shows are those of its first study, to the last digit. */
+/**
+ * The chart and the table that the README shows are those of its first study, to the last digit.
+ */
 @Tag("long")
 class ReadmeFiguresTest {
   private static final Path STUDIES = Path.of("studies");
@@ -21,7 +23,8 @@ class ReadmeFiguresTest {
   void readme_showsTheDemoStudy_asItComesOutToday() throws IOException {
     Path out = folder.resolve("does-defense-help");
     Typed typed =
-        Typed.run("run", STUDIES.resolve("does-defense-help.json").toString(), "--out", out.toString());
+        Typed.run(
+            "run", STUDIES.resolve("does-defense-help.json").toString(), "--out", out.toString());
     assertThat(typed.code()).isZero();
 
     assertThat(STUDIES.resolve("does-defense-help-where-games-go.svg"))
