@@ -21,6 +21,7 @@ import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
+import org.tallywall.reports.words.Unfinished;
 
 /** Several studies on one page: a list of what each answers, then one after the other. */
 public final class TeachingPack {
@@ -69,7 +70,9 @@ public final class TeachingPack {
     for (Results results : all) {
       table.row(
           Cell.text(results.question()),
-          Cell.text(Answers.of(results).headline()),
+          Cell.text(
+              Unfinished.mark(results).map(mark -> mark + ". ").orElse("")
+                  + Answers.of(results).headline()),
           Cell.whole(results.deals()),
           Cell.text(results.manifest().text("card")));
     }
