@@ -45,7 +45,7 @@ class RunCommandTest {
     assertThat(typed.err()).isEmpty();
     assertThat(typed.out())
         .startsWith("harbour-look\n\nOf 100 wins, 76.8 came with Ladders")
-        .contains("What you aim at, what wins", "53.3 of 100 games were won")
+        .contains("What you aim at, what wins", "Of 100 games, 53.3 were won")
         .contains("1,100 deals were played", "95 of 100 such runs", "Everything is in " + out)
         .doesNotContain("hypothes", "arm");
     assertThat(files(Path.of(out)).keySet().stream().filter(name -> !name.startsWith("games/")))

@@ -41,21 +41,21 @@ class StopsEarlyTest {
         .isEqualTo(
             "near,clumsy,win-rate,always-valid,clear,share of games,,,,6000,500,1,500,500,999,yes,");
     assertThat(notes)
-        .contains("500 deals count (after 500 that only told what to expect), 1,000 games in all")
-        .contains("Those that count are deals 500 to 999. The number was not fixed")
-        .contains("stop once the range of the question (games won) left out 0, after 6,000 deals")
+        .contains("500 deals count (after 500 that only showed what to expect), 1,000 games in all")
+        .contains("The deals that count are deals 500 to 999. Their number was not fixed")
+        .contains("stop once the range of the question (games won) left out 0, or after 6,000 deals")
         .contains("It looked once and stopped there.")
         .contains("Deals: 500, deals 500 to 999", "number of deals ended by a rule")
         .contains(
             "In 95 of 100 such runs, the range in parentheses holds the true number at every look")
-        .doesNotContain("would have noticed in nine of ten cases", "deals were played")
-        .contains("Each comparison stands for itself; they are not counted together.")
+        .doesNotContain("would catch nine times out of ten", "deals were played")
+        .contains("Each comparison is taken by itself; they are not counted together.")
         .doesNotContain(
             "Holm", "all declared comparisons", "first is deal 0", "fixed before the run");
     assertThat(Files.readString(folder.resolve("out/report.html")))
-        .contains("Those that count are deals 500 to 999")
+        .contains("The deals that count are deals 500 to 999")
         .contains(
-            "stopping.csv", "Each comparison stands for itself; they are not counted together.")
+            "stopping.csv", "Each comparison is taken by itself; they are not counted together.")
         .doesNotContain("Holm", "the range in parentheses would hold");
   }
 
@@ -68,14 +68,14 @@ class StopsEarlyTest {
         .endsWith(",6000,500,1,500,500,999,yes,more");
     assertThat(notes)
         .contains(
-            "**On the same deals, “near” won more games in 100 than “clumsy”: so the sequential test"
-                + " decided; the difference measured is ")
+            "**On the same deals, “near” won more games in 100 than “clumsy”, by the sequential test;"
+                + " the difference measured is ")
         .containsPattern(
             "is [0-9.]+ more games in 100 \\([0-9.]+ (more|fewer) to [0-9.]+ more\\)\\.\\*\\*")
         .contains("a difference of 5 games in 100 from none at all")
-        .contains("finds one in at most 4 of 100 runs", "overlooks it in at most 10 of 100")
+        .contains("claims one in at most 4 of 100 runs", "misses it in at most 10 of 100")
         .contains("once Wald’s sequential test had decided", "| yes, more, by the test |")
-        .doesNotContain("Holm", "would have noticed in nine of ten");
+        .doesNotContain("Holm", "would catch nine times out of ten");
     assertThat(cell("win-rate", "detectable")).as("the test has a size of its own").isEmpty();
     assertThat(cell("wall-games", "detectable")).isNotEmpty();
   }

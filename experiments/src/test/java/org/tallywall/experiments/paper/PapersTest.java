@@ -110,7 +110,7 @@ class PapersTest {
   void figures_ofASmallTable_areThoseWorkedOutByHand() throws IOException {
     String notes = notes(SampleResults.table(folder));
     assertThat(notes)
-        .contains("80.0 of 100 games were won (71.1 to 86.7); nobody won the rest")
+        .contains("Of 100 games, 80.0 were won (71.1 to 86.7); nobody won the rest")
         .contains("Of 100 wins, 75.0 came with Ladders (65.0 to 83.0) and 25.0 with Vanes")
         .contains("| Vanes | 70.0 (65.0 to 75.0) | 25.0 (17.0 to 35.0) | 3.4 (1.0 to 6.0) |");
     assertThat(Files.readString(folder.resolve("charts/aim-and-win.svg")))

@@ -115,9 +115,9 @@ public final class TableHeadline {
     Optional<Ranged> won = value("won");
     return won.isEmpty()
         ? "No game was played."
-        : "%s; %s."
+        : "Of 100 games, %s; %s."
             .formatted(
-                around(won.get().inHundred(), " of 100 games were won"),
+                around(won.get().inHundred(), " were won"),
                 voids() ? "nobody won the rest" : "the rest were wall games");
   }
 
