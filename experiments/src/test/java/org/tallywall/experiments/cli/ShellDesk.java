@@ -90,8 +90,7 @@ final class ShellDesk {
           Files.readString(Path.of("cards/pebble-cove.json"));
       case "my-study.json" -> StudySkeleton.TABLE.text("my-study", "my-card.json");
       case "my-rules.json" -> RulesForm.text();
-      case "my-position.txt" ->
-          Files.readString(Path.of("scenes/heron-reach/call-to-be-one-away.txt"));
+      case "my-position.txt" -> "seat 1\nmoment pass right-1\nrack 33355b 4466c 17d N R\n";
       case "card.json" -> Files.readString(Path.of("scenes/heron-reach/card.json"));
       default ->
           throw new IllegalStateException(
