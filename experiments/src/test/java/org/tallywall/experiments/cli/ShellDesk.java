@@ -19,6 +19,9 @@ final class ShellDesk {
   /** Few deals show whether a command holds. */
   private static final String FEW = " --deals 2";
 
+  /** Where a study may stop early, the first 500 only tell what to expect. */
+  private static final String MORE = " --deals 501";
+
   private static final Pattern RESULTS = Pattern.compile("results/([a-z-]+)");
 
   /** Where a command writes, so that nothing may be there before. */
@@ -58,7 +61,12 @@ final class ShellDesk {
   Typed type(String command) throws IOException, InterruptedException {
     lay(WRITTEN.matcher(command).replaceAll(""));
     boolean plays = command.matches(".*tallywall run .*");
-    return shell(plays ? command.replaceAll(" --deals \\d+", "") + FEW : command);
+    return shell(plays ? command.replaceAll(" --deals \\d+", "") + deals(command) : command);
+  }
+
+  private String deals(String command) throws IOException {
+    Path study = folder.resolve(command.replaceAll(".*tallywall run (\\S+).*", "$1"));
+    return Files.readString(study).contains("\"until\"") ? MORE : FEW;
   }
 
   private void lay(String command) throws IOException, InterruptedException {
