@@ -84,7 +84,7 @@ public final class DryRun implements BlockReader {
   Measured measure(RunLimits limits, Path target) {
     new LocalRun(ready::player, state, limits, BlockKeeper.NONE).play(this);
     Study study = ready.study();
-    StudyTally known = stored.deals() > tried.deals() ? stored : tried;
+    StudyTally known = stored.deals() > 0 ? stored : tried;
     boolean fixed = study.extent().until().isEmpty() && known.deals() > 0;
     return new Measured(
         tried.deals() == 0 ? 0 : (double) tried.games() / tried.deals(),

@@ -12,6 +12,7 @@ import org.tallywall.experiments.run.PlayerFaultException;
 import org.tallywall.experiments.run.RunState;
 import org.tallywall.experiments.stats.EveryLook;
 import org.tallywall.experiments.store.BlockStore;
+import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.EarlyFolder;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.store.RecordWriter;
@@ -107,12 +108,22 @@ public final class EarlyLook {
             target.resolve(ResultNames.BLOCKS),
             manifest.digest(),
             ready.codec(),
-            (block, what) -> {});
+            (block, what) -> refuseOutdated(what));
     RunState state = ready.state();
     boolean more = true;
     for (long number = 0; more && number < state.blocks(); number++) {
       BlockResult result = store.kept(state.block(number));
       more = result != null && reads(result);
+    }
+  }
+
+  private void refuseOutdated(Checkpoint.State what) {
+    if (what == Checkpoint.State.OUTDATED) {
+      throw new WrongInputException(
+          "the blocks in \""
+              + target
+              + "\" were stored by a version of tallywall that counts other things; look at them"
+              + " with that version");
     }
   }
 

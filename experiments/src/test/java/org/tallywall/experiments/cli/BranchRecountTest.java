@@ -84,7 +84,7 @@ class BranchRecountTest {
     run(
         """
         "deals": 40, "records": 40, "branch": { "at": "pass", "player": "reckoner",
-          "when": { "pass": [1, 2, 4], "pairs": [3, 4], "jokers": [0, 1] },
+          "when": { "pass": [1, 2, 4], "pairs": [2, 3, 4], "jokers": [0, 1, 2, 3] },
           "options": { "keep": { "player": "reckoner", "passes.keep-pairs": true }, "usual": "reckoner" } }
         """);
     Map<String, Integer> expected = new HashMap<>();
@@ -104,7 +104,7 @@ class BranchRecountTest {
       String square = cells[0] + "/" + cells[1] + "/" + cells[2];
       assertThat(cells[games]).as(square).isEqualTo("" + expected.getOrDefault(square, 0));
     }
-    assertThat(expected).hasSizeGreaterThan(6);
+    assertThat(expected).containsKeys("1/2/2", "1/3/2");
   }
 
   private static void countPasses(PlainTable table, GameRecord game, Map<String, Integer> squares) {
@@ -122,9 +122,7 @@ class BranchRecountTest {
             pairs += rack[kind] > 1 ? 1 : 0;
           }
           boolean fits =
-              List.of(1, 2, 4).contains(number)
-                  && (pairs == 3 || pairs == 4)
-                  && rack[Tile.JOKER] < 2;
+              List.of(1, 2, 4).contains(number) && pairs >= 2 && pairs <= 4 && rack[Tile.JOKER] < 4;
           if (fits && !done[seat]) {
             done[seat] = true;
             squares.merge(number + "/" + pairs + "/" + rack[Tile.JOKER], 1, Integer::sum);

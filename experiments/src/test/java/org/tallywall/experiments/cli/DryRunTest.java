@@ -36,7 +36,7 @@ class DryRunTest {
         .contains("Results would go to " + out, "and the records of 10 deals")
         .containsPattern("They would take about [0-9,]+ MiB; [0-9,]+ MiB are free there")
         .containsPattern(
-            "If the true difference is about [0-9,.]+ points in 100 games or more, the run will notice"
+            "If the true difference is about [0-9,.]+ points per 100 games or more, the run will notice"
                 + " it in 90 of 100 cases \\(95 % level; by the spread of [0-9,]+ deals\\)"
                 + "|In [0-9,]+ deals? too few came out differently")
         .containsPattern(

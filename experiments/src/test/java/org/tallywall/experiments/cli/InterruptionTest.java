@@ -120,6 +120,24 @@ class InterruptionTest {
     }
   }
 
+  /** Papers of what is there are made while the run goes on, which takes no notice. */
+  @Test
+  void report_whileARunGoesOn_showsWhatIsThere() throws Exception {
+    try (Child child = Child.start(folder, "run", "look.json")) {
+      // So many that at least two of the first are among them, whatever the order.
+      child.awaitBlocks(results, 2 * Runtime.getRuntime().availableProcessors() + 4);
+
+      Typed report = Typed.run("report", results.toString(), "--format", "notes");
+
+      assertThat(report.code()).as(report.err()).isZero();
+      assertThat(report.out()).containsPattern("PROVISIONAL: [0-9,]+ of 100,000,000 deals");
+      assertThat(child.alive()).as(child.errors()).isTrue();
+      child.signal("INT");
+      assertThat(child.end()).isEqualTo(130);
+      assertStopped(child);
+    }
+  }
+
   @Test
   void secondRun_inTheSameFolder_isRefusedWhileTheFirstGoesOn() throws Exception {
     try (Child child = started()) {

@@ -114,7 +114,7 @@ class ReportCommandTest {
   void report_wronglyAsked_saysWhatToWrite() {
     String out = run("--without-report");
     refused("did you mean \"notes\"?", "report", out, "--format", "nots");
-    refused("--out belongs to a page of several", "report", out, "--out", "x.html");
+    refused("--out is for a page of several", "report", out, "--out", "x.html");
     refused("holds no results", "report", folder.toString());
     refused("there is no folder", "report", folder.resolve("none").toString());
     refused("leave --format and --with-card out", "report", out, out, "--format", "page");
