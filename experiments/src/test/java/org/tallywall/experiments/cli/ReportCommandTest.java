@@ -117,7 +117,7 @@ class ReportCommandTest {
     refused("--out is for a page of several", "report", out, "--out", "x.html");
     refused("holds no results", "report", folder.toString());
     refused("there is no folder", "report", folder.resolve("none").toString());
-    refused("leave --format and --with-card out", "report", out, out, "--format", "page");
+    refused("leave out --format and --with-card", "report", out, out, "--format", "page");
   }
 
   @Test
