@@ -12,7 +12,9 @@ public final class SuitKeepers implements PlayerSource {
           .from(0)
           .to(6)
           .usual(4)
-          .says("of how many tiles at most a suit is passed away (\"get rid of one suit\")");
+          .says(
+              "passes away a suit of which it holds at most this many tiles (\"get rid of one "
+                  + "suit\")");
 
   private static final Setting<Boolean> PAIRS =
       Setting.onOff("passes.keep-pairs").usual(true).says("keeps two of a kind even of that suit");

@@ -14,7 +14,7 @@ import org.tallywall.strategies.reason.Reason;
  * A move of an answer and why it was made.
  *
  * @param move the move
- * @param reasons why, the most telling first
+ * @param reasons why, what it heads for first
  */
 public record ReasonedMove(Move move, List<Reason> reasons) {
   /**

@@ -10,7 +10,7 @@ import org.tallywall.strategies.reason.Reason;
  * @param events how many events the game had had when it was made
  * @param seat who chose
  * @param move what was chosen
- * @param reasons why, the most telling first
+ * @param reasons why, what it heads for first
  */
 public record Note(long events, int seat, Move move, List<Reason> reasons) {
   /**

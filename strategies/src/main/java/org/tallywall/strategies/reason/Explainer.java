@@ -39,7 +39,7 @@ public final class Explainer {
    * @param view what the player knew, as it was when it chose
    * @param move what it chose
    * @param player who chose; it is asked what it aims at
-   * @return the reasons, the most telling first; never empty where anything can be aimed at
+   * @return the reasons, what it heads for first; never empty where anything can be aimed at
    */
   public List<Reason> reasons(SeatView view, Move move, Player player) {
     reasons.clear();
