@@ -132,7 +132,7 @@ class OwnPlayerTest {
         .contains("the jar \"suit-keeper.jar\" holds other players than when it was played");
     Typed verified = Typed.run("verify", out("there"), "--trust-jars");
     assertThat(verified.code()).isEqualTo(Program.WRONG_INPUT);
-    assertThat(verified.err()).contains("is not the jar that was played; it has changed");
+    assertThat(verified.err()).contains("is not the jar that was played: it has changed");
   }
 
   @Test
