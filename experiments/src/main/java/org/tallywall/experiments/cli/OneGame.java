@@ -82,7 +82,7 @@ record OneGame(
     @Option(
         names = "--study",
         paramLabel = "FILE",
-        description = "Take card, rules, seed and players from a study.")
+        description = "Takes card, rules, seed and players from a study.")
     private Path study;
 
     @Option(
