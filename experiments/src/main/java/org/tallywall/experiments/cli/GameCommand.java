@@ -37,7 +37,7 @@ import picocli.CommandLine.Option;
     footer = {
       "Name a card, a seed and four players, or a study that names them:",
       "  tallywall game --card my-card.json --seed 7 --deal 3 --players nearest,nearest,nearest,nearest",
-      "  tallywall game --study my-study.json --deal 3 --arm \"as usual\" --html deal.html"
+      "  tallywall game --study my-study.json --deal 3 --html deal.html"
     })
 final class GameCommand implements Callable<Integer> {
   private final Console console;
