@@ -43,7 +43,8 @@ class StopsEarlyTest {
     assertThat(notes)
         .contains("500 deals count (after 500 that only showed what to expect), 1,000 games in all")
         .contains("The deals that count are deals 500 to 999. Their number was not fixed")
-        .contains("stop once the range of the question (games won) left out 0, or after 6,000 deals")
+        .contains(
+            "stop once the range of the question (games won) left out 0, or after 6,000 deals")
         .contains("It looked once and stopped there.")
         .contains("Deals: 500, deals 500 to 999", "number of deals ended by a rule")
         .contains(
