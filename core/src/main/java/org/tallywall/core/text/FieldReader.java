@@ -2,7 +2,6 @@ package org.tallywall.core.text;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -19,7 +18,7 @@ public final class FieldReader {
   private final String id;
 
   /** How fields are written that have another name than their own. */
-  private final Map<String, String> written = new HashMap<>();
+  private final Map<String, String> written = new LinkedHashMap<>();
 
   /**
    * A reader of one object.
@@ -82,7 +81,7 @@ public final class FieldReader {
 
   private Node.Fields renamed(Node.Fields object, Map<String, String> others) {
     LinkedHashMap<String, Node> values = new LinkedHashMap<>();
-    Map<String, Place> places = new HashMap<>();
+    Map<String, Place> places = new LinkedHashMap<>();
     object
         .values()
         .forEach(

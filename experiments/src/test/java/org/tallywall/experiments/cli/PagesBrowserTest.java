@@ -125,6 +125,7 @@ class PagesBrowserTest {
   @ValueSource(ints = {360, 1280})
   void lines_ofTheCard_sortByWinsAndFilterBySection(int width) {
     browser.open(table.resolve("report.html"), width);
+    unfold();
     WebElement grid =
         browser
             .driver()
@@ -147,10 +148,16 @@ class PagesBrowserTest {
   @Test
   void game_fromTheReport_opensAtItsDeal() {
     browser.open(table.resolve("report.html"), 1280);
+    unfold();
     browser.driver().findElement(By.partialLinkText("Deal 0:")).click();
     assertThat(browser.driver().findElement(By.className("now")).getText()).isEqualTo("The deal");
     assertThat(browser.driver().findElements(By.className("seat"))).hasSize(4);
     assertThat(browser.console()).isEmpty();
+  }
+
+  /** Opens every part of the page that is folded. */
+  private static void unfold() {
+    run("document.querySelectorAll('details').forEach(part => part.open = true)");
   }
 
   private static List<String> first(WebElement grid) {

@@ -88,6 +88,11 @@ class StudiesOfTheProjectTest {
     assertThat(out.resolve("ways.csv")).content().contains("prefers the family “Towers”");
   }
 
+  /** The first 500 deals of a run that may stop only tell what to expect. */
+  private static String deals(Path study) throws IOException {
+    return Files.readString(study).contains("\"until\"") ? "501" : "12";
+  }
+
   @ParameterizedTest
   @MethodSource("studies")
   void study_onASpreadsheetsCardWithAColdWall_runs(Path study) throws IOException {
@@ -104,7 +109,7 @@ class StudiesOfTheProjectTest {
             "--rules",
             rules,
             "--deals",
-            "12",
+            deals(study),
             "--out",
             out.toString());
 
