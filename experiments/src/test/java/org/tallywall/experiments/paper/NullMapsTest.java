@@ -79,9 +79,8 @@ class NullMapsTest {
       assertThat(drawn.border()).contains(new Border(truth, true));
       assertThat(drawn.rule())
           .startsWith("The rule to remember")
-          .contains("throw by the player’s own need, 1 to " + size + " away")
-          .contains(
-              "throw by the player’s own need up to 1 away, and throw the safest tile from 2 away on");
+          .contains("play your own hand, 1 to " + size + " away")
+          .contains("play your own hand up to 1 away, and throw the safest tile from 2 away on");
     }
   }
 

@@ -167,7 +167,7 @@ class DesignsTest {
   @CsvSource(
       delimiter = '!',
       value = {
-        "\"discard\" ! \"discrad\" ! \"at\" is \"discard\" or \"claim\", not \"discrad\"",
+        "\"discard\" ! \"discrad\" ! \"at\" is one of discard, claim, pass, stop, not \"discrad\"; did you mean",
         "\"safest\" ! \"safets\" ! no option of a discard is called \"safets\"; did you mean \"safest\"?",
         "\"safest\" ! \"nothing\" ! no option of a discard is called \"nothing\"",
         "\"safest\" ! \"own-need\" ! the option \"own-need\" stands twice",
