@@ -2,6 +2,7 @@ package org.tallywall.core.card;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
@@ -9,6 +10,7 @@ import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.text.Fault;
 
 /** However a card file is spoiled, reading it gives a card or faults in plain words. */
+@Tag("one-jdk")
 class CardFuzzTest {
   private static final int MUTATIONS = 5_000;
   private static final String PIECES =

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
@@ -11,6 +12,7 @@ import org.tallywall.core.tile.Tile;
 import org.tallywall.core.tile.TileSet;
 
 /** The one formula of distances against plain trying, and every quick way against the formula. */
+@Tag("one-jdk")
 class HandMeterTest {
   private static final long SEED = 20261125;
   private static final int CARDS = 1000;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -20,6 +21,7 @@ import org.tallywall.core.tile.TileSet;
  * million (fits: {@link ChiSquare}; means and shares: 4.891638 standard errors, the normal
  * distribution's two-sided 1e-6).
  */
+@Tag("one-jdk")
 class DealTablesTest {
   private static final long SEED = 31_415_926L;
   private static final int N = 1_000_000;

@@ -26,6 +26,7 @@ import org.tallywall.core.tile.TileSet;
  * exact binomial window with at most 5e-7 in each tail, so each line would raise a false alarm for
  * one fresh seed in a million; fits: {@link ChiSquare}.
  */
+@Tag("one-jdk")
 class SolitaireTest {
   private static final long SEED = 271_828L;
   private static final int N = 100_000;

@@ -12,12 +12,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.core.play.MixedTable;
 import org.tallywall.core.rules.TableRules;
 
 /** 2,000 games of mixed players by six tables of rules: written, read back, and checked. */
+@Tag("one-jdk")
 class RoundTripTest {
   private static final int GAMES = 2000;
   private static List<GameRecord> games;

@@ -2,11 +2,13 @@ package org.tallywall.core.sheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every fault of a sheet is named with its line and what to write instead. */
+@Tag("one-jdk")
 class SheetFaultsTest {
   @Test
   void fifthCopy_namesTheLinesThatShowIt() {

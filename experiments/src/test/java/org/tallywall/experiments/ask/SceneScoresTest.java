@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,6 +21,7 @@ import org.tallywall.strategies.catalog.Catalog;
  * that a player does not pass though it is named is listed here, so that a change in either
  * direction shows.
  */
+@Tag("one-jdk")
 class SceneScoresTest {
   private static final Path FOLDER = Path.of("scenes");
   private static final Scenes HERON =

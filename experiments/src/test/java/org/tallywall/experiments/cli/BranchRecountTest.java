@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.core.card.CardFile;
@@ -28,6 +29,7 @@ import org.tallywall.core.tile.Tile;
  * nothing of how they are found: per square the games with such a decision, their deals, and the
  * tiles left in the wall then.
  */
+@Tag("one-jdk")
 class BranchRecountTest {
   private static final int[] WALLS = {90, 70, 50, 30};
 

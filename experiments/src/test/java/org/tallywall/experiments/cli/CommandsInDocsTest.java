@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -23,6 +24,7 @@ import picocli.CommandLine;
  * does what it should. Only the number of deals is kept small.
  */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "the commands are typed into a shell")
+@Tag("one-jdk")
 class CommandsInDocsTest {
   @TempDir Path folder;
 

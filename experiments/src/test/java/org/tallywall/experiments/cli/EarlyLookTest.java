@@ -12,6 +12,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.results.CsvFile;
@@ -19,6 +20,7 @@ import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
 
 /** A run that is looked at before its end, and one whose number of deals is changed. */
+@Tag("one-jdk")
 class EarlyLookTest {
   private static final String STUDY =
       """

@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,6 +20,7 @@ import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.Manifest;
 
 /** Blocks that hold other numbers than are counted now: said in a sentence, never a fault. */
+@Tag("one-jdk")
 class OldBlocksTest {
   private static final String STUDY =
       """

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.record.GameEvent;
@@ -26,6 +27,7 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * 2,000 games of mixed players by the rules of five tables: written down, read back, and checked
  * event by event by code that knows nothing of the game loop.
  */
+@Tag("one-jdk")
 class ReplayAgreesTest {
   private static final int GAMES = 2000;
   private static final List<GameRecord> PLAYED = new ArrayList<>();
