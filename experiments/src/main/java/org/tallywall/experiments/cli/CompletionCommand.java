@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
     description =
         "Prints a script that lets bash or zsh complete commands and options with the Tab key.",
     footer = {
-      "For this terminal (write ./tallywall where you start it so):",
+      "For this terminal:",
       "  eval \"$(tallywall completion)\"",
       "For every new one, put that line into ~/.bashrc or ~/.zshrc, with the whole path of tallywall."
     })
@@ -27,7 +27,7 @@ final class CompletionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    console.out().print(AutoComplete.bash(spec.root().name(), spec.root().commandLine()));
+    console.out().print(AutoComplete.bash(CalledAs.NAME, spec.root().commandLine()));
     return Program.DONE;
   }
 }

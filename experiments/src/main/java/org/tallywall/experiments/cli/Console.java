@@ -27,6 +27,7 @@ final class Console {
   private final boolean progress;
   private final Interrupts interrupts;
   private final InputStream in;
+  private final CalledAs called;
 
   /**
    * A console.
@@ -37,7 +38,15 @@ final class Console {
    * @param terminal whether a person watches, so that a line may be written over
    */
   Console(OutputStream out, OutputStream err, int width, boolean terminal) {
-    this(out, err, width, terminal, true, new Interrupts(() -> {}), InputStream.nullInputStream());
+    this(
+        out,
+        err,
+        width,
+        terminal,
+        true,
+        new Interrupts(() -> {}),
+        InputStream.nullInputStream(),
+        CalledAs.of(null));
   }
 
   private Console(
@@ -47,7 +56,9 @@ final class Console {
       boolean terminal,
       boolean progress,
       Interrupts interrupts,
-      InputStream in) {
+      InputStream in,
+      CalledAs called) {
+    this.called = called;
     this.interrupts = interrupts;
     this.in = in;
     this.results = new PlainWriter(out);
@@ -68,11 +79,18 @@ final class Console {
 
   /** Such a console to which something is sent. */
   static Console withoutProgress(InputStream in, OutputStream out, OutputStream err, int width) {
-    return new Console(out, err, width, false, false, new Interrupts(() -> {}), in);
+    return withoutProgress(in, out, err, width, CalledAs.of(null));
+  }
+
+  /** Such a console of a program that was called in some way. */
+  static Console withoutProgress(
+      InputStream in, OutputStream out, OutputStream err, int width, CalledAs called) {
+    return new Console(out, err, width, false, false, new Interrupts(() -> {}), in, called);
   }
 
   /** The console of this process. */
-  static Console ofProcess(OutputStream out, OutputStream err, Map<String, String> environment) {
+  static Console ofProcess(
+      OutputStream out, OutputStream err, Map<String, String> environment, CalledAs called) {
     return new Console(
         out,
         err,
@@ -80,7 +98,8 @@ final class Console {
         isTerminal(),
         true,
         new Interrupts(() -> Runtime.getRuntime().halt(Program.STOPPED)),
-        System.in);
+        System.in,
+        called);
   }
 
   private static int width(String columns) {
@@ -134,9 +153,24 @@ final class Console {
     return interrupts;
   }
 
-  /** Prints a line of results. */
+  /** How the program was called. */
+  CalledAs called() {
+    return called;
+  }
+
+  /** Takes the text of a help; its commands are shown as they are to be typed. */
+  PrintWriter help() {
+    return new PrintWriter(out) {
+      @Override
+      public void write(String text) {
+        super.write(called.in(text));
+      }
+    };
+  }
+
+  /** Prints a line for a reader; a command in it is shown as it is to be typed. */
   void say(String line) {
-    out.print(line);
+    out.print(called.in(line));
     out.print('\n');
   }
 
@@ -156,10 +190,10 @@ final class Console {
             + line.substring(line.length() - LONGEST_MESSAGE / 2);
   }
 
-  /** Prints a message. */
+  /** Prints a message; a command in it is shown as it is to be typed. */
   void complain(String line) {
     out.flush();
-    err.print(line.lines().map(Console::brief).collect(Collectors.joining("\n")));
+    err.print(called.in(line).lines().map(Console::brief).collect(Collectors.joining("\n")));
     err.print('\n');
     err.flush();
   }

@@ -36,7 +36,7 @@ final class HelpCommand implements Callable<Integer> {
       }
       command = next;
     }
-    command.usage(console.out());
+    command.usage(console.help());
     return Program.DONE;
   }
 }

@@ -21,7 +21,8 @@ public final class Main {
         Console.ofProcess(
             new FileOutputStream(FileDescriptor.out),
             new FileOutputStream(FileDescriptor.err),
-            System.getenv());
+            System.getenv(),
+            CalledAs.of(System.getProperty(CalledAs.PROPERTY)));
     System.setOut(new PrintStream(new FileOutputStream(FileDescriptor.err), true));
     Signals.listen(console.interrupts()::stop);
     EarlyEnd end = EarlyEnd.watch(console.interrupts(), console);

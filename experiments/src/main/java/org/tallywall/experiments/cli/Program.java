@@ -30,7 +30,8 @@ final class Program {
     this.console = console;
     this.commands = Commands.all(console);
     Values.registerAt(commands);
-    commands.setOut(console.out());
+    commands.setCommandName(console.called().words());
+    commands.setOut(console.help());
     commands.setErr(console.err());
     commands.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     commands.setUsageHelpWidth(USAGE_WIDTH);

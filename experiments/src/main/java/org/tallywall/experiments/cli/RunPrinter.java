@@ -151,7 +151,8 @@ final class RunPrinter implements RunListener {
       console.say("The run in " + target + " is complete; nothing was played.");
       console.say("");
     }
-    console.out().print(Papers.forConsole(target, Version.text(), console.width()));
+    String notes = Papers.forConsole(target, Version.text(), console.width());
+    console.out().print(console.called().in(notes));
     console.say("");
     wrapped(
         "Everything is in "
