@@ -1,6 +1,7 @@
 package org.tallywall.experiments.cli;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -8,6 +9,7 @@ import org.tallywall.core.card.CardFile;
 import org.tallywall.core.text.Nearest;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.guide.ReadyFiles;
+import org.tallywall.experiments.guide.SectionsStudy;
 import org.tallywall.experiments.guide.StudySkeleton;
 import org.tallywall.experiments.words.Words;
 import picocli.CommandLine.Command;
@@ -25,7 +27,7 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  tallywall study new",
       "  tallywall study new arms --out my-study.json",
-      "  tallywall study new table --card my-card.json --out families.json"
+      "  tallywall study new sections --card my-card.json --out my-sections.json"
     })
 final class StudyNewCommand implements Callable<Integer> {
   private static final String NAME = "my-study";
@@ -36,7 +38,7 @@ final class StudyNewCommand implements Callable<Integer> {
   @Parameters(
       arity = "0..1",
       paramLabel = "KIND",
-      description = "table, arms, sweep, branch or round-robin.")
+      description = "table, arms, sections, sweep, branch or round-robin.")
   private String kind;
 
   @Option(
@@ -61,7 +63,7 @@ final class StudyNewCommand implements Callable<Integer> {
       list();
       return Program.DONE;
     }
-    String text = skeleton().text(name(), card());
+    String text = text();
     if (out == null) {
       console.out().print(text);
     } else {
@@ -73,17 +75,33 @@ final class StudyNewCommand implements Callable<Integer> {
 
   private void list() {
     for (StudySkeleton skeleton : StudySkeleton.values()) {
-      console.say(skeleton.kind());
-      Words.wrapped(skeleton.asks(), "    ", console.width()).forEach(console::say);
+      listed(skeleton.kind(), skeleton.asks());
     }
+    listed(SectionsStudy.KIND, SectionsStudy.ASKS);
     console.say("");
     console.say("tallywall study new KIND --out FILE writes one to fill in.");
   }
 
+  private void listed(String one, String asks) {
+    console.say(one);
+    Words.wrapped(asks, "    ", console.width()).forEach(console::say);
+  }
+
+  private String text() {
+    if (kind.equals(SectionsStudy.KIND)) {
+      Path path = cardFile();
+      return SectionsStudy.text(name(), shown(path), CardFile.read(path).orThrow());
+    }
+    StudySkeleton skeleton = skeleton();
+    return skeleton.text(name(), shown(cardFile()));
+  }
+
   private StudySkeleton skeleton() {
-    List<String> kinds = Arrays.stream(StudySkeleton.values()).map(StudySkeleton::kind).toList();
+    List<String> kinds =
+        new ArrayList<>(Arrays.stream(StudySkeleton.values()).map(StudySkeleton::kind).toList());
     int at = kinds.indexOf(kind);
     if (at < 0) {
+      kinds.add(SectionsStudy.KIND);
       throw new WrongInputException(
           "there is no kind of study %s%s (kinds: %s)"
               .formatted(Words.quoted(kind), Nearest.hint(kind, kinds), String.join(", ", kinds)));
@@ -98,13 +116,18 @@ final class StudyNewCommand implements Callable<Integer> {
     return name.matches("[a-z][a-z0-9-]{4,79}") ? name : NAME;
   }
 
-  /** The path of the card, seen from the study. */
-  private String card() {
-    Path path = card == null ? demoCard() : card;
-    if (card != null) {
-      MixedUp.wantsCard(card);
-      CardFile.read(card).orThrow();
+  /** The card to play on, which is a good one. */
+  private Path cardFile() {
+    if (card == null) {
+      return demoCard();
     }
+    MixedUp.wantsCard(card);
+    CardFile.read(card).orThrow();
+    return card;
+  }
+
+  /** The path of the card, seen from the study. */
+  private String shown(Path path) {
     return seen(path).toString().replace(path.getFileSystem().getSeparator(), "/");
   }
 

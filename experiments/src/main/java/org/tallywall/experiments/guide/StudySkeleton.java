@@ -93,6 +93,11 @@ public enum StudySkeleton {
   public String text(String name, String card) {
     StringBuilder design = new StringBuilder();
     parts.forEach(part -> design.append(resource(part)));
+    return filled(design.toString(), asks, question, name, card);
+  }
+
+  /** A study around a design. */
+  static String filled(String design, String asks, String question, String name, String card) {
     return resource("study.txt")
         .replace("@DESIGN@\n", design)
         .replace("@PLAYERS@\n", comment(Catalog.standard().types().stream().map(PlayerType::id)))
@@ -100,7 +105,12 @@ public enum StudySkeleton {
         .replace("@ASKS@", asks)
         .replace("@QUESTION@", question)
         .replace("@NAME@", name)
-        .replace("@CARD@", new String(JsonStringEncoder.getInstance().quoteAsCharArray(card)));
+        .replace("@CARD@", quoted(card));
+  }
+
+  /** A text as it stands between the quotes of a JSON string. */
+  static String quoted(String text) {
+    return new String(JsonStringEncoder.getInstance().quoteAsCharArray(text));
   }
 
   private static String comment(Stream<String> names) {
@@ -108,7 +118,8 @@ public enum StudySkeleton {
     return String.join("\n", Words.wrapped(list, COMMENT, WIDTH)) + "\n";
   }
 
-  private static String resource(String name) {
+  /** A text that lies beside this class. */
+  static String resource(String name) {
     try (InputStream in = StudySkeleton.class.getResourceAsStream(name)) {
       if (in == null) {
         throw new AssertionError("the file " + name + " lies beside this class");

@@ -25,6 +25,7 @@ import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.design.DesignKind;
 import org.tallywall.experiments.design.DesignReader;
 import org.tallywall.experiments.design.PlayedDesign;
+import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.stats.EveryLook;
 import org.tallywall.experiments.study.Bounds;
 import org.tallywall.experiments.study.Changes;
@@ -91,6 +92,7 @@ public final class StudyFile {
    * @param catalog the players that it can name beside those in jars
    * @return the study
    * @throws FaultyFileException with all faults of the study, or of the card or rules file
+   * @throws WrongInputException if it may stop early and the number of deals given is too small
    */
   public static Study read(Path file, Changes changes, Catalog catalog) {
     return read(file, changes, catalog, warning -> {});
@@ -105,6 +107,7 @@ public final class StudyFile {
    * @param warnings takes what is understood but written otherwise today
    * @return the study
    * @throws FaultyFileException with all faults of the study, or of the card or rules file
+   * @throws WrongInputException if it may stop early and the number of deals given is too small
    */
   public static Study read(Path file, Changes changes, Catalog catalog, Consumer<Fault> warnings) {
     Faults faults = new Faults();
@@ -149,9 +152,10 @@ public final class StudyFile {
   }
 
   /** What keeps the design and its players from being played on a card, each said once. */
-  private static Set<String> unfit(PlayedDesign design, Card card) {
+  private Set<String> unfit(PlayedDesign design, Card card) {
     Set<String> unfit = new LinkedHashSet<>(design.unfit(card).stream().toList());
-    design.seated().forEach(player -> player.unfit(card).ifPresent(unfit::add));
+    unfit.addAll(
+        PreferredFamilies.unfit(design.seated(), card, cardFile(), changes.card().isPresent()));
     return unfit;
   }
 
@@ -169,6 +173,7 @@ public final class StudyFile {
     long deals = changes.deals().orElse(until.map(Until::atMost).orElse(written));
     Optional<Long> planned = firstPlanned(deals);
     if (until.isPresent() && until.get().expected().isEmpty() && deals <= Extent.BLOCK) {
+      tooFewGiven();
       fields.fault(
           "until",
           "the first %s deals only tell what to expect and are left out; allow more deals, or say what to expect (\"expected-discordance\" or \"expected-sd\")"
@@ -184,6 +189,15 @@ public final class StudyFile {
             design.blockSize(),
             until,
             patience());
+  }
+
+  /** A number that was typed behind the command is no fault of the study. */
+  private void tooFewGiven() {
+    if (changes.deals().isPresent()) {
+      throw new WrongInputException(
+          "--deals %s is too few: this study uses its first %s deals to learn what to expect, and counts those that follow. Write --deals %s or more."
+              .formatted(changes.deals().get(), Extent.BLOCK, Extent.BLOCK + 1));
+    }
   }
 
   /** The number of deals that was fixed before another took its place, where that was done. */

@@ -99,6 +99,11 @@ class StopsEarlyTest {
     Typed typed = Typed.run("run", study, "--deals", "500", "--out", folder.toString());
 
     assertThat(typed.code()).isEqualTo(2);
-    assertThat(typed.err()).contains("the first 500 deals only tell what to expect");
+    assertThat(typed.err())
+        .isEqualTo(
+            "tallywall: --deals 500 is too few: this study uses its first 500 deals to learn what to"
+                + " expect, and counts those that follow. Write --deals 501 or more.\n");
+    String[] least = {"run", study, "--deals", "501", "--out", folder.resolve("o").toString()};
+    assertThat(Typed.run(least).code()).isZero();
   }
 }
