@@ -84,11 +84,13 @@ public record FoundSetting(Setting<?> setting, List<PlayerType> players) {
    * The usual value of a setting, as a study writes it.
    *
    * @param setting the setting
-   * @return the value
+   * @return the value; "none" where it is an empty text
    */
   public static String usual(Setting<?> setting) {
-    return setting.standard() instanceof BigDecimal number
-        ? number.toPlainString()
-        : String.valueOf(setting.standard());
+    String usual =
+        setting.standard() instanceof BigDecimal number
+            ? number.toPlainString()
+            : String.valueOf(setting.standard());
+    return usual.isEmpty() ? "none" : usual;
   }
 }

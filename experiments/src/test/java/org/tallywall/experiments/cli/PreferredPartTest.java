@@ -41,8 +41,8 @@ class PreferredPartTest {
     assertThat(Typed.run("verify", out.toString()).err()).isEmpty();
     assertThat(Typed.run("report", out.toString()).code()).isZero();
     String notes = Files.readString(out.resolve("notes.md"));
-    assertThat(notes).contains("prefers the family “Couples” of the card");
-    assertThat(notes).contains("prefers no family of the card").doesNotContain("\u202E", "<b>");
+    assertThat(notes).contains("leans toward the family “Couples”");
+    assertThat(notes).contains("leans toward no family").doesNotContain("\u202E", "<b>");
     assertThat(Files.readString(out.resolve("report.html"))).doesNotContain("\u202E", "<b>this");
     assertThat(Files.readString(out.resolve("sweep.csv"))).doesNotContain("\n=1", ",=1");
     assertThat(out.resolve("study.json")).content().contains("this line");

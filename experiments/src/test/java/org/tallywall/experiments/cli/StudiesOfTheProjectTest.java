@@ -85,7 +85,7 @@ class StudiesOfTheProjectTest {
     Typed own = Typed.run("run", SECTIONS.toString(), "--deals", "2", "--out", out.toString());
     assertThat(own.err()).isEmpty();
     assertThat(own.code()).isZero();
-    assertThat(out.resolve("ways.csv")).content().contains("prefers the family “Towers”");
+    assertThat(out.resolve("ways.csv")).content().contains("leans toward the family “Towers”");
   }
 
   /** The first 500 deals of a run that may stop only tell what to expect. */

@@ -68,7 +68,7 @@ class WaysInWordsTest {
     assertThat(notes.lines().filter(line -> line.startsWith("- ")))
         .containsExactly(
             "- “plain” is the player reckoner: judges its rack by the chance of each hand and what"
-                + " it pays, and looks at nobody else.",
+                + " it pays, and looks at nobody else unless you set it to.",
             "- “keep pairs” is a reckoner that, unlike “plain”, breaks up no pair in the passes while"
                 + " it has another tile to pass.",
             "- “two changes” is a reckoner that, unlike “plain”, does not do this (with fewer than"

@@ -30,7 +30,7 @@ final class Players {
               NearestPlayer::new),
           new PlayerType(
               "reckoner",
-              "judges its rack by the chance of each hand and what it pays, and looks at nobody else",
+              "judges its rack by the chance of each hand and what it pays, and looks at nobody else unless you set it to",
               HabitPlayer.reckoner(),
               HabitPlayer::new),
           new PlayerType(

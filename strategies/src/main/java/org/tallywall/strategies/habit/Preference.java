@@ -19,15 +19,17 @@ import org.tallywall.strategies.setting.SettingValues;
 final class Preference implements LineWeights {
   private static final Setting<String> FAMILY =
       Setting.family("aim.prefer-family")
-          .says("prefers this family of the card (\"pick a section and stay with it\")");
+          .says(
+              "leans toward this family: counts its lines several times as much (\"pick a section and stay with it\")");
   private static final Setting<String> LINE =
-      Setting.line("aim.prefer-line").says("prefers this line of the card");
+      Setting.line("aim.prefer-line")
+          .says("leans toward this line: counts it several times as much");
   private static final Setting<Double> BY =
       Setting.decimal("aim.prefer-by")
           .from(1.0)
           .to(100.0)
           .usual(3.0)
-          .says("counts the lines it prefers this many times as much when it picks one");
+          .says("counts the lines it leans toward this many times as much when it picks one");
 
   private final String family;
   private final String line;

@@ -76,13 +76,14 @@ public final class Saying {
 
   /** With the name in its place, where one is named. */
   private Optional<String> naming(String text, String name) {
-    Matcher place = NAME.matcher(text);
+    String named = name.isEmpty() ? brief(text) : text;
+    Matcher place = NAME.matcher(named);
     if (!names || !place.find()) {
       return Optional.empty();
     }
     String part = place.group(1);
     String said = name.isEmpty() ? "no " + part : "the " + part + " “" + name + "”";
-    return Optional.of(text.substring(0, place.start()) + said + text.substring(place.end()));
+    return Optional.of(named.substring(0, place.start()) + said + named.substring(place.end()));
   }
 
   private static String brief(String text) {

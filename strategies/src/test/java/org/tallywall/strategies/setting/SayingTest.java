@@ -70,12 +70,16 @@ class SayingTest {
   void name_standsWhereItBelongs() {
     Saying saying = all().get("aim.prefer-family").saying();
 
-    assertThat(saying.at("Skips")).isEqualTo("prefers the family “Skips” of the card");
-    assertThat(saying.at("")).isEqualTo("prefers no family of the card");
+    assertThat(saying.at("Skips"))
+        .isEqualTo("leans toward the family “Skips”: counts its lines several times as much");
+    assertThat(saying.at("")).isEqualTo("leans toward no family");
     assertThat(saying.inShort("One: two; three (this line)"))
-        .isEqualTo("prefers the family “One: two; three (this line)” of the card");
-    assertThat(saying.inShort()).isEqualTo("prefers this family of the card");
-    assertThat(at("aim.prefer-line", "S1")).isEqualTo("prefers the line “S1” of the card");
+        .isEqualTo("leans toward the family “One: two; three (this line)”");
+    assertThat(saying.inShort()).isEqualTo("leans toward this family");
+    assertThat(at("aim.prefer-by", new BigDecimal(5)))
+        .isEqualTo("counts the lines it leans toward 5 times as much when it picks one");
+    assertThat(at("aim.prefer-line", "S1"))
+        .isEqualTo("leans toward the line “S1”: counts it several times as much");
   }
 
   @Test
