@@ -77,6 +77,7 @@ final class AskCommand implements Callable<Integer> {
 
   @Option(
       names = "--player",
+      completionCandidates = Candidates.OfPlayers.class,
       paramLabel = "NAME",
       defaultValue = "watchful",
       description =

@@ -36,6 +36,7 @@ final class PlayersCommand implements Callable<Integer> {
       index = "0",
       arity = "0..1",
       paramLabel = "NAME",
+      completionCandidates = Candidates.OfPlayers.class,
       description = "One player, with its settings.")
   private String name;
 

@@ -77,6 +77,7 @@ final class RunCommand implements Callable<Integer> {
   @Option(
       names = "--on-existing",
       paramLabel = "WHAT",
+      completionCandidates = Candidates.OfExisting.class,
       description =
           "What to do with results that are there already: fail (usual), resume or overwrite.")
   private String onExisting = "fail";

@@ -62,6 +62,14 @@ class CompletionTest {
   }
 
   @Test
+  void words_ofWhichOneIsWanted_areCompleted() throws Exception {
+    assertThat(offered("tallywall", "run", "--on-existing", "")).isEqualTo("fail resume overwrite");
+    assertThat(offered("tallywall", "run", "a.json", "--on-existing", "re")).isEqualTo("resume");
+    assertThat(offered("tallywall", "players", "wat")).isEqualTo("watchful");
+    assertThat(offered("tallywall", "ask", "a.txt", "--player", "wat")).isEqualTo("watchful");
+  }
+
+  @Test
   void script_isGoodBash() throws Exception {
     Path file = Files.writeString(folder.resolve("completion"), Typed.run("completion").out());
 
