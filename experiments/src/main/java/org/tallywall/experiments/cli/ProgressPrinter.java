@@ -17,12 +17,21 @@ final class ProgressPrinter {
 
   private final Console console;
   private final RunState state;
+  private final boolean mayStop;
   private final long start = System.nanoTime();
   private final ScheduledExecutorService timer =
       Executors.newSingleThreadScheduledExecutor(ProgressPrinter::daemon);
   private int written;
 
-  ProgressPrinter(Console console, RunState state) {
+  /**
+   * Says how far a run is.
+   *
+   * @param console where to
+   * @param state the run
+   * @param mayStop whether it may stop early, so that nobody knows how long it takes
+   */
+  ProgressPrinter(Console console, RunState state, boolean mayStop) {
+    this.mayStop = mayStop;
     this.console = console;
     this.state = state;
     long pause = console.terminal() ? BAR_MILLIS : LINE_MILLIS;
@@ -39,7 +48,7 @@ final class ProgressPrinter {
 
   private synchronized void print() {
     long done = state.done();
-    String text = text(done, state.played(), state.deals(), System.nanoTime() - start);
+    String text = text(done, state.played(), state.deals(), System.nanoTime() - start, mayStop);
     if (console.terminal()) {
       String line = bar(done, state.deals()) + "  " + text;
       overwrite(line.substring(0, Math.min(line.length(), console.width() - 1)));
@@ -60,7 +69,7 @@ final class ProgressPrinter {
   }
 
   /** How far, how fast, how long still; the speed is that of what was played now. */
-  static String text(long done, long played, long deals, long nanos) {
+  static String text(long done, long played, long deals, long nanos, boolean mayStop) {
     double seconds = nanos / 1e9;
     String far =
         Words.grouped(done)
@@ -77,8 +86,17 @@ final class ProgressPrinter {
         + ", "
         + speed(speed, "deal", "deals")
         + ", "
-        + duration(Math.round((deals - done) / speed))
-        + " left";
+        + left(Math.round((deals - done) / speed), mayStop);
+  }
+
+  /** A run that may stop early takes no longer than this, and whole minutes are exact enough. */
+  private static String left(long seconds, boolean mayStop) {
+    if (!mayStop) {
+      return duration(seconds) + " left";
+    }
+    long minutes = (seconds + 59) / 60;
+    String most = minutes < 60 ? minutes + " min" : duration(60 * minutes);
+    return "at most " + (seconds < 60 ? duration(seconds) : most) + " left";
   }
 
   /** How many in a second, or in a minute where that says more. */

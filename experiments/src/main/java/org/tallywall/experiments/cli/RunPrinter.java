@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.LongSupplier;
 import org.tallywall.core.text.Shown;
+import org.tallywall.experiments.guide.ReadyFiles;
 import org.tallywall.experiments.night.DryRun;
 import org.tallywall.experiments.night.RunListener;
 import org.tallywall.experiments.night.RunOutcome;
@@ -78,6 +79,9 @@ final class RunPrinter implements RunListener {
       wrapped("The run in " + target + " is complete; there is nothing left to play.");
     } else {
       new DryRunWords(study, measured.get()).sentences(target, threads).forEach(this::wrapped);
+      runner
+          .refusal(target, onExisting)
+          .ifPresent(why -> wrapped("The run itself would be refused as it stands: " + why + "."));
     }
     return Program.DONE;
   }
@@ -94,7 +98,7 @@ final class RunPrinter implements RunListener {
 
   @Override
   public void begins(RunState state) {
-    progress = new ProgressPrinter(console, state);
+    progress = new ProgressPrinter(console, state, study.extent().until().isPresent());
   }
 
   @Override
@@ -170,10 +174,14 @@ final class RunPrinter implements RunListener {
     return (Files.isDirectory(target.resolve(ResultNames.GAMES))
             ? "Next: follow its games tile by tile in " + target.resolve(ResultNames.GAMES) + "; "
             : "Next: ")
-        + (study.source().givenCard().isPresent()
-            ? ""
-            : "ask the same on your own card with --card my-card.json; ")
+        + (onReadyCard() ? "ask the same on your own card with --card my-card.json; " : "")
         + "find more questions with: tallywall study list";
+  }
+
+  /** Whether the study was played on a card that came with the program. */
+  private boolean onReadyCard() {
+    return study.source().givenCard().isEmpty()
+        && ReadyFiles.find().filter(ready -> ready.holdsCard(study.source().card())).isPresent();
   }
 
   private int stopped(Path target, long done) {

@@ -96,6 +96,20 @@ public final class ReadyFiles {
     }
   }
 
+  /**
+   * Whether a card is one of those that come with the program.
+   *
+   * @param card the card's file
+   * @return false also for a file that is not there
+   */
+  public boolean holdsCard(Path card) {
+    try {
+      return home.resolve(CARDS).toRealPath().equals(card.toRealPath().getParent());
+    } catch (IOException notThere) {
+      return false;
+    }
+  }
+
   /** A short way for what lies below the folder in which commands are typed. */
   private Path typed(Path file) {
     return file.startsWith(here) ? here.relativize(file) : file;

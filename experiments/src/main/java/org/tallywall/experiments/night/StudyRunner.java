@@ -149,6 +149,18 @@ public final class StudyRunner {
     return Optional.of(measured(trial, target));
   }
 
+  /**
+   * Looks whether a run may begin in a folder; writes nothing.
+   *
+   * @param target where the results would go
+   * @param onExisting what would be done where there are some already
+   * @return why the run would be refused, and what to write instead; empty where it would not be
+   */
+  public Optional<String> refusal(Path target, OnExisting onExisting) {
+    Manifest wanted = Manifest.begin(study, version, command, limits.threads(), Instant.now());
+    return RunFolder.refusal(target, onExisting, wanted, StudyJson.text(study, target));
+  }
+
   private DryRun.Measured measured(DryRun trial, Path target) {
     try {
       return trial.measure(limits, target);

@@ -92,6 +92,25 @@ public final class RunFolder implements AutoCloseable {
     return standing.complete(wanted);
   }
 
+  /**
+   * What a run would be told that may not begin in a folder; changes nothing.
+   *
+   * @param target the folder's place
+   * @param onExisting what to do when results are there already
+   * @param wanted the run
+   * @param study its study as a file
+   * @return the sentence, with what to write instead; empty where the run may begin
+   */
+  public static Optional<String> refusal(
+      Path target, OnExisting onExisting, Manifest wanted, String study) {
+    try {
+      FolderStanding.of(target).check(onExisting, wanted, study);
+      return Optional.empty();
+    } catch (WrongInputException refused) {
+      return Optional.of(refused.getMessage());
+    }
+  }
+
   private static RunFolder begin(
       RunLock lock,
       FreshFolder fresh,

@@ -48,6 +48,41 @@ class DryRunTest {
     }
   }
 
+  /** Who sees what a run would do also learns that it would not begin, and what to write. */
+  @Test
+  void dryRun_whereTheRunWouldBeRefused_saysSo() throws IOException {
+    Cards.small(folder);
+    String study =
+        Cards.write(
+            folder,
+            "look.json",
+            """
+            { "study": "look", "card": "small.json", "seed": 5, "deals": 4,
+              "table": ["nearest", "nearest", "nearest", "nearest"] }
+            """);
+    String out = folder.resolve("out").toString();
+    Typed run = Typed.run("run", study, "--out", out);
+    assertThat(run.code()).isZero();
+    assertThat(run.out().replace('\n', ' '))
+        .as("the card is her own already")
+        .contains("Next: find more questions with")
+        .doesNotContain("your own card");
+
+    Typed again = Typed.run("run", study, "--out", out, "--dry-run");
+    Typed over = Typed.run("run", study, "--out", out, "--dry-run", "--on-existing", "overwrite");
+    Typed fresh = Typed.run("run", study, "--out", out + "2", "--dry-run");
+
+    assertThat(again.code()).isZero();
+    assertThat(again.out().replace('\n', ' '))
+        .contains("Nothing was written.")
+        .endsWith(
+            "The run itself would be refused as it stands: \""
+                + out
+                + "\" is there already; name another folder with --out, or write --on-existing"
+                + " overwrite to replace it. ");
+    assertThat(over.out() + fresh.out()).doesNotContain("refused");
+  }
+
   /**
    * Of a run that was cut off, what is left is counted, and what is there says how exact it gets.
    */

@@ -14,17 +14,30 @@ class ProgressPrinterTest {
 
   @Test
   void text_halfWay_namesSpeedAndTimeLeft() {
-    assertThat(ProgressPrinter.text(10_000, 10_000, 20_000, 5 * SECOND))
+    assertThat(ProgressPrinter.text(10_000, 10_000, 20_000, 5 * SECOND, false))
         .isEqualTo("10,000 of 20,000 deals, 50 %, 2,000 deals a second, 5 s left");
-    assertThat(ProgressPrinter.text(0, 0, 20_000, SECOND)).isEqualTo("0 of 20,000 deals, 0 %");
+    assertThat(ProgressPrinter.text(0, 0, 20_000, SECOND, false))
+        .isEqualTo("0 of 20,000 deals, 0 %");
   }
 
   @Test
   void text_afterAResume_takesTheSpeedFromWhatIsPlayedNow() {
-    assertThat(ProgressPrinter.text(15_000, 1_000, 20_000, 5 * SECOND))
+    assertThat(ProgressPrinter.text(15_000, 1_000, 20_000, 5 * SECOND, false))
         .isEqualTo("15,000 of 20,000 deals, 75 %, 200 deals a second, 25 s left");
-    assertThat(ProgressPrinter.text(14_000, 0, 20_000, SECOND))
+    assertThat(ProgressPrinter.text(14_000, 0, 20_000, SECOND, false))
         .isEqualTo("14,000 of 20,000 deals, 70 %");
+  }
+
+  @Test
+  void text_ofARunThatMayStop_saysHowLongAtMost_inWholeMinutes() {
+    assertThat(ProgressPrinter.text(500, 500, 20_000, 5 * SECOND, true))
+        .endsWith(" at most 4 min left");
+    assertThat(ProgressPrinter.text(14_000, 500, 20_000, 5 * SECOND, true))
+        .endsWith(" at most 1 min left");
+    assertThat(ProgressPrinter.text(14_100, 500, 20_000, 5 * SECOND, true))
+        .endsWith(" at most 59 s left");
+    assertThat(ProgressPrinter.text(500, 500, 400_000, 5 * SECOND, true))
+        .endsWith(" at most 1 h 7 min left");
   }
 
   @Test
@@ -53,7 +66,7 @@ class ProgressPrinterTest {
   void bar_onATerminal_isWrittenOverAndClearedAtTheEnd() throws InterruptedException {
     ByteArrayOutputStream err = new ByteArrayOutputStream();
     Console console = new Console(OutputStream.nullOutputStream(), err, 80, true);
-    ProgressPrinter printer = new ProgressPrinter(console, new RunState(10, 500, 0));
+    ProgressPrinter printer = new ProgressPrinter(console, new RunState(10, 500, 0), false);
     while (err.size() == 0) {
       Thread.sleep(20);
     }

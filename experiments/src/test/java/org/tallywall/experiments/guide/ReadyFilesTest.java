@@ -39,6 +39,16 @@ class ReadyFilesTest {
   }
 
   @Test
+  void cards_ofTheProgram_areToldFromOthers() throws IOException {
+    ReadyFiles ready = ReadyFiles.above(program(), folder).orElseThrow();
+    Path own = Files.writeString(folder.resolve("saltmarsh-quay.json"), "{}");
+
+    assertThat(ready.holdsCard(folder.resolve("studies/../cards/saltmarsh-quay.json"))).isTrue();
+    assertThat(ready.holdsCard(own)).isFalse();
+    assertThat(ready.holdsCard(folder.resolve("cards/none.json"))).isFalse();
+  }
+
+  @Test
   void files_takenAway_areNotFound() throws IOException {
     Path jar = program();
     Files.delete(folder.resolve("cards/saltmarsh-quay.json"));
