@@ -43,8 +43,10 @@ class AbsurdResultsTest {
     List<String> papers = AllPapers.of(RealResults.write(folder, files));
     assertThat(papers.stream().mapToLong(String::length).sum()).isLessThan(MOST_BYTES);
     assertThat(papers)
-        .anyMatch(paper -> paper.contains("Drawn are the first 60 of 10,000; the files have them"))
-        .anyMatch(paper -> paper.contains("Shown are the first 2,000 of 10,000 rows"));
+        .anyMatch(
+            paper ->
+                paper.contains("This chart has the first 60 of 10,000; the files have them all"))
+        .anyMatch(paper -> paper.contains("These are the first 2,000 of 10,000 rows"));
   }
 
   @Test
