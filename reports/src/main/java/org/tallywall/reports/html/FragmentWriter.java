@@ -16,16 +16,25 @@ import org.tallywall.reports.table.Table;
 
 /**
  * Writes a document as a plain fragment of HTML that goes into a word processor or a mail as text
- * and tables: headings, paragraphs, lists and tables with lines, no styles, no scripts, only ASCII
- * characters (others as references), so that it reads the same whatever encoding is guessed.
+ * and tables: headings, paragraphs, lists and tables with lines, no scripts, only ASCII characters
+ * (others as references), so that it reads the same whatever encoding is guessed. The only styles
+ * keep its lines short and what is broad within the window, where a browser shows it.
  */
 public final class FragmentWriter {
   private static final int PICTURE_WIDTH = 640;
+  private static final String PAGE =
+      "max-width: 46rem; margin: 1.5rem auto; padding: 0 1rem; line-height: 1.45; overflow-wrap:"
+          + " anywhere";
+
+  /** A table breaks its lines between words and is moved sideways where that is not enough. */
+  private static final String BROAD = "overflow-x: auto; overflow-wrap: normal";
+
+  private static final String WITHIN = "max-width: 100%; height: auto";
   private static final int LAST_ASCII = 126;
   private static final int DEEPEST_HEADING = 6;
 
   private final Pictures pictures;
-  private final StringBuilder out = new StringBuilder();
+  private final Element page = Element.of("div").with("style", PAGE);
   private final List<String> footnotes = new ArrayList<>();
 
   private FragmentWriter(Pictures pictures) {
@@ -37,7 +46,7 @@ public final class FragmentWriter {
    *
    * @param document what stands in it
    * @param pictures where the pictures of its figures lie
-   * @return elements one after the other, each ended by {@code \n}
+   * @return an element that holds all others, ended by {@code \n}
    */
   public static String text(Document document, Pictures pictures) {
     FragmentWriter writer = new FragmentWriter(pictures);
@@ -47,7 +56,9 @@ public final class FragmentWriter {
       Element number = Element.of("sup", Integer.toString(i + 1));
       writer.write(Element.of("p").add(number).text(" " + writer.footnotes.get(i)));
     }
-    return ascii(writer.out.toString());
+    Element window = Element.of("meta").with("name", "viewport");
+    window.with("content", "width=device-width, initial-scale=1");
+    return ascii(Markup.html(window) + Markup.html(writer.page));
   }
 
   private void part(Part part, int level) {
@@ -105,7 +116,7 @@ public final class FragmentWriter {
     public Runnable listing(Part.Listing listing) {
       return () -> {
         write(Element.of("p", listing.title()));
-        write(Element.of("pre", listing.text()));
+        write(Element.of("pre", listing.text()).with("style", BROAD));
       };
     }
 
@@ -166,7 +177,7 @@ public final class FragmentWriter {
     grid.with("cellspacing", "0").with("cellpadding", "4");
     grid.add(row("th", table, table.columns().stream().map(Column::heading).toList()));
     CellText.rows(table).forEach(row -> grid.add(row("td", table, row)));
-    write(grid);
+    write(Element.of("div").with("style", BROAD).add(grid));
     table.notes().forEach(note -> write(Element.of("p", note)));
   }
 
@@ -188,6 +199,7 @@ public final class FragmentWriter {
       String target = file.get().target().replace(" ", "%20");
       Element image = Element.of("img").with("src", target);
       image.with("width", Integer.toString(PICTURE_WIDTH)).with("alt", words);
+      image.with("style", WITHIN);
       write(Element.of("p").add(image));
     } else {
       write(Element.of("p", words));
@@ -196,7 +208,7 @@ public final class FragmentWriter {
   }
 
   private void write(Element element) {
-    out.append(Markup.html(element));
+    page.add(element);
   }
 
   private static String ascii(String text) {

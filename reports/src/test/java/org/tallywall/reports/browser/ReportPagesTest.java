@@ -19,10 +19,17 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.openqa.selenium.print.PrintOptions;
+import org.tallywall.reports.charts.Charts;
+import org.tallywall.reports.document.Pictures;
+import org.tallywall.reports.figure.Figure;
+import org.tallywall.reports.html.FragmentWriter;
 import org.tallywall.reports.html.PageWriter;
+import org.tallywall.reports.papers.Notes;
 import org.tallywall.reports.papers.ReportPage;
+import org.tallywall.reports.results.Results;
 import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
+import org.tallywall.reports.svg.SvgWriter;
 
 /** Reports of small runs of every design on a desk, on a phone and on paper. */
 @Tag("browser")
@@ -112,6 +119,27 @@ class ReportPagesTest {
         .isEmpty();
   }
 
+  /** The notes for a mail keep within the window, too, and their lines are short on a desk. */
+  @ParameterizedTest
+  @ValueSource(strings = {"table", "arms", "until", "sweep", "round-robin", "branch"})
+  void notes_keepWithinTheWindow_andTheirLinesShort(String design) throws IOException {
+    Path notes = notes(design);
+    browser.open(notes, 390);
+    assertThat((Long) run("return document.documentElement.scrollWidth")).isLessThanOrEqualTo(390L);
+    assertThat((Long) run("return document.images.length")).isPositive();
+    browser.open(notes, 1280);
+    assertThat((Long) run("return document.documentElement.scrollWidth"))
+        .isLessThanOrEqualTo(1280L);
+    assertThat(
+            (List<?>)
+                run(
+                    "return Array.from(document.querySelectorAll('p, li')).filter(function (p) {"
+                        + " var b = p.getBoundingClientRect();"
+                        + " return b.width > 46 * 16 || b.left < 16; })"
+                        + ".map(function (p) { return p.textContent.slice(0, 60); })"))
+        .isEmpty();
+  }
+
   private static long sheets() {
     String pdf = browser.driver().print(new PrintOptions()).getContent();
     String text = new String(Base64.getDecoder().decode(pdf), StandardCharsets.ISO_8859_1);
@@ -126,11 +154,22 @@ class ReportPagesTest {
     return browser.driver().executeScript(script);
   }
 
+  private static Results results(String design) {
+    return ResultsFolder.read(
+        Path.of("src/test/resources/results", design), new ThisProgram("0.1.0", 1));
+  }
+
+  private static Path notes(String design) throws IOException {
+    Results results = results(design);
+    for (Figure figure : Charts.of(results)) {
+      Files.writeString(folder.resolve(figure.caption().stem() + ".svg"), SvgWriter.text(figure));
+    }
+    String text = FragmentWriter.text(Notes.of(results), Pictures.in("charts", "svg"));
+    return Files.writeString(folder.resolve(design + "-notes.html"), text);
+  }
+
   private static Path page(String design) throws IOException {
-    Path results = Path.of("src/test/resources/results", design);
-    ReportPage page =
-        new ReportPage(
-            ResultsFolder.read(results, new ThisProgram("0.1.0", 1)), Map.of(), List.of());
+    ReportPage page = new ReportPage(results(design), Map.of(), List.of());
     Path file = folder.resolve(design + ".html");
     return Files.writeString(file, PageWriter.text(page.document()));
   }

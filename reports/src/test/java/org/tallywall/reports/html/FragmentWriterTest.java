@@ -33,14 +33,15 @@ class FragmentWriterTest {
   void letters_beyondAscii_becomeReferences() {
     Document document = new Document("Übung – 雀 \ud83c\udc04", List.of());
     assertThat(FragmentWriter.text(document, PNG))
-        .isEqualTo("<h1>&#220;bung &#8211; &#38592; &#126980;</h1>\n");
+        .contains("\n<h1>&#220;bung &#8211; &#38592; &#126980;</h1>\n")
+        .matches("\\p{ASCII}*");
   }
 
   @Test
   void figure_withoutAPicture_isDescribed() {
     Document document = new Document("A", List.of(new Part.Chart(SampleFigures.map())));
     assertThat(FragmentWriter.text(document, figure -> Optional.empty()))
-        .startsWith(
+        .contains(
             "<h1>A</h1>\n<p>PROVISIONAL: 1,000 of 20,000 deals. Play on or hold back? "
                 + SampleFigures.map().caption().description()
                 + "</p>\n<p>Bars show");
