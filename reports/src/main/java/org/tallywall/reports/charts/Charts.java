@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.results.Results;
-import org.tallywall.reports.schema.BranchColumns;
-import org.tallywall.reports.schema.SweepColumns;
 import org.tallywall.reports.words.Shown;
 import org.tallywall.reports.words.Ways;
 
@@ -39,7 +37,7 @@ public final class Charts {
   }
 
   /**
-   * The one chart of the notes.
+   * The one chart of the notes: what answers the question; of one fixed table what it is asked.
    *
    * @param results what a results folder holds
    * @return what there is, if there is any
@@ -50,11 +48,7 @@ public final class Charts {
       Optional<Figure> shown = named(all, shown(results));
       return shown.isPresent() ? shown : all.stream().findFirst();
     }
-    Optional<Figure> parts = named(all, PartChart.STEM);
-    boolean map =
-        results.sheet(BranchColumns.FILE).isPresent()
-            || results.sheet(SweepColumns.FILE).isPresent();
-    return map || parts.isEmpty() ? all.stream().findFirst() : parts;
+    return all.stream().findFirst();
   }
 
   private static String shown(Results results) {
