@@ -99,8 +99,11 @@ public final class WinRateColumns {
 
   /** The column {@code won-jokerless}. */
   public static final Column WON_JOKERLESS =
-      Column.integer("won-jokerless", "games", "Won with a hand that was paid as jokerless.")
-          .headed("won without jokers in 100 games");
+      Column.integer(
+              "won-jokerless",
+              "games",
+              "Won with a hand that was paid as jokerless: a hand without jokers does not count where the rules pay nothing for that, as on a line that cannot hold jokers.")
+          .headed("won a hand paid as jokerless in 100 games");
 
   /** The column {@code one-away-reached}. */
   public static final Column ONE_AWAY_REACHED =

@@ -55,12 +55,12 @@ public enum MeasureWords {
       "winning after redeeming a joker in",
       "games in 100",
       "in 100 games"),
-  /** Games won without jokers. */
+  /** Games won with a hand that was paid as jokerless. */
   WON_JOKERLESS(
       "won-jokerless",
-      "won without jokers",
-      "won without jokers in",
-      "winning without jokers in",
+      "won a hand paid as jokerless",
+      "won a hand paid as jokerless in",
+      "winning a hand paid as jokerless in",
       "games in 100",
       "in 100 games"),
   /** Exposures made. */
