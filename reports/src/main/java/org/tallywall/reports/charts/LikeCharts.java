@@ -12,6 +12,7 @@ import org.tallywall.reports.results.Results;
 import org.tallywall.reports.schema.AimColumns;
 import org.tallywall.reports.schema.FamilyColumns;
 import org.tallywall.reports.schema.HandChoiceColumns;
+import org.tallywall.reports.schema.WayColumns;
 import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.Ways;
 import org.tallywall.reports.words.Wording;
@@ -26,19 +27,27 @@ final class LikeCharts {
 
   private static final int MOST_CHARTS = 3;
 
+  /** Where ways of playing prefer sections of the card, the chart of each is asked for. */
+  private static final int MOST_OF_SECTIONS = 12;
+
+  private static final String PREFERS = "prefer-family";
+
   private final Results results;
+  private final int most;
   private final List<String> drawn = new ArrayList<>();
   private final List<String> left = new ArrayList<>();
 
   /** How far a dot of a way that is not drawn lies from the same dot that is, at most. */
   private final Map<String, Double> alike = new LinkedHashMap<>();
 
-  private LikeCharts(Results results) {
+  private LikeCharts(Results results, int most) {
     this.results = results;
+    this.most = most;
   }
 
   static LikeCharts of(Results results, String file) {
-    LikeCharts charts = new LikeCharts(results);
+    boolean sections = file.equals(FamilyColumns.FILE) && isAboutSections(results);
+    LikeCharts charts = new LikeCharts(results, sections ? MOST_OF_SECTIONS : MOST_CHARTS);
     Map<String, Map<String, CsvFile.Row>> ways = new LinkedHashMap<>();
     for (CsvFile.Row row : results.rows(file)) {
       String name =
@@ -54,13 +63,18 @@ final class LikeCharts {
     return charts;
   }
 
+  private static boolean isAboutSections(Results results) {
+    return results.rows(WayColumns.FILE).stream()
+        .anyMatch(row -> row.text(WayColumns.SETTING).endsWith(PREFERS));
+  }
+
   private void place(String arm, double furthest) {
     if (drawn.contains(arm)) {
       return;
     }
     if (furthest < SEEN) {
       alike.put(arm, furthest);
-    } else if (drawn.size() < MOST_CHARTS) {
+    } else if (drawn.size() < most) {
       drawn.add(arm);
     } else {
       left.add(arm);
