@@ -37,7 +37,7 @@ class PapersTest {
         .contains("The number was fixed before the run.")
         .contains("sha256:11", "sha256:22", "sha256:33", "seed 7")
         .contains("(Holm) 0.0022", "this run is as precise as one 3.4 times as long")
-        .contains("](<charts/where-games-go.png>)");
+        .contains("](<charts/differences.png>)");
   }
 
   /** Statistical names stand in footnotes and notes below tables, not in the sentences. */
@@ -99,7 +99,7 @@ class PapersTest {
   void difference_thatIsClearOnlyAlone_isNotCalledClear() throws IOException {
     notes(SampleResults.arms(folder));
     String page = Files.readString(folder.resolve("report.html"));
-    assertThat(row(page, "0.40 (0.05 to 0.75)")).contains(">too close to call<");
+    assertThat(row(page, "0.40 (0.05 to 0.75)")).contains(">too close to call, allowing for ");
     assertThat(row(page, "5.02 (4.31 to 5.73)")).contains(">yes, more<");
     assertThat(row(page, "-6.50 (-7.20 to -5.80)")).contains(">yes, less<");
     assertThat(row(page, "-4.00 (-4.70 to -3.30)")).doesNotContain("yes");
@@ -189,7 +189,7 @@ class PapersTest {
     assertThat(folder.resolve("report.html")).doesNotExist();
     assertThat(folder.resolve("charts")).doesNotExist();
     assertThat(Files.readString(folder.resolve("notes.md")))
-        .contains("Where 100 games go. Of 100 games of never")
+        .contains("More or less than “never”: games won in 100. Compared with never.")
         .doesNotContain("](<charts");
   }
 
@@ -240,7 +240,7 @@ class PapersTest {
     String fragment = Files.readString(folder.resolve("notes.html"));
     assertThat(fragment)
         .contains("1.01 (0.40 to 1.62)", "0.11 (-0.31 to 0.52)", "<table border=\"1\"")
-        .contains("src=\"charts/where-games-go.png\"")
+        .contains("src=\"charts/differences.png\"")
         .doesNotContain("<style", "<script", "class=");
     assertThat(fragment.chars().allMatch(letter -> letter < 127)).isTrue();
   }

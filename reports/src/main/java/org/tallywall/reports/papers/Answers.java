@@ -14,6 +14,7 @@ import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.ChangedNumber;
+import org.tallywall.reports.words.CloseCalls;
 import org.tallywall.reports.words.Compared;
 import org.tallywall.reports.words.Listed;
 import org.tallywall.reports.words.MeasureWords;
@@ -52,7 +53,18 @@ public final class Answers {
   private static Part.Answer comparison(Results results, List<Compared> compared) {
     List<Part.Paragraph> paragraphs = new ArrayList<>();
     if (compared.size() > 1) {
-      compared.forEach(one -> paragraphs.add(paragraph(sentence(results, one), results, one)));
+      List<Compared> close = compared.stream().filter(one -> isClose(results, one)).toList();
+      boolean joined = close.size() > 1;
+      compared.stream()
+          .filter(one -> !joined || !close.contains(one))
+          .forEach(one -> paragraphs.add(paragraph(sentence(results, one), results, one)));
+      if (joined) {
+        List<String> notes =
+            close.stream()
+                .map(one -> Wording.quoted(one.arm()) + ": " + footnote(results, one))
+                .toList();
+        paragraphs.add(new Part.Paragraph(CloseCalls.told(results, close), notes));
+      }
     }
     for (Compared one : compared) {
       String patience = patience(results, one);
@@ -68,6 +80,14 @@ public final class Answers {
       return new Part.Answer(sentence(results, only), paragraphs);
     }
     return new Part.Answer(headline(results, compared), paragraphs);
+  }
+
+  /** Whether a range alone says that it is too close to call. */
+  private static boolean isClose(Results results, Compared one) {
+    return one.verdict().isEmpty()
+        && !one.isSame()
+        && one.difference().isPresent()
+        && one.clearSign(results.confidence()) == 0;
   }
 
   private static String headline(Results results, List<Compared> compared) {

@@ -14,7 +14,9 @@ import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.reports.words.Compared;
+import org.tallywall.reports.words.FourAlike;
 import org.tallywall.reports.words.MeasureWords;
+import org.tallywall.reports.words.RangeWords;
 import org.tallywall.reports.words.Stops;
 import org.tallywall.reports.words.Wording;
 
@@ -187,7 +189,11 @@ public final class DifferenceTables {
     return switch (one.clearSign(results.confidence())) {
       case 1 -> "yes, more";
       case -1 -> "yes, less";
-      default -> "too close to call";
+      default ->
+          "too close to call"
+              + (one.isClearAlone(results.confidence())
+                  ? ", allowing for %s comparisons".formatted(Compared.together(results))
+                  : "");
     };
   }
 
@@ -196,16 +202,17 @@ public final class DifferenceTables {
     String clear =
         stops.isPresent()
             ? stops.get().clear(shown.size() > 1)
-            : "A difference is clear where its range in parentheses leaves out 0%s. In %s of 100 such runs, the range would hold the true number."
-                .formatted(together(), Wording.level(results.confidence()));
-    return "Per 100 games. " + clear + unknown(shown, stops.isEmpty());
+            : "A difference is clear where its range leaves out 0%s. %s"
+                .formatted(together(), RangeWords.of(results));
+    return "Per 100 games. "
+        + clear
+        + unknown(shown, stops.isEmpty())
+        + FourAlike.note(results).map(note -> " " + note).orElse("");
   }
 
   /** Said where there are several and each has its p-value among all of them. */
   private String together() {
-    long tested =
-        all.stream().filter(one -> one.row().number(DifferenceColumns.P_HOLM).isPresent()).count();
-    return tested > 1
+    return Compared.together(results) > 1
         ? " and stays clear when all declared comparisons are counted together (Holm)"
         : "";
   }

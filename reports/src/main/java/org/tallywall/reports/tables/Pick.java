@@ -9,8 +9,8 @@ import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.table.TableBuilder;
+import org.tallywall.reports.words.RangeWords;
 import org.tallywall.reports.words.Ways;
-import org.tallywall.reports.words.Wording;
 
 /**
  * A column that people read, and how its cells are made of a row of a file.
@@ -136,7 +136,7 @@ public record Pick(Column column, Function<CsvFile.Row, Cell> cell) {
   /** What the ranges of these columns are; empty where none of the rows has one. */
   static String ranges(Results results, List<Pick> picks, List<CsvFile.Row> rows) {
     boolean any = rows.stream().anyMatch(row -> picks.stream().anyMatch(pick -> pick.isRange(row)));
-    return any ? Wording.ranges(results.confidence()) : "";
+    return any ? RangeWords.of(results) : "";
   }
 
   private boolean isRange(CsvFile.Row row) {

@@ -12,7 +12,7 @@ import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.words.BranchWords;
 import org.tallywall.reports.words.MeasureWords;
-import org.tallywall.reports.words.Wording;
+import org.tallywall.reports.words.RangeWords;
 
 /** Every situation of a branch study, in words for readers: {@code branch.csv}. */
 public final class SquareTable {
@@ -119,7 +119,7 @@ public final class SquareTable {
   }
 
   private static String explained(Results results) {
-    return Wording.ranges(results.confidence())
+    return RangeWords.of(results)
         + " Ranges are taken one by one; \u201cclear\u201d means clear with all situations counted together"
         + " (Holm).";
   }

@@ -103,9 +103,13 @@ public final class WinTables {
     if (!Ways.oneTable(results)) {
       picks.add(Pick.arm(results, WinRateColumns.ARM));
     }
-    picks.add(Pick.words(WinRateColumns.SEAT, Ways::seat));
+    picks.add(
+        Pick.words(
+            "seat",
+            "Where it sat, as seen from East; \u201call four seats\u201d counts them together.",
+            Ways::seat));
     if (Ways.oneTable(results)) {
-      picks.add(Pick.words(WinRateColumns.PLAYER, WinTables::player));
+      picks.add(Pick.words("player", "Who sat there.", WinTables::player));
     }
     return picks;
   }

@@ -132,4 +132,28 @@ public record Compared(
     OptionalDouble holm = row.number(DifferenceColumns.P_HOLM);
     return holm.isPresent() && holm.getAsDouble() > 1 - confidence ? 0 : sign;
   }
+
+  /**
+   * Whether its range leaves out 0 only as long as nothing else is counted with it.
+   *
+   * @param confidence the level of the range
+   * @return true if so; false where a sequential test decides
+   */
+  public boolean isClearAlone(double confidence) {
+    return verdict.isEmpty()
+        && clearSign(confidence) == 0
+        && difference.map(ranged -> ranged.estimate().clearSign()).orElse(0) != 0;
+  }
+
+  /**
+   * How many comparisons a single one is counted together with, itself among them.
+   *
+   * @param results what a results folder holds
+   * @return those that were declared and have an adjusted p
+   */
+  public static long together(Results results) {
+    return all(results).stream()
+        .filter(one -> one.row().number(DifferenceColumns.P_HOLM).isPresent())
+        .count();
+  }
 }

@@ -176,8 +176,17 @@ public final class Wording {
    * @return a sentence
    */
   public static String tooSmall(MeasureWords measure, long deals, double detectable) {
+    return tooSmall(measure, deals, detectable, detectable);
+  }
+
+  /** The same of several comparisons, from the finest to the coarsest. */
+  static String tooSmall(MeasureWords measure, long deals, double least, double most) {
+    String fine = upTo(100 * least);
+    String coarse = upTo(100 * most);
+    String size =
+        fine.equals(coarse) ? fine : "%s to %s (by way of playing)".formatted(fine, coarse);
     return "The smallest difference that a run of %s deals would catch nine times out of ten is %s %s; there may be a smaller one."
-        .formatted(CellText.grouped(Long.toString(deals)), upTo(100 * detectable), measure.unit());
+        .formatted(CellText.grouped(Long.toString(deals)), size, measure.unit());
   }
 
   /**
@@ -228,17 +237,6 @@ public final class Wording {
   public static String rounded(double number, int digits) {
     BigDecimal few = new BigDecimal(number).round(new MathContext(digits, RoundingMode.HALF_UP));
     return CellText.grouped(few.stripTrailingZeros().toPlainString());
-  }
-
-  /**
-   * What the ranges of a table are.
-   *
-   * @param confidence the level of ranges, between 0 and 1
-   * @return a sentence
-   */
-  public static String ranges(double confidence) {
-    return "In %s of 100 such runs, the range in parentheses would hold the true number."
-        .formatted(level(confidence));
   }
 
   /**
