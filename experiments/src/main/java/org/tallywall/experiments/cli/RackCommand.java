@@ -58,7 +58,7 @@ final class RackCommand implements Callable<Integer> {
       names = "--csv",
       description =
           "Writes comma-separated values, every line of the card for every rack:"
-              + " rack,line,away,ways,example,wants.")
+              + " rack,line,away,ways,example,wants,by-joker.")
   private boolean csv;
 
   @Option(names = "--all", description = "Lists every line that is still possible.")

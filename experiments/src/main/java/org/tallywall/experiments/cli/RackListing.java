@@ -2,9 +2,12 @@ package org.tallywall.experiments.cli;
 
 import java.util.List;
 import org.tallywall.core.card.Line;
+import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.rack.LineDistance;
 import org.tallywall.experiments.rack.RackQuestion;
+import org.tallywall.experiments.story.NeedWords;
 import org.tallywall.experiments.words.Words;
+import org.tallywall.strategies.reason.Missing;
 
 /** Prints the nearest lines of a rack for a person. */
 final class RackListing {
@@ -52,18 +55,19 @@ final class RackListing {
                 line.say().isEmpty() ? "" : "  " + Words.quoted(line.say())));
     console.say(INDENT + nearest.example());
     if (nearest.away() > 0) {
-      console.say(INDENT + "wants " + wants(nearest));
+      console.say(INDENT + "needs " + needs(nearest.missing()));
     }
   }
 
-  private static String wants(LineDistance.Nearest nearest) {
-    String natural = nearest.natural().toString();
-    String open = nearest.open().toString();
-    if (open.isEmpty()) {
+  private static String needs(Missing missing) {
+    String natural = NeedWords.rack(missing.natural()).toString();
+    boolean onlyJokers = missing.open().stream().allMatch(kind -> kind == Tile.JOKER);
+    String open = NeedWords.rack(missing.open()) + (onlyJokers ? "" : " (or jokers)");
+    if (missing.open().isEmpty()) {
       return natural + " (no jokers)";
     }
-    return natural.isEmpty()
-        ? open + " (or jokers)"
-        : natural + " (no jokers) and " + open + " (or jokers)";
+    return (natural.isEmpty() ? "" : natural + " (no jokers) and ")
+        + open
+        + NeedWords.byJoker(missing.filled());
   }
 }

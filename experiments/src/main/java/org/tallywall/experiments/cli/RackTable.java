@@ -4,6 +4,7 @@ import java.util.List;
 import org.tallywall.experiments.rack.LineDistance;
 import org.tallywall.experiments.rack.NearestLines;
 import org.tallywall.experiments.rack.RackQuestion;
+import org.tallywall.experiments.story.NeedWords;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
@@ -27,7 +28,10 @@ final class RackTable {
                 Column.text("example", "The first of these hands."),
                 Column.text(
                     "wants",
-                    "The tiles that the rack still lacks for the example, its jokers put in place."));
+                    "The tiles that bring the rack closer to the example; with jokers on the rack there"
+                        + " can be more of them than it is away."),
+                Column.integer(
+                    "by-joker", "tiles", "How many of these tiles its jokers stand for."));
     for (RackQuestion question : questions) {
       nearest.all(question).forEach(distance -> table.row(row(question, distance)));
     }
@@ -47,7 +51,10 @@ final class RackTable {
                     Cell.whole(found.away()),
                     Cell.whole(found.ways()),
                     Cell.text(found.example().toString()),
-                    Cell.text(found.wants().toString())))
-        .orElse(List.of(rack, line, Cell.empty(), Cell.empty(), Cell.empty(), Cell.empty()));
+                    Cell.text(NeedWords.rack(found.missing().tiles()).toString()),
+                    Cell.whole(found.missing().filled())))
+        .orElse(
+            List.of(
+                rack, line, Cell.empty(), Cell.empty(), Cell.empty(), Cell.empty(), Cell.empty()));
   }
 }

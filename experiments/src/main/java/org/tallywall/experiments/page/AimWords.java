@@ -11,11 +11,13 @@ import org.tallywall.experiments.rack.LineDistance;
 import org.tallywall.experiments.rack.NearestLines;
 import org.tallywall.experiments.rack.RackQuestion;
 import org.tallywall.experiments.story.LineNames;
+import org.tallywall.experiments.story.NeedWords;
 import org.tallywall.experiments.story.TileWords;
+import org.tallywall.strategies.reason.Missing;
 
 /**
  * Says what a rack is after: the line that its player aims at, or else the nearest one; how far it
- * is; and what the nearest hand of that line still wants.
+ * is; and what the nearest hand of that line still needs.
  */
 final class AimWords {
   private final NearestLines nearest;
@@ -69,6 +71,8 @@ final class AimWords {
     if (found.away() == 0) {
       return ", complete";
     }
-    return ": %s away, wants %s".formatted(found.away(), words.rack(found.wants()));
+    Missing missing = found.missing();
+    return ": %s away, %s"
+        .formatted(found.away(), NeedWords.of(words, missing.tiles(), missing.filled()));
   }
 }

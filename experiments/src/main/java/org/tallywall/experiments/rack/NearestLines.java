@@ -9,6 +9,7 @@ import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
+import org.tallywall.strategies.reason.Missing;
 
 /** Finds how far racks are from every line of a card. Not safe for use by several threads. */
 public final class NearestLines {
@@ -65,11 +66,12 @@ public final class NearestLines {
     }
     List<LineDistance> all = new ArrayList<>();
     for (int line = 0; line < hands.lines(); line++) {
-      Optional<LineDistance.Nearest> nearest =
-          ways[line] == 0
-              ? Optional.empty()
-              : Optional.of(
-                  nearest(question, line, least[line], ways[line], reach.hand(first[line])));
+      Optional<LineDistance.Nearest> nearest = Optional.empty();
+      if (ways[line] > 0) {
+        Missing missing = Missing.of(meter, reach, first[line], question.rack().jokers());
+        ConcreteHand example = reach.hand(first[line]);
+        nearest = Optional.of(new LineDistance.Nearest(least[line], ways[line], example, missing));
+      }
       all.add(new LineDistance(hands.line(line), nearest));
     }
     return all;
@@ -87,12 +89,5 @@ public final class NearestLines {
         .filter(distance -> distance.nearest().isPresent())
         .sorted(NEAREST_FIRST)
         .toList();
-  }
-
-  private LineDistance.Nearest nearest(
-      RackQuestion question, int line, int away, int ways, ConcreteHand hand) {
-    Wanted wanted =
-        new Wanted(question.rack(), question.exposures(), hand, hands.line(line).terms().jokers());
-    return new LineDistance.Nearest(away, ways, hand, wanted.natural(), wanted.open());
   }
 }

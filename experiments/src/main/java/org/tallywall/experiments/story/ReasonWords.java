@@ -3,7 +3,6 @@ package org.tallywall.experiments.story;
 import java.util.List;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.Line;
-import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.reason.Reason;
 
 /** Reasons in words. */
@@ -83,15 +82,7 @@ public final class ReasonWords {
     if (aim.missing().isEmpty()) {
       return text;
     }
-    Rack missing = new Rack();
-    aim.missing().forEach(missing::add);
-    String jokers =
-        switch (aim.filled()) {
-          case 0 -> "";
-          case 1 -> ", one of them by joker";
-          default -> ", " + aim.filled() + " of them by jokers";
-        };
-    return text + ": needs " + words.rack(missing) + jokers;
+    return text + ": " + NeedWords.of(words, aim.missing(), aim.filled());
   }
 
   private String ofTiles(Reason reason) {

@@ -22,14 +22,14 @@ class RackCommandTest {
 
               L1  13 of 14 held, 1 away; 1 way that near; worth 30  "the pier"
                     2222b 444b 555d 33c 66c
-                    wants 6c (no jokers)
+                    needs 6c (no jokers)
             """);
   }
 
   @Test
   void rack_withJokers_namesWhereJokersServe() {
     assertThat(Typed.run("rack", Cards.small(folder), "222b 33c 444b 55d 66c J").out())
-        .contains("L1  13 of 14 held, 1 away", "wants 5d (or jokers)");
+        .contains("L1  13 of 14 held, 1 away", "needs 2b 5d (or jokers), one of them by joker");
     assertThat(Typed.run("rack", Cards.small(folder), "2222b 33c 444b 55d 66c J").out())
         .contains("L1  14 of 14 held, complete");
   }
@@ -43,12 +43,12 @@ class RackCommandTest {
     assertThat(typed.out())
         .isEqualTo(
             """
-            rack,line,away,ways,example,wants
-            444b 555d 33c 6c / 222bJ,L1,1,1,2222b 444b 555d 33c 66c,6c
-            444b 555d 33c 6c / 222bJ,L2,,,,
-            444b 555d 33c 6c / 222bJ,V1,,,,
-            444b 555d 33c 6c / 222bJ,V2,,,,
-            444b 555d 33c 6c / 222bJ,C1,,,,
+            rack,line,away,ways,example,wants,by-joker
+            444b 555d 33c 6c / 222bJ,L1,1,1,2222b 444b 555d 33c 66c,6c,0
+            444b 555d 33c 6c / 222bJ,L2,,,,,
+            444b 555d 33c 6c / 222bJ,V1,,,,,
+            444b 555d 33c 6c / 222bJ,V2,,,,,
+            444b 555d 33c 6c / 222bJ,C1,,,,,
             """);
   }
 
@@ -62,8 +62,8 @@ class RackCommandTest {
     assertThat(typed.code()).isZero();
     assertThat(typed.out().lines()).hasSize(11);
     assertThat(typed.out())
-        .contains("1133b  5577b 99b NNS,C1,1,1,11b 33b 55b 77b 99b NN SS,S\n")
-        .contains("444b 555d 33c 6c/222bJ,L1,1,1,2222b 444b 555d 33c 66c,6c\n");
+        .contains("1133b  5577b 99b NNS,C1,1,1,11b 33b 55b 77b 99b NN SS,S,0\n")
+        .contains("444b 555d 33c 6c/222bJ,L1,1,1,2222b 444b 555d 33c 66c,6c,0\n");
   }
 
   @Test

@@ -16,9 +16,9 @@ public sealed interface Reason {
    * @param hand the hand of it that the player has in mind, its place among all of the card
    * @param away how far that hand is from the tiles as they are, 0 to 14; what is held of it is 14
    *     less that
-   * @param missing the kinds of tiles that the hand is missing, those among them that a joker on
-   *     the rack fills; a joker where no natural is left for it
-   * @param filled how many of them jokers on the rack fill
+   * @param missing the kinds of tiles that bring the rack closer to the hand, as in {@link
+   *     Missing#tiles}
+   * @param filled how many of them jokers on the rack stand for
    */
   record Aim(int line, int hand, int away, List<Integer> missing, int filled) implements Reason {
     /**
@@ -28,7 +28,7 @@ public sealed interface Reason {
      * @param hand the hand
      * @param away how far it is
      * @param missing what it is missing
-     * @param filled how many of them jokers fill
+     * @param filled how many of them jokers stand for
      */
     public Aim {
       missing = List.copyOf(missing);

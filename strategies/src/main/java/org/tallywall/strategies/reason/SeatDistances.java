@@ -1,10 +1,6 @@
 package org.tallywall.strategies.reason;
 
-import java.util.ArrayList;
-import java.util.Collections;
-import java.util.List;
 import org.tallywall.core.hand.HandMeter;
-import org.tallywall.core.hand.Lack;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Rack;
@@ -112,26 +108,12 @@ final class SeatDistances {
     begin();
     for (int hand = 0; hand < reach.size(); hand++) {
       if (reach.index(hand) == index && !meter.dead(reach, hand)) {
-        Lack lack = new Lack();
-        meter.lack(reach, hand, lack);
-        int line = reach.line(hand);
-        boolean jokers = reach.hands().line(line).terms().jokers();
-        int filled = jokers ? Math.min(rack.jokers(), lack.opens()) : 0;
-        return new Reason.Aim(line, index, meter.away(reach, hand), missing(lack), filled);
+        Missing missing = Missing.of(meter, reach, hand, rack.jokers());
+        return new Reason.Aim(
+            reach.line(hand), index, meter.away(reach, hand), missing.tiles(), missing.filled());
       }
     }
     return null;
-  }
-
-  private static List<Integer> missing(Lack lack) {
-    List<Integer> missing = new ArrayList<>();
-    for (int at = 0; at < lack.kinds(); at++) {
-      int copies = lack.natural(at) + lack.open(at);
-      missing.addAll(Collections.nCopies(copies, lack.kind(at)));
-    }
-    missing.addAll(
-        Collections.nCopies(lack.naturals() + lack.opens() - missing.size(), Tile.JOKER));
-    return missing;
   }
 
   private void begin() {

@@ -122,9 +122,13 @@ final class PlainFacts {
     return -1;
   }
 
-  /** What a hand is missing, tile by tile; jokers for what is in no set of tiles. */
+  /**
+   * What a hand is missing, tile by tile; jokers for what is in no set of tiles. Where the jokers
+   * held fill all that they may stand for, only what must be natural.
+   */
   List<Integer> missing(int hand) {
     List<Integer> missing = new ArrayList<>();
+    List<Integer> natural = new ArrayList<>();
     int over = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       int rest = rest(hand, kind, own);
@@ -133,11 +137,14 @@ final class PlainFacts {
       for (int copy = held[kind]; copy < there; copy++) {
         missing.add(kind);
       }
+      for (int copy = held[kind]; copy < strict(hand, kind, own); copy++) {
+        natural.add(kind);
+      }
     }
     for (int joker = 0; joker < over; joker++) {
       missing.add(Tile.JOKER);
     }
-    return missing;
+    return held[Tile.JOKER] < missing.size() - natural.size() ? missing : natural;
   }
 
   private static int usual(int kind) {
