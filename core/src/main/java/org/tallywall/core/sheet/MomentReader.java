@@ -14,6 +14,9 @@ final class MomentReader {
 
   /** Reads the words behind {@code moment}; null where they have a fault. */
   static Moment read(WordReader words, SheetDraft draft) {
+    if (words.passWithoutItsWord()) {
+      return null;
+    }
     String kind = words.oneOf(MOMENTS, "the moment");
     if (kind == null) {
       return null;

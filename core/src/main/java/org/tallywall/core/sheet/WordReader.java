@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.sheet.SheetLine.Word;
 import org.tallywall.core.text.Faults;
@@ -23,6 +24,10 @@ final class WordReader {
 
   private static final Map<String, String> ROUNDS =
       Map.of("first", "-1", "second", "-2", "last", "-2");
+
+  /** The first word of a pass as it is spoken or typed. */
+  private static final Pattern PASS =
+      Pattern.compile("first|second|last|(right|across|left)(-[12])?", Pattern.CASE_INSENSITIVE);
 
   private final List<Word> words;
   private final Place end;
@@ -187,6 +192,17 @@ final class WordReader {
     }
     String name = oneOf(names, "the pass");
     return name == null ? null : PassStep.values()[names.indexOf(name)];
+  }
+
+  /** Notes a pass that is named without the word "pass" before it; false where none is. */
+  boolean passWithoutItsWord() {
+    boolean named = more() && PASS.matcher(words.get(at).text()).matches();
+    if (named) {
+      Place place = place();
+      faults.fault(
+          place, "the moment is a pass; write: moment pass " + Shown.word(SheetLine.text(rest())));
+    }
+    return named;
   }
 
   /** One tile, or {@link #NONE}. */

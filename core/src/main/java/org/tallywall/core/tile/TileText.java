@@ -84,12 +84,21 @@ public final class TileText {
       }
     }
     if (all.total() != 13 && all.total() != 14) {
+      int exposed = all.total() - rack.total();
       throw new NotationException(
-          String.format(
-              Locale.ROOT,
-              "rack and exposures are %d tiles together; write 13 or 14",
-              all.total()));
+          exposed == 0
+              ? tiles(rack.total()) + " on the rack; write 13 or 14"
+              : String.format(
+                  Locale.ROOT,
+                  "%d on the rack + %d exposed = %d; write 13 or 14 together",
+                  rack.total(),
+                  exposed,
+                  all.total()));
     }
+  }
+
+  private static String tiles(int number) {
+    return number + (number == 1 ? " tile" : " tiles");
   }
 
   /**

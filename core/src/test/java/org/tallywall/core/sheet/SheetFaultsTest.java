@@ -48,6 +48,8 @@ class SheetFaultsTest {
           seat     | seat 1 2                 | 1:8: "2" is not expected here; write one seat
           seat     | sete 0                   | 1:1: the line "sete" is unknown; did you mean "seat"
           moment   | moment tern              | 2:8: the moment "tern" is unknown; did you mean "turn"
+          moment   | moment first right       | 2:8: the moment is a pass; write: moment pass first right
+          moment   | moment across            | 2:8: the moment is a pass; write: moment pass across
           moment   | moment pass right        | 2:13: the pass "right" is unknown; did you mean "right-1"
           moment   | moment pass first        | 2:13: the pass "first" is unknown
           moment   | moment pass third left   | 2:13: the pass "third" is unknown

@@ -50,9 +50,12 @@ final class UsageFault {
       return unknown("option", word, options);
     }
     List<String> names = new ArrayList<>(command.getSubcommands().keySet());
-    return names.isEmpty()
-        ? "unexpected \"" + Shown.word(word) + "\"; put names with spaces in quotes"
-        : unknown("command", word, names);
+    if (!names.isEmpty()) {
+      return unknown("command", word, names);
+    }
+    boolean tiles = command.getCommandSpec().userObject() instanceof RackCommand;
+    return "unexpected \"%s\"; put %s in quotes"
+        .formatted(Shown.word(word), tiles ? "the whole rack" : "names with spaces");
   }
 
   private static String unknown(String what, String word, List<String> known) {

@@ -95,6 +95,33 @@ class RackCommandTest {
   }
 
   @Test
+  void rack_withItsExposuresTyped_saysHowManyAreWhere() {
+    assertThat(
+            Typed.run("rack", Cards.small(folder), "444b 555d 33c 66c", "--exposed", "222bJ")
+                .code())
+        .isZero();
+    assertThat(
+            Typed.run("rack", Cards.small(folder), "444b 555d 33c 66c R", "--exposed", "222bJ")
+                .err())
+        .isEqualTo(
+            "tallywall: the rack: 11 on the rack + 4 exposed = 15; write 13 or 14 together\n");
+  }
+
+  @Test
+  void rack_withoutQuotes_isToldToTakeThem() {
+    assertThat(Typed.run("rack", Cards.small(folder), "2222b", "33c").err())
+        .startsWith("tallywall: unexpected \"33c\"; put the whole rack in quotes");
+  }
+
+  @Test
+  void rack_withJokersInAPairsHand_namesNaturalsAndJokersApart() {
+    assertThat(Typed.run("rack", Cards.small(folder), "222b 33c 44b 555d 6c J E").out())
+        .contains("needs 6c (no jokers) and 24b (or jokers), one of them by joker");
+    assertThat(Typed.run("rack", Cards.small(folder), "222b 33c 444b 555d 6c J").out())
+        .contains("needs 6c (no jokers)\n");
+  }
+
+  @Test
   void rack_missingOrTwice_isExplained() {
     assertThat(Typed.run("rack", Cards.small(folder)).err()).contains("between quotes");
     assertThat(Typed.run("rack", Cards.small(folder), "FF", "--from", "x").err())
