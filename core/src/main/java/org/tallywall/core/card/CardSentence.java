@@ -23,6 +23,9 @@ public final class CardSentence {
     }
     List<String> clauses = new ArrayList<>();
     clauses.add(hands.size() == 1 ? hands.get(0) : "either " + String.join("; or ", hands));
+    if (keepsItsNumbers(line)) {
+      clauses.add("just these numbers");
+    }
     if (!line.printed().where().letters().isEmpty()) {
       clauses.add(where(line.printed().where()));
     }
@@ -39,6 +42,13 @@ public final class CardSentence {
     }
     clauses.add("pays " + line.value());
     return String.join("; ", clauses);
+  }
+
+  /** Whether the numbers printed stand for themselves, all of them. */
+  private static boolean keepsItsNumbers(Line line) {
+    return line.printed().slide() == Slide.NONE
+        && line.patterns().stream().anyMatch(pattern -> pattern.digits().length > 0)
+        && line.patterns().stream().allMatch(pattern -> pattern.numberLetters().isEmpty());
   }
 
   /** A choice between digits that slide is read out as whole hands, each with its own slide. */

@@ -23,7 +23,13 @@ final class CardWords {
           "note",
           "say",
           "nickname",
-          "say");
+          "say",
+          "title",
+          "card",
+          "x/c",
+          "concealed",
+          "c/x",
+          "concealed");
 
   private CardWords() {}
 }

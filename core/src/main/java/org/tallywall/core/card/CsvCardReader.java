@@ -1,49 +1,22 @@
 package org.tallywall.core.card;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.tallywall.core.text.Faults;
-import org.tallywall.core.text.FieldReader;
 import org.tallywall.core.text.Place;
 import org.tallywall.core.text.Shown;
 
 /** Reads a card from the CSV that a spreadsheet saves into a draft. */
 final class CsvCardReader {
-  private static final List<String> COLUMNS =
-      List.of(
-          "family",
-          "id",
-          "tiles",
-          "slide",
-          "where",
-          "suits",
-          "value",
-          "concealed",
-          "jokers",
-          "jokerless",
-          "say");
-
-  /** A whole number, also as a cell for money shows it. */
-  private static final Pattern VALUE = Pattern.compile("\\$? ?([0-9]{1,9})(?:[.,]0{1,2})? ?¢?");
-
-  private static final Map<String, Boolean> FLAGS =
-      Map.of("true", true, "false", false, "yes", true, "no", false);
-
   private final Faults faults;
   private final CardRoom room;
-  private final Map<String, Integer> columns = new HashMap<>();
-
-  /** How the first row writes each column. */
-  private final Map<String, String> written = new HashMap<>();
-
   private final List<String> families = new ArrayList<>();
   private final List<List<Typed>> lineRows = new ArrayList<>();
   private final List<LineDraft> lines = new ArrayList<>();
+
+  private CsvColumns columns;
+  private CsvFlags flags;
 
   /** The family of the row that was read last. */
   private String family;
@@ -74,17 +47,21 @@ final class CsvCardReader {
       }
       return null;
     }
-    header(rows.get(0));
+    columns = new CsvColumns(rows.get(0), faults);
     if (faults.any()) {
       return null;
     }
+    flags = new CsvFlags(columns, rows.subList(1, rows.size()), faults);
     for (List<Typed> row : rows.subList(1, rows.size())) {
       if (!room.forLine(lines, row.get(0).place())) {
         break;
       }
-      begin(row);
+      if (!columns.only(row, "card")) {
+        begin(row);
+      }
     }
-    String called = room.name(name, "the card's name", Place.FILE);
+    Typed title = title(name, rows.subList(1, rows.size()));
+    String called = room.name(title.text(), "the card's name", title.place());
     CardDraft draft = new CardDraft(called, "", families, lines);
     LineIds.fill(draft, faults);
     for (int at = 0; at < lines.size(); at++) {
@@ -93,32 +70,20 @@ final class CsvCardReader {
     return draft;
   }
 
-  private void header(List<Typed> row) {
-    for (int at = 0; at < row.size(); at++) {
-      String typed = row.get(at).text().strip().toLowerCase(Locale.ROOT);
-      if (typed.isEmpty()) {
-        continue;
-      }
-      String column = CardWords.COLUMNS.getOrDefault(typed, typed);
-      String before = written.putIfAbsent(column, typed);
-      if (!COLUMNS.contains(column)) {
+  /** The first cell of the column for the card's title, or the name of the file. */
+  private Typed title(String name, List<List<Typed>> rows) {
+    Typed title = null;
+    for (List<Typed> row : rows) {
+      Typed cell = columns.cell(row, "card");
+      if (cell != null && title == null) {
+        title = new Typed(cell.text().strip(), cell.place());
+      } else if (cell != null && !cell.text().strip().equals(title.text())) {
         faults.fault(
-            row.get(at).place(),
-            "unknown column \"" + Shown.word(column) + "\"" + faults.advice(column, COLUMNS));
-      } else if (columns.putIfAbsent(column, at) != null) {
-        faults.fault(
-            row.get(at).place(),
-            typed.equals(before)
-                ? "the column \"" + column + "\" is there twice"
-                : "the columns " + FieldReader.twice(before, typed));
+            cell.place(),
+            "the card has a title further up; leave this cell empty, or write the same");
       }
     }
-    for (String needed : List.of("family", "tiles", "value")) {
-      if (!columns.containsKey(needed)) {
-        faults.fault(
-            row.get(0).place(), "the column \"" + needed + "\" is missing in the first row");
-      }
-    }
+    return title == null ? new Typed(name, Place.FILE) : title;
   }
 
   private void begin(List<Typed> row) {
@@ -126,7 +91,7 @@ final class CsvCardReader {
       return;
     }
     LineDraft draft = new LineDraft(family, row.get(0).place());
-    Typed id = cell(row, "id");
+    Typed id = columns.cell(row, "id");
     if (id != null) {
       draft.id = room.name(id.text().strip(), "an id", id.place());
       draft.idPlace = id.place();
@@ -137,7 +102,7 @@ final class CsvCardReader {
 
   /** Takes a row's family, or leaves that of the rows above; false where there is none. */
   private boolean familyOf(List<Typed> row) {
-    Typed cell = cell(row, "family");
+    Typed cell = columns.cell(row, "family");
     if (cell == null) {
       if (family == null) {
         faults.fault(row.get(0).place(), "no family is named in this row or above; write one");
@@ -157,7 +122,7 @@ final class CsvCardReader {
 
   private void line(List<Typed> row, LineDraft draft) {
     for (int at = 0; at < row.size(); at++) {
-      if (!columns.containsValue(at) && !row.get(at).text().isBlank()) {
+      if (!columns.has(at) && !row.get(at).text().isBlank()) {
         faults.fault(
             row.get(at).place(),
             draft.id,
@@ -167,31 +132,26 @@ final class CsvCardReader {
                 Shown.word(row.get(at).text().strip())));
       }
     }
-    Typed say = cell(row, "say");
+    Typed say = columns.cell(row, "say");
     draft.say = say == null ? "" : room.name(say.text(), "\"say\"", say.place());
-    Typed tiles = cell(row, "tiles");
+    Typed tiles = columns.cell(row, "tiles");
     if (tiles == null) {
       faults.fault(draft.place, draft.id, "the line has no tiles; write one hand of 14 tiles");
     } else {
       alternatives(tiles, draft);
     }
     draft.slide = folded(row, "slide", draft.slide);
-    Typed where = cell(row, "where");
+    Typed where = columns.cell(row, "where");
     draft.where = where == null ? draft.where : room.hand(where, "\"where\"");
     draft.suits = folded(row, "suits", draft.suits);
-    draft.value = value(row, draft);
-    draft.concealed = Boolean.TRUE.equals(flag(row, "concealed", false, draft));
-    draft.jokers = Boolean.TRUE.equals(flag(row, "jokers", true, draft));
-    draft.jokerless = flag(row, "jokerless", null, draft);
-  }
-
-  private Typed cell(List<Typed> row, String column) {
-    Integer at = columns.get(column);
-    return at == null || at >= row.size() || row.get(at).text().isBlank() ? null : row.get(at);
+    draft.value = new CsvValue(columns, faults).of(row, draft);
+    draft.concealed = Boolean.TRUE.equals(flags.of(row, "concealed", false, draft));
+    draft.jokers = Boolean.TRUE.equals(flags.of(row, "jokers", true, draft));
+    draft.jokerless = flags.of(row, "jokerless", null, draft);
   }
 
   private Typed folded(List<Typed> row, String column, Typed otherwise) {
-    Typed cell = cell(row, column);
+    Typed cell = columns.cell(row, column);
     return cell == null
         ? otherwise
         : new Typed(cell.text().strip().toLowerCase(Locale.ROOT), cell.place());
@@ -210,50 +170,5 @@ final class CsvCardReader {
         start = at + 1;
       }
     }
-  }
-
-  private long value(List<Typed> row, LineDraft draft) {
-    Typed cell = cell(row, "value");
-    String text = cell == null ? "" : cell.text().strip();
-    Matcher money = VALUE.matcher(text);
-    long value = money.matches() ? Long.parseLong(money.group(1)) : 0;
-    if (value < 1 || value > CardLimits.MOST_VALUE) {
-      faults.fault(
-          cell == null ? draft.place : cell.place(),
-          draft.id,
-          String.format(
-              Locale.ROOT,
-              "\"%s\" is a whole number from 1 to %d, not \"%s\"",
-              written.get("value"),
-              CardLimits.MOST_VALUE,
-              Shown.word(text)));
-      return 1;
-    }
-    return value;
-  }
-
-  private Boolean flag(List<Typed> row, String column, Boolean otherwise, LineDraft draft) {
-    Typed cell = cell(row, column);
-    if (cell == null) {
-      return otherwise;
-    }
-    String word = cell.text().strip().toLowerCase(Locale.ROOT);
-    if (column.equals("concealed") && (word.equals("c") || word.equals("x"))) {
-      return word.equals("c");
-    }
-    Boolean flag = FLAGS.get(word);
-    if (flag == null) {
-      faults.fault(
-          cell.place(),
-          draft.id,
-          String.format(
-              Locale.ROOT,
-              "\"%s\" is TRUE or FALSE, yes or no%s; not \"%s\"",
-              column,
-              column.equals("concealed") ? ", C or X" : "",
-              Shown.word(cell.text().strip())));
-      return otherwise;
-    }
-    return flag;
   }
 }

@@ -3,6 +3,8 @@ package org.tallywall.core.card;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.tallywall.core.text.Shown;
 import org.tallywall.core.tile.LetterHint;
 import org.tallywall.core.tile.NotationException;
@@ -17,6 +19,9 @@ final class PatternText {
   private static final String LETTERS = "123456789nmkbcdxyzDRG0NEWSFuv";
   private static final String KNOWN =
       "; known are 1-9 n m k with b c d x y z, D with a suit, R G 0 N E W S F u v";
+
+  private static final Pattern WORD_BEFORE = Pattern.compile("([^\\s(|)]+)\\s+$");
+  private static final Pattern WORD_BEHIND = Pattern.compile("^\\s+([^\\s(|)]+)");
 
   private PatternText() {}
 
@@ -55,6 +60,7 @@ final class PatternText {
         at = close + 1;
       } else {
         int end = wordEnd(text, at);
+        refuseOr(text, at, end);
         parts.add(List.of(word(text.substring(at, end), at + 1)));
         at = end;
       }
@@ -105,6 +111,7 @@ final class PatternText {
         at++;
       } else {
         int end = Math.min(to, wordEnd(text, at));
+        refuseOr(text, at, end);
         groups.addAll(word(text.substring(at, end), at + 1));
         at = end;
       }
@@ -114,6 +121,20 @@ final class PatternText {
           from, text.substring(from - 1, to + 1), "a part of the bracket is empty");
     }
     return groups;
+  }
+
+  /** A choice as it is spoken: what stands before and behind "or". */
+  private static void refuseOr(String text, int from, int to) {
+    if (text.substring(from, to).equalsIgnoreCase("or")) {
+      Matcher before = WORD_BEFORE.matcher(text.substring(0, from));
+      Matcher behind = WORD_BEHIND.matcher(text.substring(to));
+      String choice =
+          before.find() && behind.find()
+              ? "(" + Shown.word(before.group(1)) + "|" + Shown.word(behind.group(1)) + ")"
+              : "(NNN|SSS)";
+      throw new NotationException(
+          from + 1, text.substring(from, to), "for a choice write " + choice);
+    }
   }
 
   private static int wordEnd(String text, int from) {

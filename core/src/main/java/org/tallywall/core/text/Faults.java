@@ -2,6 +2,7 @@ package org.tallywall.core.text;
 
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -113,6 +114,17 @@ public final class Faults {
    */
   public String advice(String word, List<String> known) {
     return enough() ? "" : Nearest.advice(word, known);
+  }
+
+  /**
+   * The known word that an unknown one most likely means.
+   *
+   * @param word the word
+   * @param known those that would be right
+   * @return the nearest; nothing where none is near, or there are {@link #enough} faults
+   */
+  public Optional<String> meant(String word, List<String> known) {
+    return enough() ? Optional.empty() : Nearest.of(word, known);
   }
 
   /**

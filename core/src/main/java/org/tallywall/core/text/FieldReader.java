@@ -2,10 +2,12 @@ package org.tallywall.core.text;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Takes the fields of one JSON object by name and notes a fault for each that is missing, of the
@@ -19,6 +21,9 @@ public final class FieldReader {
 
   /** How fields are written that have another name than their own. */
   private final Map<String, String> written = new LinkedHashMap<>();
+
+  /** Fields that are not written, but that an unknown one most likely means. */
+  private final Set<String> meant = new HashSet<>();
 
   /**
    * A reader of one object.
@@ -71,6 +76,7 @@ public final class FieldReader {
         if (!known.contains(name)) {
           String unknown = "unknown field \"" + Shown.word(name) + "\" in " + what;
           faults.fault(object.places().get(name), id, unknown + faults.advice(name, known));
+          faults.meant(name, known).ifPresent(meant::add);
         }
       }
     } else {
@@ -164,14 +170,15 @@ public final class FieldReader {
   }
 
   /**
-   * A field that must be there.
+   * A field that must be there. Nothing more is said where a field was refused that most likely
+   * means it.
    *
    * @param name its name
    * @param example what it may look like, for the message
    * @return whether it is there
    */
   public boolean require(String name, String example) {
-    if (!has(name)) {
+    if (!has(name) && !meant.contains(name)) {
       faults.fault(
           node.place(),
           id,

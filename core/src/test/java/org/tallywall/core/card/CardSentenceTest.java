@@ -21,24 +21,24 @@ class CardSentenceTest {
             + " south",
         "1111b NNNN (22x|33x) 44x FF # none # a kong of 1s in bams; a kong of north; one of: a pair"
             + " of 2s in a second suit, or a pair of 3s in a second suit; a pair of 4s in the second"
-            + " suit; a pair of flowers",
+            + " suit; a pair of flowers; just these numbers",
         "22x 33x 22x 4444x FFFF # none # a pair of 2s, a pair of 3s, a pair of 2s and a kong of 4s"
-            + " in one suit; a kong of flowers",
+            + " in one suit; a kong of flowers; just these numbers",
         "2026x 222y 666z FFFF # none # two single 2s, a single soap and a single 6 in one suit; a"
-            + " pung of 2s in a second suit; a pung of 6s in a third suit; a kong of flowers",
+            + " pung of 2s in a second suit; a pung of 6s in a third suit; a kong of flowers; just these numbers",
         "FFF 33x 777x 5555y 99z # none # a pung of flowers; a pair of 3s and a pung of 7s in one"
-            + " suit; a kong of 5s in a second suit; a pair of 9s in a third suit",
+            + " suit; a kong of 5s in a second suit; a pair of 9s in a third suit; just these numbers",
         "5555x 555y 555z (RRRR|GGGG|0000) # any # a kong in one suit; a pung in a second suit; a"
             + " pung in a third suit; one of: a kong of red, or a kong of green, or a kong of soap;"
             + " any one number",
         "uuuu 222x 44x 666y 88y # none # a kong of any wind; a pung of 2s and a pair of 4s in one"
-            + " suit; a pung of 6s and a pair of 8s in a second suit",
+            + " suit; a pung of 6s and a pair of 8s in a second suit; just these numbers",
         "11x 44x 777x DDDy DDDDz # none # a pair of 1s, a pair of 4s and a pung of 7s in one suit;"
-            + " a pung of the dragon of a second suit and a kong of the dragon of a third suit",
+            + " a pung of the dragon of a second suit and a kong of the dragon of a third suit; just these numbers",
         "11x 44x 777x DDDx DDDDb # none # a pair of 1s, a pair of 4s, a pung of 7s and a pung of the"
-            + " matching dragon in one suit other than bams; a kong of green",
+            + " matching dragon in one suit other than bams; a kong of green; just these numbers",
         "FFFF 2048x 222y 888z # none # a kong of flowers; a single each of 2, soap, 4 and 8 in one"
-            + " suit; a pung of 2s in a second suit; a pung of 8s in a third suit",
+            + " suit; a pung of 2s in a second suit; a pung of 8s in a third suit; just these numbers",
         "FFF 333x 555x 777x nny # by-two # a pung of flowers; a pung, a pung two higher and a pung"
             + " four higher in one suit; a pair of any number in a second suit; any three odd"
             + " numbers in a row",
@@ -46,10 +46,10 @@ class CardSentenceTest {
             + " four higher in one suit; a pair of any number in a second suit; any three even"
             + " numbers in a row",
         "NEWS 2222c 99d 6666b # none # a single each of north, east, west and south; a kong of 2s in"
-            + " craks; a pair of 9s in dots; a kong of 6s in bams",
+            + " craks; a pair of 9s in dots; a kong of 6s in bams; just these numbers",
         "2x 2x 2x 0 0 F FFF 1111b E # none # three single 2s and two singles of soap in one suit other"
             + " than bams; a single flower and a pung of flowers; a kong of 1s in bams; a single"
-            + " east",
+            + " east; just these numbers",
         "nnnnx nnnny kkz 8888y # none # a kong of number n in one suit; a kong of number n in a"
             + " second suit; a pair of number k in a third suit; a kong of 8s in the second suit",
         "uuu vvv uu vv FFFF # none # a pung of any wind, a pung of another wind, a pair of that"
@@ -99,7 +99,7 @@ class CardSentenceTest {
         .isEqualTo(
             "either a pair of flowers; a kong of 1s in bams; a kong of 2s in craks; a kong of north;"
                 + " or a pair of flowers; a kong of 1s in bams; a kong of 2s in craks; a kong of"
-                + " south; may be exposed; pays 30");
+                + " south; just these numbers; may be exposed; pays 30");
   }
 
   /** The example beside the sentence has the order of the paper, too. */

@@ -88,14 +88,47 @@ class CsvCardTest {
     "no,false",
     "C,true",
     "c,true",
-    "X,false",
-    "x,false",
+    "y,true",
+    "Y,true",
+    "N,false",
     "' yes ',true",
     "'',false"
   })
   void concealed_inAnySpelling_isUnderstood(String cell, boolean concealed) {
     Card card = card("family,tiles,value,concealed\nA,FF 1111b 2222c NNNN,25," + cell + "\n");
     assertThat(card.lines().get(0).concealed()).isEqualTo(concealed);
+  }
+
+  /** Beside a C, or under X/C, an X is an exposed hand. */
+  @ParameterizedTest
+  @CsvSource({"concealed,true", "Concealed,true", "X/C,true", "c/x,true", "X/C,false"})
+  void concealed_inTheLettersOfTheTable_isUnderstood(String column, boolean both) {
+    Card card =
+        card(
+            "family,tiles,value,%s\nA,FF 1111b 2222c NNNN,25,X\nA,FF 1111b 2222c SSSS,25,%s\n"
+                .formatted(column, both ? "C" : "yes"));
+    assertThat(card.lines()).extracting(Line::concealed).containsExactly(false, true);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"y,true", "Yes,true", "n,false", "'',true"})
+  void jokers_inAnySpelling_areUnderstood(String cell, boolean jokers) {
+    Card card = card("family,tiles,value,jokers\nA,FF 1111b 2222c NNNN,25," + cell + "\n");
+    assertThat(card.lines().get(0).terms().jokers()).isEqualTo(jokers);
+  }
+
+  /** The first filled cell of its column, also in a row of its own; else the file's name. */
+  @Test
+  void title_inAColumnOfItsOwn_isTheCardsName() {
+    String rows = "FF 1111b 2222c NNNN,25,A,%s\nFF 1111b 2222c SSSS,25,A,%s\n";
+    assertThat(card("tiles,value,family,card\n" + rows.formatted("Harbor", "")).name())
+        .isEqualTo("Harbor");
+    assertThat(card("tiles,value,family,Title\n" + rows.formatted("", "Harbor")).name())
+        .isEqualTo("Harbor");
+    assertThat(card("tiles,value,family,card\n" + rows.formatted("", "")).name()).isEqualTo("Quay");
+    Card apart = card("tiles,value,family,card\n,,,Harbor\n" + rows.formatted("", ""));
+    assertThat(apart.name()).isEqualTo("Harbor");
+    assertThat(apart.lines()).hasSize(2);
   }
 
   @Test

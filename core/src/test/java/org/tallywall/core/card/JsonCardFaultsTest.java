@@ -73,6 +73,8 @@ class JsonCardFaultsTest {
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 2.5 } # 44 # \"value\" is a whole number from 1 to 1000000, not 2.5",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': '25' } # 44 # \"value\" is a whole number from 1 to 1000000, not a text",
         "{ 'tiles': 'FF 1111b 2222c NNNN' } # 1 # the field \"value\" is missing; write its points, as in \"value\": 25",
+        "{ 'tiles': 'FF 1111b 2222c (NNNN or SSSS)', 'value': 25 } # 34 # for a choice write (NNNN|SSSS)",
+        "{ 'tiles': 'FF 1111b 2222c or', 'value': 25 } # 28 # for a choice write (NNN|SSS)",
         // fields
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'conceled': true } # 48 # unknown field \"conceled\" in a line; did you mean \"concealed\"?",
         "{ 'tiles': 'FF 1111b 2222c NNNN', 'value': 25, 'concealed': 'C' } # 61 # \"concealed\" is true or false, not a text",
@@ -98,6 +100,16 @@ class JsonCardFaultsTest {
     if (!message.contains("is there twice")) {
       assertThat(fault.id()).isEqualTo("L1");
     }
+  }
+
+  @Test
+  void field_thatMeansANeededOne_isFaultedOnce() {
+    CardReading reading = CardTexts.read("{ \"tiles\": \"FF 1111b 2222c NNNN\", \"values\": 30 }");
+    assertThat(reading.faults())
+        .extracting(Fault::message)
+        .singleElement()
+        .asString()
+        .contains("unknown field \"values\" in a line; did you mean \"value\"?");
   }
 
   @ParameterizedTest
