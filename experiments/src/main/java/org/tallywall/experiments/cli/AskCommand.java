@@ -29,6 +29,7 @@ import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.catalog.WrongPlayerException;
+import org.tallywall.strategies.habit.Weighed;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -143,6 +144,7 @@ final class AskCommand implements Callable<Integer> {
     SceneAnswers answers =
         asked(spec, pulse -> SceneAnswers.of(sheet, () -> pulse.watched(spec.make(), 0), seeds));
     console.say(sheet.scene().isEmpty() ? file.toString() : sheet.scene());
+    wrap("  " + AskedTiles.of(sheet.view()));
     if (sheet.discardsLeftOut() > 0) {
       wrap(
           "The sheet leaves out "
@@ -185,10 +187,13 @@ final class AskCommand implements Callable<Integer> {
   /** What the player thinks of its best few choices. */
   private void rank(Ranking ranking) {
     if (ranking.choices().size() > 1) {
+      boolean risks = ranking.choices().stream().anyMatch(Weighed::read);
       wrap(
           "  "
               + ranking.what()
-              + ", best first, by its own judgment and not by measured games (worth: the chance of"
+              + ", best first, "
+              + (risks ? "weighing both numbers, " : "")
+              + "by its own judgment and not by measured games (worth: the chance of"
               + " the hands it has in mind times what they pay):");
       ranking.choices().forEach(one -> wrap("    " + judgment.ranked(one)));
     }

@@ -9,6 +9,7 @@ import org.tallywall.core.play.Seats;
 import org.tallywall.core.record.GameEvent;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.sheet.Move;
+import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.story.Note;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.strategies.reason.Reason;
@@ -44,13 +45,20 @@ final class Spoken implements Commentary {
         }
       }
       if (!others.isEmpty()) {
-        String choice = note.choice().isEmpty() ? "" : note.choice() + ": ";
         reasons
             .get(note.seat())
             .computeIfAbsent(place, event -> new ArrayList<>())
-            .add(choice + words.text(others));
+            .add(choice(note) + ": " + words.text(others));
       }
     }
+  }
+
+  /** What the reasons are for. */
+  private static String choice(Note note) {
+    if (note.move() instanceof Move.Discard discard) {
+      return "throws " + Tile.symbol(discard.tile());
+    }
+    return note.choice().isEmpty() ? "why" : note.choice();
   }
 
   @Override

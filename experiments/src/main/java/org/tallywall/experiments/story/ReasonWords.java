@@ -115,7 +115,8 @@ public final class ReasonWords {
     } else if (reason instanceof Reason.NobodyWants) {
       return "nobody who shows an exposure can want it";
     } else if (reason instanceof Reason.LastOfItsKind last) {
-      return "the last of its kind, the other %s are out".formatted(last.faceUp());
+      return "the other %s %s are out"
+          .formatted(Sentences.number(last.faceUp()), words.several(last.tile()));
     } else if (reason instanceof Reason.JustWentRound round) {
       return words.tile(round.tile()) + " just went around";
     } else if (reason instanceof Reason.Step step) {

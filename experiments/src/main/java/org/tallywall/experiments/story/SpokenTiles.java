@@ -49,7 +49,7 @@ public final class SpokenTiles implements TileWords {
         parts.add(one(kind));
       } else if (held > 1) {
         boolean several = kind >= Tile.FLOWER;
-        parts.add(several ? Sentences.number(held) + " " + plural(kind) : "a " + size(kind, held));
+        parts.add(several ? Sentences.number(held) + " " + several(kind) : "a " + size(kind, held));
       }
     }
     return Sentences.list(parts);
@@ -81,10 +81,11 @@ public final class SpokenTiles implements TileWords {
   }
 
   private String size(int kind, int size) {
-    return SIZES.get(size - 1) + (size == 1 ? tile(kind) : plural(kind));
+    return SIZES.get(size - 1) + (size == 1 ? tile(kind) : several(kind));
   }
 
-  private String plural(int kind) {
+  @Override
+  public String several(int kind) {
     return tile(kind) + "s";
   }
 }

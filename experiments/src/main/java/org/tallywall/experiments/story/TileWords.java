@@ -23,6 +23,14 @@ public interface TileWords {
   String one(int kind);
 
   /**
+   * Several tiles of one kind, behind their number.
+   *
+   * @param kind its kind, 0 to 35
+   * @return as in "the other three five dots"
+   */
+  String several(int kind);
+
+  /**
    * Several tiles, as they are passed.
    *
    * @param kinds their kinds, at least one

@@ -21,6 +21,11 @@ public final class TypedTiles implements TileWords {
   }
 
   @Override
+  public String several(int kind) {
+    return tile(kind);
+  }
+
+  @Override
   public String tiles(List<Integer> kinds) {
     return String.join(" ", kinds.stream().sorted().map(Tile::symbol).toList());
   }

@@ -50,7 +50,7 @@
     var parts = seat.did ? [seat.did] : [];
     if (thoughts) {
       parts.push(aim(step, number));
-      (seat.why || []).forEach(function (reason) { parts.push("why: " + reason); });
+      parts = parts.concat(seat.why || []);
     }
     return parts;
   }

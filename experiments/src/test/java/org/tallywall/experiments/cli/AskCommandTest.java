@@ -32,7 +32,8 @@ class AskCommandTest {
     assertThat(typed.code()).isZero();
     assertThat(typed.err()).isEmpty();
     assertThat(typed.out())
-        .startsWith("redeem-with-the-stranger\n")
+        .startsWith("redeem-with-the-stranger\n  rack ")
+        .containsPattern("\n?  rack [1-9bcdNEWSRG0FJ ]+; exposed 1 [^\n]+; exposed 2 ")
         .contains("reckoner: exchange 8c seat 2 then discard E\n")
         .contains(
             "    exchange 8c seat 2: heading for R1, 2 away (12 of 14): needs 5b 8d; 8c buys a joker")
@@ -58,6 +59,7 @@ class AskCommandTest {
         .hasSize(5)
         .allMatch(line -> line.endsWith(" risk that someone wins on it"));
     assertThat(throwing).contains("\n    discard 6b: keeps 100% of the rack's worth, 0% risk");
+    assertThat(throwing).contains("  discards, best first, weighing both numbers, by its own");
     assertThat(claiming)
         .contains("answers, best first", "\n    nothing: leaves the rack as it is\n")
         .contains("claim 4 jokers 0: makes the rack worth 0.0 times as much, wanted by no hand");
@@ -119,7 +121,9 @@ class AskCommandTest {
     Typed typed = ask(sheet, "nearest");
 
     assertThat(typed.code()).isZero();
-    assertThat(typed.out()).startsWith(sheet + "\nnearest: discard W\n").doesNotContain("expected");
+    assertThat(typed.out())
+        .startsWith(sheet + "\n  rack 33555b 44666c 77d W J\nnearest: discard W\n")
+        .doesNotContain("expected");
   }
 
   @Test

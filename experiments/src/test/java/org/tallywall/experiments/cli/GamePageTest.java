@@ -124,6 +124,9 @@ class GamePageTest {
         .anyMatch(aim -> aim.startsWith("aims at Ladders L"));
     assertThat(why)
         .anyMatch(reason -> reason.startsWith("lets it go: "))
+        .anyMatch(reason -> reason.startsWith("why: "))
+        .anyMatch(reason -> reason.matches("throws [1-9NEWSRG0FJ][bcd]?: .*"))
+        .allMatch(reason -> reason.matches("(lets it go|why|throws [1-9NEWSRG0FJ][bcd]?): .+"))
         .noneMatch(reason -> reason.contains("heading for"));
   }
 

@@ -82,7 +82,7 @@ class ReasonWordsTest {
           new Case(new Reason.HerTile(3, 2), "left of East can want it, with 2 lines left to her"),
           new Case(new Reason.NotHers(0, 0), "East cannot want it, with no line left to her"),
           new Case(new Reason.NobodyWants(2), "nobody who shows an exposure can want it"),
-          new Case(new Reason.LastOfItsKind(3), "the last of its kind, the other 3 are out"),
+          new Case(new Reason.LastOfItsKind(TileText.tile("6b"), 3), "the other three 6b are out"),
           new Case(new Reason.JustWentRound(EIGHT), "8c just went around"),
           new Case(new Reason.NobodyTakesIt(), "nobody can take a joker"),
           new Case(

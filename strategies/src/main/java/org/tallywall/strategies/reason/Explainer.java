@@ -262,7 +262,7 @@ public final class Explainer {
     }
     int copies = view.table().rules().tiles().copies(tile);
     if (tile != Tile.JOKER && view.faceUp(tile) == copies - 1) {
-      reasons.add(new Reason.LastOfItsKind(copies - 1));
+      reasons.add(new Reason.LastOfItsKind(tile, copies - 1));
     }
     opponents.explain(view, tile, reasons);
   }

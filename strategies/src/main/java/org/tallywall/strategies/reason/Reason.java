@@ -218,9 +218,10 @@ public sealed interface Reason {
   /**
    * All others of the kind lie face up.
    *
-   * @param faceUp how many lie face up
+   * @param tile the tile
+   * @param faceUp how many others lie face up
    */
-  record LastOfItsKind(int faceUp) implements Reason {}
+  record LastOfItsKind(int tile, int faceUp) implements Reason {}
 
   /**
    * The same tile was thrown last, and nobody claimed it.

@@ -171,7 +171,9 @@ class ReasonsAgreeTest {
       return nobody.showing() == agreesThatNobodyWants(view, tile, before);
     } else if (reason instanceof Reason.LastOfItsKind last) {
       int copies = view.table().rules().tiles().copies(tile);
-      return last.faceUp() == view.faceUp(tile) && last.faceUp() == copies - 1;
+      return last.tile() == tile
+          && last.faceUp() == view.faceUp(tile)
+          && last.faceUp() == copies - 1;
     }
     return reason instanceof Reason.JustWentRound round
         && round.tile() == tile
