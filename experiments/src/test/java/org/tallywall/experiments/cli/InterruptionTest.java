@@ -58,7 +58,7 @@ class InterruptionTest {
       child.signal("INT");
 
       assertThat(child.end()).isEqualTo(130);
-      assertThat(child.errors()).contains("tallywall: stopping as soon as the blocks");
+      assertThat(child.errors()).contains("tallywall: stopping when the blocks");
       assertStopped(child);
     }
   }

@@ -57,7 +57,7 @@ class ShowTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "lines | Of 100 wins, | The lines won with most often | What you aim at, what wins: the lines won with most often",
+        "lines | Of 100 wins, | The lines won with most often | The lines that win most, and who aimed at them.",
         "families | Of 100 wins, | What you aim at, what wins | What you aim at, what wins.",
         "seats | Of 100 games, East won | How often each seat wins, and what it earns | Where 100 games go.",
         "endings | Half of all games were over with | When and how 100 games end | When 100 games end.",
