@@ -57,6 +57,11 @@ final class CalledAs {
     return words;
   }
 
+  /** The last part of that, by which a shell finds how to complete it. */
+  String name() {
+    return words.substring(words.lastIndexOf('/') + 1);
+  }
+
   /** A text whose commands can be typed as they stand. */
   String in(String text) {
     return words.equals(NAME)

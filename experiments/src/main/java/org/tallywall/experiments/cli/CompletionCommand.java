@@ -27,7 +27,7 @@ final class CompletionCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
-    console.out().print(AutoComplete.bash(CalledAs.NAME, spec.root().commandLine()));
+    console.out().print(AutoComplete.bash(console.called().name(), spec.root().commandLine()));
     return Program.DONE;
   }
 }

@@ -89,8 +89,12 @@ class CalledAsTest {
   }
 
   @Test
-  void completion_isThatOfTheName() {
-    assertThat(Typed.as(HERE, "completion").out()).isEqualTo(Typed.run("completion").out());
+  void completion_isForTheNameAtTheEndOfThePath() {
+    String plain = Typed.run("completion").out();
+
+    assertThat(Typed.as(HERE, "completion").out()).isEqualTo(plain);
+    assertThat(Typed.as("/opt/bin/tallywall", "completion").out()).isEqualTo(plain);
+    assertThat(Typed.as("./tw", "completion").out()).contains("# tw Bash Completion");
   }
 
   @Test
