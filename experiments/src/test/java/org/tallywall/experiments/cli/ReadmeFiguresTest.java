@@ -27,8 +27,8 @@ class ReadmeFiguresTest {
             "run", STUDIES.resolve("does-defense-help.json").toString(), "--out", out.toString());
     assertThat(typed.code()).isZero();
 
-    assertThat(STUDIES.resolve("does-defense-help-where-games-go.svg"))
-        .hasSameTextualContentAs(out.resolve("charts/where-games-go.svg"));
+    assertThat(STUDIES.resolve("does-defense-help-differences.svg"))
+        .hasSameTextualContentAs(out.resolve("charts/differences.svg"));
     List<String> table =
         Files.readAllLines(out.resolve("notes.md")).stream()
             .filter(line -> line.startsWith("| "))
