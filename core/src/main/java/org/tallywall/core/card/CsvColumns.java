@@ -1,7 +1,7 @@
 package org.tallywall.core.card;
 
-import java.util.HashMap;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -32,10 +32,10 @@ final class CsvColumns {
   private static final List<String> NAMES =
       Stream.concat(COLUMNS.stream(), CardWords.COLUMNS.keySet().stream().sorted()).toList();
 
-  private final Map<String, Integer> columns = new HashMap<>();
+  private final Map<String, Integer> columns = new LinkedHashMap<>();
 
   /** How the first row writes each column. */
-  private final Map<String, String> written = new HashMap<>();
+  private final Map<String, String> written = new LinkedHashMap<>();
 
   /**
    * Reads the first row.
@@ -44,7 +44,7 @@ final class CsvColumns {
    * @param faults takes the faults
    */
   CsvColumns(List<Typed> row, Faults faults) {
-    Set<String> meant = new HashSet<>();
+    Set<String> meant = new LinkedHashSet<>();
     for (int at = 0; at < row.size(); at++) {
       String typed = row.get(at).text().strip().toLowerCase(Locale.ROOT);
       if (typed.isEmpty()) {

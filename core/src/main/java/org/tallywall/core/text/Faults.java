@@ -55,6 +55,11 @@ public final class Faults {
     unreadable.add(at);
   }
 
+  /** Something is wrong, and the fault noted for it before says enough. */
+  void saidEnough() {
+    findings++;
+  }
+
   /**
    * Notes a warning.
    *

@@ -2,8 +2,8 @@ package org.tallywall.core.text;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -23,7 +23,7 @@ public final class FieldReader {
   private final Map<String, String> written = new LinkedHashMap<>();
 
   /** Fields that are not written, but that an unknown one most likely means. */
-  private final Set<String> meant = new HashSet<>();
+  private final Set<String> meant = new LinkedHashSet<>();
 
   /**
    * A reader of one object.
@@ -178,13 +178,18 @@ public final class FieldReader {
    * @return whether it is there
    */
   public boolean require(String name, String example) {
-    if (!has(name) && !meant.contains(name)) {
+    if (has(name)) {
+      return true;
+    }
+    if (meant.contains(name)) {
+      faults.saidEnough();
+    } else {
       faults.fault(
           node.place(),
           id,
           String.format(Locale.ROOT, "the field \"%s\" is missing; write %s", name, example));
     }
-    return has(name);
+    return false;
   }
 
   /**

@@ -108,6 +108,16 @@ class FieldReaderTest {
                     + " (known: name, deals, level, on, l)"));
   }
 
+  /** The misspelled name says enough, and still the part is known to be wrong. */
+  @Test
+  void field_thatIsNeededAndMisspelled_isToldOnceAndFound() {
+    FieldReader reader = reader("{ \"naem\": \"x\" }");
+    int before = faults.findings();
+    assertThat(reader.require("name", "its name")).isFalse();
+    assertThat(faults.findings()).isGreaterThan(before);
+    assertThat(faults.faults()).hasSize(1);
+  }
+
   @Test
   void value_thatIsNoObject_isOneFaultAndHasNoFields() {
     FieldReader reader = reader("[1]");

@@ -174,7 +174,9 @@ final class RunPrinter implements RunListener {
     return (Files.isDirectory(target.resolve(ResultNames.GAMES))
             ? "Next: follow its games tile by tile in " + target.resolve(ResultNames.GAMES) + "; "
             : "Next: ")
-        + (onReadyCard() ? "ask the same on your own card with --card my-card.json --out results/on-my-card; " : "")
+        + (onReadyCard()
+            ? "ask the same on your own card with --card my-card.json --out results/on-my-card; "
+            : "")
         + "find more questions with: tallywall study list";
   }
 

@@ -79,7 +79,8 @@ class StudiesOfTheProjectTest {
         Typed.run(
             "run", SECTIONS.toString(), "--card", card, "--out", folder.resolve("o").toString());
     assertThat(other.code()).isEqualTo(2);
-    assertThat(other.err()).contains("has no family \"Skips\" (known: Ladders, Echoes)");
+    assertThat(other.err())
+        .contains("does not have (\"Skips\", ", "tallywall study new sections --card ");
     assertThat(folder.resolve("o")).doesNotExist();
     Path out = folder.resolve("out");
     Typed own = Typed.run("run", SECTIONS.toString(), "--deals", "2", "--out", out.toString());

@@ -96,16 +96,16 @@ class VerifyCommandTest {
 
   @Test
   void wrongInput_isExplained() throws IOException {
-    assertComplains("holds no results of a run", "verify", folder.toString());
+    assertComplains("has no results in it", "verify", folder.toString());
     assertComplains("--blocks is 1 or more, not 0", "verify", out, "--blocks", "0");
     assertComplains("--threads is 1 to 1000", "verify", out, "--threads", "0");
     for (int block = 0; block < 4; block++) {
       Files.delete(Path.of(out, "blocks/000000" + block + ".block"));
     }
-    assertComplains("holds no blocks any more", "verify", out);
+    assertComplains("has no blocks left", "verify", out);
     Files.delete(Path.of(out, "blocks/lock"));
     Files.delete(Path.of(out, "blocks"));
-    assertComplains("holds no blocks any more", "verify", out);
+    assertComplains("has no blocks left", "verify", out);
   }
 
   private static void assertComplains(String words, String... typed) {
