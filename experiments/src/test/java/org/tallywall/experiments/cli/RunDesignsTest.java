@@ -84,7 +84,7 @@ class RunDesignsTest {
     assertThat(typed.out())
         .startsWith("Does it help to hold back?\n")
         .contains("60 deals were played, 300 games in all")
-        .contains("hold-back", "never", "in 100 games", "programmed players", "compared")
+        .contains("hold-back", "never", "per 100 games", "programmed players", "compared")
         .doesNotContain("significant", "proves", "p =", "baseline");
     assertThat(lines("differences.csv").get(1))
         .startsWith("hold-back,never,points,primary,per game,");
@@ -192,7 +192,7 @@ class RunDesignsTest {
     assertThat(typed.code()).isZero();
     saysWhatTheNotesSay(typed);
     assertThat(typed.out().replaceAll("\\s+", " "))
-        .contains("deals 500 to 999", "only told what to expect");
+        .contains("deals 500 to 999", "only showed what to expect");
     assertThat(lines("differences.csv").get(1)).contains(",always-valid empirical Bernstein,,,");
     assertThat(String.join("\\n", lines("win-rates.csv"))).doesNotContain("t over deals", "Wilson");
   }
