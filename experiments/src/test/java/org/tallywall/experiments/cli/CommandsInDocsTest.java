@@ -24,7 +24,7 @@ import picocli.CommandLine;
  * does what it should. Only the number of deals is kept small.
  */
 @DisabledOnOs(value = OS.WINDOWS, disabledReason = "the commands are typed into a shell")
-@Tag("one-jdk")
+@Tag("long")
 class CommandsInDocsTest {
   @TempDir Path folder;
 
