@@ -42,12 +42,14 @@ public final class WayWords {
     return rows.stream()
         .filter(row -> row.text(WayColumns.ARM).equals(arm))
         .map(row -> row.text(WayColumns.LABEL))
+        .filter(label -> !label.isBlank())
         .findFirst()
         .or(
             () ->
                 rows.stream()
                     .filter(row -> row.text(WayColumns.BASELINE).equals(arm))
                     .map(row -> row.text(WayColumns.BASELINE_LABEL))
+                    .filter(label -> !label.isBlank())
                     .findFirst());
   }
 
