@@ -42,13 +42,7 @@ public final class SampleDocuments {
                 new Section("More", Fold.OPEN, List.of(new Part.Chart(SampleFigures.parts())))),
             Section.of("Lines", new Part.Grid(lines(), Handles.SORT_AND_FILTER)),
             Section.of(
-                "The game",
-                new Part.Steps(
-                    "The game",
-                    List.of(
-                        step("East throws 4 bams"),
-                        step("South draws"),
-                        step("South throws <b>Red</b>")))),
+                "The game", drawing("East throws 4 bams"), drawing("South throws <b>Red</b>")),
             new Section(
                 "In full",
                 Fold.CLOSED,
@@ -75,8 +69,7 @@ public final class SampleDocuments {
             new Part.Chart(SampleFigures.awkward()),
             new Section(name, Fold.OPEN, List.of(new Part.Listing(name, name))),
             new Part.Bullets(List.of(name, "</ul></main>")),
-            new Part.Facts(List.of(new Part.Fact(name, name))),
-            new Part.Steps(name, List.of(new Part.Step(name, List.of())))));
+            new Part.Facts(List.of(new Part.Fact(name, name)))));
   }
 
   /** Every figure, for looking at. */
@@ -108,8 +101,7 @@ public final class SampleDocuments {
     return table.build();
   }
 
-  private static Part.Step step(String title) {
-    Element drawing = Element.of("div", "drawn: " + title);
-    return new Part.Step(title, List.of(new Part.Drawing(drawing, "drawn: " + title)));
+  private static Part.Drawing drawing(String what) {
+    return new Part.Drawing(Element.of("div", "drawn: " + what), "drawn: " + what);
   }
 }

@@ -127,11 +127,6 @@ public final class ConsoleWriter implements Part.Cases<String> {
   }
 
   @Override
-  public String steps(Part.Steps steps) {
-    return items(steps.steps().stream().map(Part.Step::title).toList());
-  }
-
-  @Override
   public String drawing(Part.Drawing drawing) {
     return lines(drawing.words());
   }

@@ -106,14 +106,6 @@ public sealed interface Part {
     R contents(Contents contents);
 
     /**
-     * What becomes of steps.
-     *
-     * @param steps the part
-     * @return what it becomes
-     */
-    R steps(Steps steps);
-
-    /**
      * What becomes of a drawing of the caller's own.
      *
      * @param drawing the part
@@ -350,51 +342,6 @@ public sealed interface Part {
     @Override
     public <R> R match(Cases<R> cases) {
       return cases.contents(this);
-    }
-  }
-
-  /**
-   * Pages in a page, of which one is seen at a time; the reader goes forward and back.
-   *
-   * @param name what is gone through, such as "the game"
-   * @param steps at least one
-   */
-  record Steps(String name, List<Step> steps) implements Part {
-    /**
-     * Takes the steps and copies their list.
-     *
-     * @param name what is gone through
-     * @param steps at least one
-     * @throws IllegalArgumentException if there is no step
-     */
-    public Steps {
-      steps = List.copyOf(steps);
-      if (steps.isEmpty()) {
-        throw new IllegalArgumentException("there is no step to go through");
-      }
-    }
-
-    @Override
-    public <R> R match(Cases<R> cases) {
-      return cases.steps(this);
-    }
-  }
-
-  /**
-   * One step.
-   *
-   * @param title what happens in it, in a sentence
-   * @param parts what is seen
-   */
-  record Step(String title, List<Part> parts) {
-    /**
-     * Takes a step and copies its list.
-     *
-     * @param title what happens in it
-     * @param parts what is seen
-     */
-    public Step {
-      parts = List.copyOf(parts);
     }
   }
 

@@ -93,13 +93,12 @@ public final class FragmentWriter {
 
     @Override
     public Runnable bullets(Part.Bullets bullets) {
-      return () -> list("ul", bullets.items());
+      return () -> list(bullets.items());
     }
 
     @Override
     public Runnable facts(Part.Facts facts) {
-      return () ->
-          list("ul", facts.facts().stream().map(f -> f.name() + ": " + f.value()).toList());
+      return () -> list(facts.facts().stream().map(f -> f.name() + ": " + f.value()).toList());
     }
 
     @Override
@@ -123,7 +122,7 @@ public final class FragmentWriter {
     @Override
     public Runnable links(Part.Links links) {
       return () ->
-          list("ul", links.links().stream().map(l -> l.words() + " (" + l.target() + ")").toList());
+          list(links.links().stream().map(l -> l.words() + " (" + l.target() + ")").toList());
     }
 
     @Override
@@ -139,11 +138,6 @@ public final class FragmentWriter {
       return () -> {
         // A list of contents leads nowhere in a fragment.
       };
-    }
-
-    @Override
-    public Runnable steps(Part.Steps steps) {
-      return () -> list("ol", steps.steps().stream().map(Part.Step::title).toList());
     }
 
     @Override
@@ -165,8 +159,8 @@ public final class FragmentWriter {
     write(element);
   }
 
-  private void list(String name, List<String> items) {
-    Element list = Element.of(name);
+  private void list(List<String> items) {
+    Element list = Element.of("ul");
     items.forEach(item -> list.add(Element.of("li", item)));
     write(list);
   }

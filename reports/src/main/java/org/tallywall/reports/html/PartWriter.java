@@ -158,23 +158,7 @@ final class PartWriter implements Part.Cases<MarkupNode> {
     if (part instanceof Part.Section section) {
       return 1 + section.parts().stream().mapToInt(PartWriter::sectionsIn).sum();
     }
-    return part instanceof Part.Steps steps
-        ? steps.steps().stream()
-            .flatMap(step -> step.parts().stream())
-            .mapToInt(PartWriter::sectionsIn)
-            .sum()
-        : 0;
-  }
-
-  @Override
-  public Element steps(Part.Steps steps) {
-    Element list = Element.of("ol");
-    for (Part.Step step : steps.steps()) {
-      Element title = Element.of("p", step.title()).with("class", "step-title");
-      list.add(Element.of("li").add(title).addAll(parts(step.parts())));
-    }
-    Element box = Element.of("div").with("class", "steps").with("role", "group");
-    return box.with("aria-label", steps.name()).add(list);
+    return 0;
   }
 
   /** The footnotes of all parts written so far; no element if there is none. */

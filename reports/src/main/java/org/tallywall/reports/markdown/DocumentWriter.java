@@ -129,11 +129,6 @@ public final class DocumentWriter {
     }
 
     @Override
-    public Runnable steps(Part.Steps steps) {
-      return () -> list(steps.steps().stream().map(Part.Step::title).toList());
-    }
-
-    @Override
     public Runnable drawing(Part.Drawing drawing) {
       return () -> block(MarkdownText.paragraph(drawing.words()) + "\n");
     }

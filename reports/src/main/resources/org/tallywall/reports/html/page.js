@@ -147,59 +147,6 @@
     overflowing(grid.querySelector(".scroll"));
   });
 
-  /* Steps: one at a time, by buttons, by a list, by keys. */
-  function stepper(box, keysAreMine) {
-    var list = box.querySelector("ol");
-    var steps = Array.prototype.slice.call(list.children);
-    var current = 0;
-    var tools = make("div");
-    tools.className = "tools";
-    var buttons = [["First", -steps.length], ["Back", -1], ["Forward", 1], ["Last", steps.length]];
-    buttons = buttons.map(function (entry) {
-      var button = make("button", entry[0], "button");
-      button.addEventListener("click", function () { go(current + entry[1]); });
-      tools.appendChild(button);
-      return button;
-    });
-    var label = make("label", "Step ");
-    var choice = make("select");
-    steps.forEach(function (step, number) {
-      var title = step.querySelector(".step-title").textContent;
-      choice.appendChild(make("option", (number + 1) + " of " + steps.length + ": " + title));
-    });
-    choice.addEventListener("change", function () { go(choice.selectedIndex); });
-    label.appendChild(choice);
-    tools.appendChild(label);
-    list.setAttribute("aria-live", "polite");
-
-    function go(wanted) {
-      current = Math.max(0, Math.min(steps.length - 1, wanted));
-      steps.forEach(function (step, number) { step.hidden = number !== current; });
-      choice.selectedIndex = current;
-      buttons.forEach(function (button, place) {
-        var end = place < 2 ? 0 : steps.length - 1;
-        button.setAttribute("aria-disabled", String(current === end));
-      });
-    }
-
-    function key(event) {
-      var busy = /^(INPUT|SELECT|TEXTAREA)$/.test(event.target.tagName);
-      if (busy || event.altKey || event.ctrlKey || event.metaKey || event.shiftKey) { return; }
-      var inside = event.target.closest(".scroll, pre");
-      var targets = { ArrowLeft: current - 1, ArrowRight: current + 1, Home: 0, End: steps.length - 1 };
-      if (inside || !(event.key in targets)) { return; }
-      event.preventDefault();
-      go(targets[event.key]);
-    }
-
-    (keysAreMine ? document : box).addEventListener("keydown", key);
-    box.insertBefore(tools, list);
-    go(0);
-  }
-
-  var boxes = all(document, ".steps");
-  boxes.forEach(function (box) { stepper(box, boxes.length === 1); });
-
   /* A way into a folded section unfolds it. */
   function unfold() {
     var target = location.hash ? document.getElementById(location.hash.slice(1)) : null;

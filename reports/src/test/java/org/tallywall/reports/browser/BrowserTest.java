@@ -159,26 +159,6 @@ class BrowserTest {
     assertThat(grid.findElement(By.className("said")).getText()).isEqualTo("Copied");
   }
 
-  @ParameterizedTest
-  @ValueSource(ints = {360, 1280})
-  void steps_byButtonsListAndKeys_goForwardAndBack(int width) throws IOException {
-    open(SampleDocuments.everyPart(), width);
-    WebElement steps = driver().findElement(By.className("steps"));
-    assertThat(step(steps)).isEqualTo("East throws 4 bams");
-    steps.findElement(By.xpath(".//button[text()='Forward']")).click();
-    assertThat(step(steps)).isEqualTo("South draws");
-    driver().findElement(By.tagName("body")).sendKeys(Keys.ARROW_RIGHT);
-    assertThat(step(steps)).isEqualTo("South throws <b>Red</b>");
-    driver().findElement(By.tagName("body")).sendKeys(Keys.ARROW_RIGHT);
-    assertThat(step(steps)).isEqualTo("South throws <b>Red</b>");
-    driver().findElement(By.tagName("body")).sendKeys(Keys.HOME);
-    assertThat(step(steps)).isEqualTo("East throws 4 bams");
-    steps.findElement(By.xpath(".//option[2]")).click();
-    assertThat(step(steps)).isEqualTo("South draws");
-    steps.findElement(By.xpath(".//button[text()='Back']")).click();
-    assertThat(step(steps)).isEqualTo("East throws 4 bams");
-  }
-
   /** Paper has what is open on the page, and a word at each part that is not. */
   @Test
   void foldedSection_printed_staysFolded() throws IOException {
@@ -254,12 +234,6 @@ class BrowserTest {
     return grid(title).findElements(By.cssSelector("tbody tr:not([hidden]) th")).stream()
         .map(WebElement::getText)
         .toList();
-  }
-
-  private static String step(WebElement steps) {
-    List<WebElement> seen = steps.findElements(By.cssSelector("li:not([hidden]) .step-title"));
-    assertThat(seen).hasSize(1);
-    return seen.get(0).getText();
   }
 
   private static String resource(String name) throws IOException {
