@@ -71,7 +71,7 @@ public final class FieldReader {
     this.faults = faults;
     this.id = id;
     if (node.value() instanceof Node.Fields object) {
-      this.fields = renamed(object, others);
+      this.fields = others.isEmpty() ? object : renamed(object, others);
       for (String name : fields.values().keySet()) {
         if (!known.contains(name)) {
           String unknown = "unknown field \"" + Shown.word(name) + "\" in " + what;
