@@ -106,6 +106,18 @@ class EditedResultsTest {
         "play the study again");
   }
 
+  /** Words that somebody took out are told as the name of the setting tells them. */
+  @ParameterizedTest
+  @CsvSource({"label, 1", "baseline-label, 2"})
+  void wordsOfAValue_thatAreBlank_areMadeOfTheSettingsName(String column, String value)
+      throws IOException {
+    Map<String, String> files = RealResults.files("sweep");
+    String ways = edited(files.get("ways.csv"), column, " ");
+    files.put("ways.csv", ways.substring(0, ways.indexOf('\n', ways.indexOf('\n') + 1) + 1));
+    assertThat(AllPapers.of(RealResults.write(folder, files)))
+        .anyMatch(paper -> paper.contains("targets " + value));
+  }
+
   @Test
   void end_withoutItsPartOfTheWall_isRefused() throws IOException {
     Map<String, String> files = RealResults.files("table");
