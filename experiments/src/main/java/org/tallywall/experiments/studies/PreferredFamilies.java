@@ -10,12 +10,13 @@ import org.tallywall.core.card.Card;
 import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.habit.Preference;
 import org.tallywall.strategies.setting.Setting;
 
 /** The families of the card that the players of a study prefer, and a card that has others. */
 public final class PreferredFamilies {
   /** The setting that names one. */
-  public static final String SETTING = "aim.prefer-family";
+  public static final String SETTING = Preference.FAMILY.name();
 
   /** The kind of study that asks about the families of any card. */
   public static final String KIND_OF_STUDY = "sections";

@@ -16,11 +16,13 @@ import org.tallywall.strategies.setting.SettingValues;
  * Hands that are dead, or more than two tiles further than the nearest, stay out of the choice, so
  * that nobody runs after a lost cause.
  */
-final class Preference implements LineWeights {
-  private static final Setting<String> FAMILY =
+public final class Preference implements LineWeights {
+  /** Which family is pursued; none where the name is empty. */
+  public static final Setting<String> FAMILY =
       Setting.family("aim.prefer-family")
           .says(
               "leans toward this family: counts its lines several times as much (\"pick a section and stay with it\")");
+
   private static final Setting<String> LINE =
       Setting.line("aim.prefer-line")
           .says("leans toward this line: counts it several times as much");
