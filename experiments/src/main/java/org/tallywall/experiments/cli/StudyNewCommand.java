@@ -93,7 +93,11 @@ final class StudyNewCommand implements Callable<Integer> {
       return SectionsStudy.text(name(), shown(path), CardFile.read(path).orThrow());
     }
     StudySkeleton skeleton = skeleton();
-    return skeleton.text(name(), shown(cardFile()));
+    Path path = cardFile();
+    if (card != null) {
+      CardFile.read(card).orThrow();
+    }
+    return skeleton.text(name(), shown(path));
   }
 
   private StudySkeleton skeleton() {
@@ -122,7 +126,6 @@ final class StudyNewCommand implements Callable<Integer> {
       return demoCard();
     }
     MixedUp.wantsCard(card);
-    CardFile.read(card).orThrow();
     return card;
   }
 

@@ -138,7 +138,12 @@ public final class DiscardHabit {
 
   /** The worth that a tile which is not needed leaves at least. */
   static double enough(RackJudge judge) {
-    return NOT_NEEDED * judge.worthWithout(judge.leastMissed());
+    return enough(judge, kind -> true);
+  }
+
+  /** The worth that one of some tiles which is not needed leaves at least. */
+  private static double enough(RackJudge judge, RackJudge.KindTest of) {
+    return NOT_NEEDED * judge.worthWithout(judge.leastMissed(of));
   }
 
   /**
@@ -191,14 +196,9 @@ public final class DiscardHabit {
       };
     }
 
-    /** The worth that one of the tiles left which is not needed leaves at least. */
-    private double enough() {
-      return NOT_NEEDED * judge.worthWithout(judge.leastMissed(left));
-    }
-
     private int ownHand() {
       if (spare.isOn()) {
-        double enough = enough();
+        double enough = enough(judge, left);
         int found = spare.next(view, kind -> left.test(kind) && judge.worthWithout(kind) >= enough);
         if (found >= 0) {
           return found;
@@ -209,7 +209,7 @@ public final class DiscardHabit {
 
     /** Between tiles that are not needed the one that risks least, else by need. */
     private int careful() {
-      double enough = enough();
+      double enough = enough(judge, left);
       return byNeed(defense.carefulRisk(), kind -> judge.worthWithout(kind) >= enough);
     }
 
