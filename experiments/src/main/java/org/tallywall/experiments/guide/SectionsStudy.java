@@ -10,6 +10,7 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.studies.PreferredFamilies;
 import org.tallywall.experiments.study.Bounds;
 import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.html.Resource;
 
 /** A study of the sections of one card: a way of playing for each family, ready to run. */
 public final class SectionsStudy {
@@ -47,9 +48,9 @@ public final class SectionsStudy {
             .collect(Collectors.joining(",\n"));
     // The names come last, for they may hold anything.
     return StudySkeleton.filled(
-            StudySkeleton.resource("sections.txt")
-                + StudySkeleton.resource("rivals.txt")
-                + StudySkeleton.resource("measures.txt"),
+            Resource.text(SectionsStudy.class, "sections.txt")
+                + Resource.text(SectionsStudy.class, "rivals.txt")
+                + Resource.text(SectionsStudy.class, "measures.txt"),
             ASKS,
             QUESTION,
             name,

@@ -1,13 +1,10 @@
 package org.tallywall.experiments.guide;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.tallywall.experiments.study.Measure;
 import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.html.Resource;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
 import tools.jackson.core.io.JsonStringEncoder;
@@ -92,13 +89,13 @@ public enum StudySkeleton {
    */
   public String text(String name, String card) {
     StringBuilder design = new StringBuilder();
-    parts.forEach(part -> design.append(resource(part)));
+    parts.forEach(part -> design.append(Resource.text(StudySkeleton.class, part)));
     return filled(design.toString(), asks, question, name, card);
   }
 
   /** A study around a design. */
   static String filled(String design, String asks, String question, String name, String card) {
-    return resource("study.txt")
+    return Resource.text(StudySkeleton.class, "study.txt")
         .replace("@DESIGN@\n", design)
         .replace("@PLAYERS@\n", comment(Catalog.standard().types().stream().map(PlayerType::id)))
         .replace("@MEASURES@\n", comment(Measure.names().stream()))
@@ -116,17 +113,5 @@ public enum StudySkeleton {
   private static String comment(Stream<String> names) {
     String list = String.join(", ", names.toList());
     return String.join("\n", Words.wrapped(list, COMMENT, WIDTH)) + "\n";
-  }
-
-  /** A text that lies beside this class. */
-  static String resource(String name) {
-    try (InputStream in = StudySkeleton.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new AssertionError("the file " + name + " lies beside this class");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -1,9 +1,5 @@
 package org.tallywall.experiments.page;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -21,6 +17,7 @@ import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Part;
 import org.tallywall.reports.html.Extras;
 import org.tallywall.reports.html.PageWriter;
+import org.tallywall.reports.html.Resource;
 import org.tallywall.reports.markup.Element;
 import tools.jackson.databind.json.JsonMapper;
 
@@ -61,8 +58,10 @@ public final class GamePage {
   public static String text(
       GameRecord game, ConcreteHands hands, SeatNames seats, Commentary commentary) {
     GamePage page = new GamePage(game, hands, seats, commentary);
-    String script = resource("table.js") + resource("game.js");
-    return PageWriter.text(page.document(), new Extras(resource("game.css"), script, MAKER));
+    String script =
+        Resource.text(GamePage.class, "table.js") + Resource.text(GamePage.class, "game.js");
+    return PageWriter.text(
+        page.document(), new Extras(Resource.text(GamePage.class, "game.css"), script, MAKER));
   }
 
   private Document document() {
@@ -148,16 +147,5 @@ public final class GamePage {
     }
     whole.put("tiles", tiles);
     return whole;
-  }
-
-  private static String resource(String name) {
-    try (InputStream in = GamePage.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new AssertionError("the file " + name + " lies beside this class");
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -134,7 +134,6 @@ class StatisticsEdgesTest {
     assertThat(new PairedProportions(5, 1, 1, 5).midPTest()).isEqualTo(0.75);
   }
 
-  /** Three wins of four make the first three times as strong; places count like copies. */
   /**
    * Sum and point of the binomial distribution are rounded apart, so their difference may be −0.
    */

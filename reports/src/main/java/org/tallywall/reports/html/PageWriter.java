@@ -38,8 +38,8 @@ public final class PageWriter {
    * @return the whole file, ended by {@code \n}
    */
   public static String text(Document document, Extras extras) {
-    String style = Resource.text("page.css") + extras.style();
-    String script = Resource.text("page.js") + extras.script();
+    String style = Resource.text(PageWriter.class, "page.css") + extras.style();
+    String script = Resource.text(PageWriter.class, "page.js") + extras.script();
     Element html = Element.of("html").with("lang", "en");
     html.add(head(document.title(), style, script, extras.maker()));
     html.add(body(document, script));
