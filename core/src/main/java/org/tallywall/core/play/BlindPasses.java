@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
 import java.util.List;
-import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
 
 /**
@@ -138,8 +137,7 @@ final class BlindPasses {
   }
 
   private RandomStream blind(int seat) {
-    return state.streams.turnTo(
-        Purpose.BLIND_PASS, seat, state.deal().sample(), Question.moment(state.events, step));
+    return state.blind(step, seat);
   }
 
   /** Kinds that a seat passed on unseen, in the order in which they went. */

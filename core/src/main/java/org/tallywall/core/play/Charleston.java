@@ -46,33 +46,85 @@ final class Charleston {
    */
   boolean play() {
     if (rules.first()) {
-      boolean stopped = false;
-      for (PassStep step : FIRST) {
-        PassChoice[] choices = ask(step);
-        boolean askNow = step == PassStep.LEFT_1 && asksStop() && rules.stopBeforeSeeing();
-        int stoppers = askNow ? askStop() : 0;
-        move(step, choices);
-        if (askNow) {
-          stopped = tellStop(stoppers);
-        }
-      }
-      WinRules win = state.setup.rules().win();
-      if (win.earthlyBetween() && eastDeclares.getAsBoolean()) {
-        return true;
-      }
-      if (asksStop() && !rules.stopBeforeSeeing()) {
-        stopped = tellStop(askStop());
-      }
-      if (!stopped && rules.second() != PassRules.Second.NONE) {
-        for (PassStep step : SECOND) {
-          move(step, ask(step));
-        }
-      }
+      return firstRound(0);
     }
-    if (rules.courtesy()) {
-      courtesy();
+    courtesyIfAny();
+    return false;
+  }
+
+  /**
+   * Plays the passes from a moment on.
+   *
+   * @param moment where they are taken up
+   * @return whether East declared between the rounds
+   * @throws IllegalArgumentException if the rules have no such moment
+   */
+  boolean playFrom(PassMoment moment) {
+    if (moment instanceof PassMoment.Step at) {
+      int first = FIRST.indexOf(at.step());
+      require(rules.first(), "no tiles are passed (rule 2.1)");
+      if (first >= 0) {
+        return firstRound(first);
+      }
+      require(rules.second() != PassRules.Second.NONE, "there is no second round (rule 2.1)");
+      secondRound(SECOND.indexOf(at.step()));
+    } else if (moment instanceof PassMoment.Stop) {
+      require(asksStop(), "nobody is asked whether to stop (rule 2.4)");
+      require(
+          !rules.stopBeforeSeeing(),
+          "whether to stop is asked while the first left is still on its way (rule 2.4.2)");
+      afterFirst(false);
+    } else {
+      require(rules.courtesy(), "no tiles are given across (rule 2.5)");
+      courtesy(moment instanceof PassMoment.CourtesyAgreed agreed ? agreed : null);
     }
     return false;
+  }
+
+  private static void require(boolean held, String otherwise) {
+    if (!held) {
+      throw new IllegalArgumentException("by these rules " + otherwise);
+    }
+  }
+
+  private boolean firstRound(int from) {
+    boolean stopped = false;
+    for (PassStep step : FIRST.subList(from, FIRST.size())) {
+      PassChoice[] choices = ask(step);
+      boolean askNow = step == PassStep.LEFT_1 && asksStop() && rules.stopBeforeSeeing();
+      int stoppers = askNow ? askStop() : 0;
+      move(step, choices);
+      if (askNow) {
+        stopped = tellStop(stoppers);
+      }
+    }
+    WinRules win = state.setup.rules().win();
+    if (win.earthlyBetween() && eastDeclares.getAsBoolean()) {
+      return true;
+    }
+    afterFirst(stopped);
+    return false;
+  }
+
+  private void afterFirst(boolean stoppedBefore) {
+    boolean stopped = stoppedBefore;
+    if (asksStop() && !rules.stopBeforeSeeing()) {
+      stopped = tellStop(askStop());
+    }
+    secondRound(stopped || rules.second() == PassRules.Second.NONE ? SECOND.size() : 0);
+  }
+
+  private void secondRound(int from) {
+    for (PassStep step : SECOND.subList(from, SECOND.size())) {
+      move(step, ask(step));
+    }
+    courtesyIfAny();
+  }
+
+  private void courtesyIfAny() {
+    if (rules.courtesy()) {
+      courtesy(null);
+    }
   }
 
   private PassChoice[] ask(PassStep step) {
@@ -145,12 +197,11 @@ final class Charleston {
     return stopped;
   }
 
-  private void courtesy() {
+  private void courtesy(PassMoment.CourtesyAgreed agreed) {
     int[] asked = new int[Seats.COUNT];
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       asked[seat] =
-          players[seat].courtesyNumber(
-              state.views[seat], state.decision(Question.COURTESY_NUMBER, seat));
+          agreed != null && seat % 2 == agreed.seat() % 2 ? agreed.number() : courtesyNumber(seat);
       if (asked[seat] < 0 || asked[seat] > 3) {
         throw new IllegalMoveException(
             seat, "a courtesy number is 0 to 3, not " + asked[seat] + " (rule 2.5.1)");
@@ -172,6 +223,11 @@ final class Charleston {
       int high = Seats.across(low);
       listener.courtesy(low, new int[] {asked[low], asked[high]}, given[low], given[high]);
     }
+  }
+
+  private int courtesyNumber(int seat) {
+    return players[seat].courtesyNumber(
+        state.views[seat], state.decision(Question.COURTESY_NUMBER, seat));
   }
 
   private int[] courtesyTiles(int seat, int number) {

@@ -95,11 +95,18 @@ public final class Game {
    * @param position the position, with every hidden tile filled in
    * @return how it ended
    * @throws IllegalMoveException if a player answers with a move that is not legal
+   * @throws IllegalArgumentException if the position lies at a moment of the passes that the rules
+   *     do not have
    */
   public Outcome playOn(Position position) {
     layOpen();
     state.begin(position);
     paysForAll = false;
+    if (position.passing() != null) {
+      return charleston.playFrom(position.passing())
+          ? win(Seats.EAST, WinBy.DEAL, GameState.NONE, GameState.NONE)
+          : turns(Seats.EAST, WinBy.DEAL, false);
+    }
     SeatView seen = position.view();
     WinBy entry = seen.drawn() == GameState.NONE ? WinBy.DEAL : WinBy.DRAW;
     return turns(seen.seat(), entry, seen.offered() != GameState.NONE);

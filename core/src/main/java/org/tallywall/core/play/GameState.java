@@ -149,6 +149,16 @@ final class GameState implements OpenTable {
     return decision(Question.moment(events, step), seat);
   }
 
+  /** Numbers that say which incoming tiles a seat passes on unseen. */
+  RandomStream blind(PassStep step, int seat) {
+    boolean playedOn = purpose == Purpose.ROLLOUT;
+    return streams.turnTo(
+        playedOn ? purpose : Purpose.BLIND_PASS,
+        playedOn ? Seats.COUNT + seat : seat,
+        playedOn ? sample : deal.sample(),
+        Question.moment(events, step));
+  }
+
   private RandomStream decision(long moment, int seat) {
     asked = seat;
     return streams.turnTo(purpose, seat, sample, moment);

@@ -19,6 +19,7 @@ public final class Position {
   private int[] tiles = {};
   private int sample;
   private boolean ownRows;
+  private PassMoment passing;
 
   /** A position that is not set yet. */
   public Position() {
@@ -28,11 +29,12 @@ public final class Position {
   /**
    * Sets what is known. The own rack is taken from the view; the racks of the others are empty.
    *
-   * @param seen what the seat knows: asked about a claim, or in its own turn
+   * @param seen what the seat knows: asked about a claim, in its own turn, or in the passes
    * @param random the numbers that came with the question; only their seed and deal are taken
    */
   public void begin(SeatView seen, RandomStream random) {
     view = seen;
+    passing = null;
     numbers.playOn(random);
     TileSet set = seen.table().rules().tiles();
     if (tiles.length != set.size()) {
@@ -92,6 +94,20 @@ public final class Position {
    */
   public void ownRows(boolean own) {
     ownRows = own;
+  }
+
+  /**
+   * Sets that the position lies before play, in the passes. It stays so until the next {@link
+   * #begin}.
+   *
+   * @param moment where in the passes
+   */
+  public void passing(PassMoment moment) {
+    passing = moment;
+  }
+
+  PassMoment passing() {
+    return passing;
   }
 
   boolean ownRows() {

@@ -8,7 +8,7 @@ package org.tallywall.core.random;
  * @param seed the study's seed
  * @param deal the deal, from 0
  * @param purpose what the numbers are for
- * @param seat the seat concerned, 0 to 3, or 0
+ * @param seat the seat concerned, 0 to 3, or 0; in games played on, 4 to 7 for its blind passes
  * @param sample which of several samples, from 0
  * @param decision the moment of the game: 16 times its events so far, plus the kind of question
  */

@@ -1,9 +1,12 @@
 package org.tallywall.strategies.player;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.tallywall.core.random.Purpose.ROLLOUT;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.play.ClaimChoice;
@@ -13,6 +16,7 @@ import org.tallywall.core.play.GameListener;
 import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.Outcome;
 import org.tallywall.core.play.PassChoice;
+import org.tallywall.core.play.PassMoment;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.Position;
@@ -21,7 +25,9 @@ import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.rules.TableRules;
+import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.strategies.TestTable;
 
 /**
@@ -33,13 +39,46 @@ class PlayOnTest {
 
   @Test
   void gamePlayedOnFromItsOwnMiddle_endsAsItDid() {
-    TableSetup setup = new TableSetup(TestTable.HANDS, TableRules.STANDARD);
-    List<PlaysOn> seats = Stream.generate(() -> new PlaysOn(setup)).limit(4).toList();
+    assertThat(compared(TableRules.STANDARD, false)).isGreaterThan(20 * DEALS);
+  }
+
+  /** Which tiles go on unseen is drawn by lot, so here none do. */
+  @Test
+  void gamePlayedOnFromItsPasses_endsAsItDid() {
+    TableRules noneUnseen = TableRules.of(Map.of("charleston.blind", "NONE"));
+    assertThat(compared(noneUnseen, true)).isGreaterThan(50 * DEALS);
+  }
+
+  @Test
+  void gamePlayedOnFromTheLastPass_knowsNoneThatTheRulesLeaveOut() {
+    TableRules rules = TableRules.of(Map.of("charleston.second", "NONE"));
+    TableSetup setup = new TableSetup(TestTable.HANDS, rules);
+    PlaysOn seat = new PlaysOn(setup, false);
+    Position position = seat.position;
+    position.begin(setupView(setup), new RandomStream(new StreamKey(1, 0, ROLLOUT, 0, 0, 0)));
+    for (PassMoment moment :
+        List.of(new PassMoment.Step(PassStep.RIGHT_2), new PassMoment.Stop())) {
+      position.passing(moment);
+      assertThatThrownBy(() -> seat.elsewhere.playOn(position))
+          .isInstanceOf(IllegalArgumentException.class)
+          .hasMessageContaining("by these rules");
+    }
+  }
+
+  /** What East knows before the first pass. */
+  private static SeatView setupView(TableSetup setup) {
+    String sheet = "seat 0\nmoment pass right-1\nrack 112233445566b 7c 8d\n";
+    return PositionSheet.of("east.txt", sheet, setup).view();
+  }
+
+  private static int compared(TableRules rules, boolean passes) {
+    TableSetup setup = new TableSetup(TestTable.HANDS, rules);
+    List<PlaysOn> seats = Stream.generate(() -> new PlaysOn(setup, passes)).limit(4).toList();
     Game game = new Game(setup, seats, new GameListener() {});
     int compared = 0;
     for (int deal = 0; deal < DEALS; deal++) {
       seats.forEach(seat -> seat.foretold.clear());
-      Outcome outcome = game.play(Deal.of(TestTable.SEED, deal, TableRules.STANDARD.tiles()));
+      Outcome outcome = game.play(Deal.of(TestTable.SEED, deal, rules.tiles()));
       for (PlaysOn seat : seats) {
         for (Outcome foretold : seat.foretold) {
           assertThat(foretold).as("deal %d", deal).isEqualTo(outcome);
@@ -47,7 +86,7 @@ class PlayOnTest {
         }
       }
     }
-    assertThat(compared).isGreaterThan(20 * DEALS);
+    return compared;
   }
 
   /** Plays like the nearest player, and at every question plays the game on in another room. */
@@ -56,9 +95,11 @@ class PlayOnTest {
     private final Player plays = new NearestPlayer();
     private final Position position = new Position();
     private final Game elsewhere;
+    private final boolean passes;
     private OpenTable table;
 
-    PlaysOn(TableSetup setup) {
+    PlaysOn(TableSetup setup, boolean passes) {
+      this.passes = passes;
       elsewhere =
           new Game(
               setup, Stream.generate(NearestPlayer::new).limit(4).toList(), new GameListener() {});
@@ -71,6 +112,18 @@ class PlayOnTest {
 
     private void playOn(SeatView view, RandomStream random) {
       position.begin(view, random);
+      finish();
+    }
+
+    private void playOn(SeatView view, RandomStream random, PassMoment moment) {
+      if (passes) {
+        position.begin(view, random);
+        position.passing(moment);
+        finish();
+      }
+    }
+
+    private void finish() {
       for (int seat = 0; seat < 4; seat++) {
         table.view(seat).copyRack(position.rack(seat));
       }
@@ -88,21 +141,26 @@ class PlayOnTest {
 
     @Override
     public PassChoice pass(SeatView view, PassStep step, RandomStream random) {
+      playOn(view, random, new PassMoment.Step(step));
       return plays.pass(view, step, random);
     }
 
     @Override
     public boolean stops(SeatView view, RandomStream random) {
+      playOn(view, random, new PassMoment.Stop());
       return plays.stops(view, random);
     }
 
     @Override
     public int courtesyNumber(SeatView view, RandomStream random) {
+      playOn(view, random, new PassMoment.CourtesyNumber());
       return plays.courtesyNumber(view, random);
     }
 
     @Override
     public int[] courtesyTiles(SeatView view, int number, RandomStream random) {
+      // Seats are asked in turn but nothing has moved before all have answered.
+      playOn(view, random, new PassMoment.CourtesyAgreed(view.seat(), number));
       return plays.courtesyTiles(view, number, random);
     }
 
