@@ -30,7 +30,9 @@ class PackageOrderTest {
           "core",
               List.of("text", "tile", "card", "hand", "random", "rules", "play", "sheet", "record"),
           "strategies",
-              List.of("hand", "read", "setting", "habit", "reason", "player", "catalog", "jar"),
+              List.of(
+                  "hand", "read", "guess", "playout", "setting", "habit", "reason", "player",
+                  "catalog", "jar"),
           "reports",
               List.of(
                   "table",

@@ -10,6 +10,7 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.guess.LikelyTiles;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.Judging;
 import org.tallywall.strategies.habit.Stance;
@@ -153,7 +154,7 @@ public final class RolloutPlayer implements Player, Defending, Judging {
       return first;
     }
     return choices.get(
-        playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
+        playouts.best(view, random, choices.size(), (own, at) -> own.claim(choices.get(at))));
   }
 
   @Override
@@ -167,7 +168,7 @@ public final class RolloutPlayer implements Player, Defending, Judging {
       return first;
     }
     return choices.get(
-        playouts.best(view, random, choices.size(), (own, at) -> own.set(choices.get(at))));
+        playouts.best(view, random, choices.size(), (own, at) -> own.turn(choices.get(at))));
   }
 
   @Override

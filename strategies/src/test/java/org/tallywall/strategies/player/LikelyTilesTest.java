@@ -17,6 +17,8 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.TestTable;
+import org.tallywall.strategies.guess.Guess;
+import org.tallywall.strategies.guess.LikelyTiles;
 import org.tallywall.strategies.setting.SettingValues;
 
 /**
@@ -45,7 +47,7 @@ class LikelyTilesTest {
     assertThat(checked.awayAtRandom / (double) checked.racks).isGreaterThan(6.0);
   }
 
-  private static void play(Playouts.Guess guess) {
+  private static void play(Guess guess) {
     for (int deal = 0; deal < DEALS; deal++) {
       TestTable.play(
           deal,
@@ -61,7 +63,7 @@ class LikelyTilesTest {
   }
 
   /** Guesses as the player does, and looks at what was guessed. */
-  private static final class Checked implements Playouts.Guess {
+  private static final class Checked implements Guess {
     private final LikelyTiles tiles = new LikelyTiles();
     private final HandMeter meter = new HandMeter();
     private long guesses;

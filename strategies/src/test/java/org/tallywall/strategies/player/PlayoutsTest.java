@@ -15,6 +15,8 @@ import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.tile.TileText;
 import org.tallywall.strategies.HandMadeView;
 import org.tallywall.strategies.TestTable;
+import org.tallywall.strategies.guess.Guess;
+import org.tallywall.strategies.guess.LikelyTiles;
 
 /** South is one tile away and must throw; the last choice keeps the hand, the others break it. */
 class PlayoutsTest {
@@ -30,8 +32,8 @@ class PlayoutsTest {
 
   private int best(Effort effort, int choices) {
     LikelyTiles tiles = new LikelyTiles();
-    Playouts.Guess counting =
-        new Playouts.Guess() {
+    Guess counting =
+        new Guess() {
           @Override
           public void look(SeatView view) {
             tiles.look(view);
@@ -51,7 +53,7 @@ class PlayoutsTest {
             choices,
             (own, at) -> {
               tried.add(at);
-              own.set(TurnChoice.discard(THROWN[at]));
+              own.turn(TurnChoice.discard(THROWN[at]));
             });
   }
 

@@ -1,4 +1,4 @@
-package org.tallywall.strategies.player;
+package org.tallywall.strategies.guess;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,4 +1,4 @@
-package org.tallywall.strategies.player;
+package org.tallywall.strategies.guess;
 
 import java.util.Arrays;
 import org.tallywall.core.hand.HandMeter;
@@ -20,7 +20,7 @@ import org.tallywall.strategies.read.OpponentReader;
  * <p>Jokers are kept by whoever gets them, so more of the unseen ones lie on racks than chance
  * alone would put there. Nobody is guessed to wait for a tile that has just gone by unclaimed.
  */
-final class LikelyTiles implements Playouts.Guess {
+public final class LikelyTiles implements Guess {
   private static final int RACK = 13;
 
   /** Of the jokers that opponents got and did not throw, the share still concealed. */
@@ -41,7 +41,8 @@ final class LikelyTiles implements Playouts.Guess {
   private SeatView view;
   private double onRacks;
 
-  LikelyTiles() {
+  /** A guess. */
+  public LikelyTiles() {
     Arrays.setAll(hands, seat -> new LikelyHands());
   }
 

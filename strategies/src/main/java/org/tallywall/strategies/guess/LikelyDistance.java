@@ -1,4 +1,4 @@
-package org.tallywall.strategies.player;
+package org.tallywall.strategies.guess;
 
 import org.tallywall.core.random.RandomStream;
 

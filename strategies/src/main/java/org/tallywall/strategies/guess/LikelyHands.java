@@ -1,4 +1,4 @@
-package org.tallywall.strategies.player;
+package org.tallywall.strategies.guess;
 
 import java.util.Arrays;
 import org.tallywall.core.hand.HandMeter;
