@@ -51,7 +51,8 @@ final class UsageFault {
     }
     List<String> names = new ArrayList<>(command.getSubcommands().keySet());
     if (!names.isEmpty()) {
-      return unknown("command", word, names);
+      boolean sums = command.getCommandSpec().userObject() instanceof ChancesCommand;
+      return unknown(sums ? "sum" : "command", word, names);
     }
     boolean tiles = command.getCommandSpec().userObject() instanceof RackCommand;
     return "unexpected \"%s\"; put %s in quotes"

@@ -75,6 +75,8 @@ class PackageOrderTest {
                   "guide",
                   "invent",
                   "store",
+                  "chances",
+                  "chances.words",
                   "ask",
                   "page",
                   "paper",

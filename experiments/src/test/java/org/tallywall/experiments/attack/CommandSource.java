@@ -12,7 +12,8 @@ import java.util.Set;
  * stays in the folder of the attack, and whatever is played stays short.
  */
 final class CommandSource {
-  private static final Set<String> WRITING = Set.of("--out", "--record", "--html", "--write");
+  private static final Set<String> WRITING =
+      Set.of("--out", "--record", "--html", "--write", "--md", "--svg");
   private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads");
   private static final String CARD = Attack.HERE + "/card.json";
 
