@@ -17,7 +17,8 @@ import picocli.CommandLine.Spec;
     },
     synopsisSubcommandLabel = "[SUM]",
     footer = {
-      "Wherever a number is asked for, a range will do: 20..80, or 20,40,60. It gives a table.",
+      "Where N stands for tiles or draws, several numbers make a table: 20..80, 20..80/4 (every"
+          + " fourth), or 20,40,60.",
       "Examples:",
       "  tallywall chances",
       "  tallywall chances jokers",

@@ -20,7 +20,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "Examples:",
       "  tallywall chances wait \"5b 8b\" --seen \"55b\" --wall 40",
-      "  tallywall chances wait \"5b 8b\" --seen \"55b\" --wall 20..80",
+      "  tallywall chances wait \"5b 8b\" --seen \"55b\" --wall 20..80/4",
       "  tallywall chances wait --wanted 1..8 --wall 40 --hidden 33"
     })
 final class ChancesWaitCommand implements Callable<Integer> {

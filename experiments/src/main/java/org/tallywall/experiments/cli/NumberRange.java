@@ -10,7 +10,8 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 
 /**
- * A number, or several, as somebody types them: {@code 40}, {@code 20..80}, {@code 20,40,60}.
+ * A number, or several, as somebody types them: {@code 40}, {@code 20..80}, {@code 20..80/4} for
+ * every fourth of these, {@code 20,40,60}.
  *
  * @param values the numbers from the lowest to the highest, each once
  */
@@ -18,7 +19,7 @@ record NumberRange(List<Integer> values) {
   private static final int HIGHEST = 9_999;
   private static final int MOST_LETTERS = 1_000;
   private static final Pattern PART =
-      Pattern.compile("(\\d+)(?:\\s*(?:\\.\\.|-|\u2013)\\s*(\\d+))?");
+      Pattern.compile("(\\d+)(?:\\s*(?:\\.\\.|-|\u2013)\\s*(\\d+)(?:\\s*/\\s*(\\d+))?)?");
 
   NumberRange {
     values = List.copyOf(values);
@@ -48,7 +49,13 @@ record NumberRange(List<Integer> values) {
         throw new TypeConversionException(
             "%s goes downward; write %s..%s".formatted(Shown.word(part.strip()), to, from));
       }
-      for (int value = from; value <= to; value++) {
+      int step = found.group(3) == null ? 1 : number(found.group(3));
+      if (step == 0) {
+        throw new TypeConversionException(
+            "%s takes every 0th number; write 1 or more after the slash"
+                .formatted(Shown.word(part.strip())));
+      }
+      for (int value = from; value <= to; value += step) {
         values.add(value);
       }
     }

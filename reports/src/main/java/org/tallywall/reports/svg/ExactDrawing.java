@@ -18,7 +18,7 @@ final class ExactDrawing {
   private static final double SIDE = 60;
   private static final double GAP = 16;
   private static final int MOST_TICKS = 7;
-  private static final double HEAD = 0.08;
+  private static final double NUMBER = 24;
   private static final int PLACES = 1;
   private static final List<Stroke> STROKES =
       List.of(
@@ -37,7 +37,7 @@ final class ExactDrawing {
   }
 
   void draw() {
-    Ticks ticks = Ticks.of(0, highest() * (1 + HEAD), MOST_TICKS);
+    Ticks ticks = Ticks.of(0, highest(), MOST_TICKS);
     double left =
         Sheet.MARGIN + Sheet.widest(Ruler.labels(ticks, Sign.MINUS_ONLY), Face.SMALL) + GAP;
     double[] places = places(left, sheet.right() - left);
@@ -46,13 +46,15 @@ final class ExactDrawing {
     Headings headings = new Headings();
     headings.add(Sheet.MARGIN, Anchor.START, figure.up().words(), sheet.width());
     headings.draw(sheet);
-    Box field = new Box(left, sheet.used() + GAP, sheet.right() - left, HEIGHT);
+    boolean numbers = numbers(places);
+    double above = GAP + (numbers ? NUMBER : 0);
+    Box field = new Box(left, sheet.used() + above, sheet.right() - left, HEIGHT);
     Ruler up = new Ruler(ticks, field.bottom(), field.y());
     up.drawUpward(sketch, field, Sign.MINUS_ONLY);
     for (int i = figure.lines().size() - 1; i >= 0; i--) {
-      line(i, up, places, marks);
+      line(i, up, places, marks, numbers);
     }
-    sheet.use(GAP + HEIGHT + GAP / 2);
+    sheet.use(above + HEIGHT + GAP / 2);
     new LabelsBelow(sheet, labels(), places).draw();
     Headings below = new Headings();
     below.add(field.center(), Anchor.MIDDLE, figure.across().words(), field.width());
@@ -75,6 +77,12 @@ final class ExactDrawing {
               }));
     }
     return keys;
+  }
+
+  /** Whether numbers stand at the points: where there is one line, and room for them. */
+  private boolean numbers(double[] places) {
+    return figure.lines().size() == 1
+        && LabelsBelow.nearest(sheet, places) >= widest(first()) + GAP;
   }
 
   private double highest() {
@@ -104,15 +112,13 @@ final class ExactDrawing {
         .toArray();
   }
 
-  private void line(int number, Ruler up, double[] places, boolean marks) {
+  private void line(int number, Ruler up, double[] places, boolean marks, boolean numbers) {
     List<Point> points = figure.lines().get(number).points();
     Path path = Path.at(places[0], up.at(points.get(0).value()));
     for (int i = 1; i < places.length; i++) {
       path.to(places[i], up.at(points.get(i).value()));
     }
     sketch.path(path.open(), STROKES.get(number));
-    boolean numbers =
-        figure.lines().size() == 1 && LabelsBelow.nearest(sheet, places) >= widest(points) + GAP;
     for (int i = 0; i < places.length; i++) {
       double y = up.at(points.get(i).value());
       if (marks) {

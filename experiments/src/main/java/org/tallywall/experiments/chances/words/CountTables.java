@@ -7,6 +7,7 @@ import org.tallywall.experiments.chances.Counted;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.PartBars;
+import org.tallywall.reports.figure.Slide;
 import org.tallywall.reports.figure.Standing;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -79,7 +80,7 @@ record CountTables(String stem, String title, String counted, String hundred, Li
   }
 
   /** Of 100 such cases, how many have none, one, two …; nothing where only one thing can be. */
-  Optional<PartBars> bars(List<String> notes) {
+  Optional<PartBars> bars(String note) {
     int from = first();
     int to = Math.min(last(), from + PartBars.MOST_PARTS - 1);
     if (from == to) {
@@ -102,7 +103,13 @@ record CountTables(String stem, String title, String counted, String hundred, Li
       bars.add(new PartBars.Bar(sum.name(), Standing.COMPARED, values));
       sentences.add(sum.name() + ", " + hundred + ": " + String.join(", ", said) + ".");
     }
-    Caption caption = new Caption(stem, title, String.join(" ", sentences), notes);
+    Caption caption =
+        new Caption(
+            stem,
+            title,
+            String.join(" ", sentences),
+            List.of(note),
+            new Slide("", "", List.of(How.EXACT)));
     return Optional.of(new PartBars(caption, new Axis(hundred, ""), parts, bars, List.of()));
   }
 

@@ -46,7 +46,12 @@ public record DealWords(Dealt what, TileSet set, int least) {
             "of 100 deals",
             tiles.stream().map(this::sum).toList());
     return new Told(
-        what.title(), headline(tiles), more(tiles), tables.tables(), tables.bars(List.of()), how());
+        what.title(),
+        headline(tiles),
+        more(tiles),
+        tables.tables(),
+        tables.bars(what.inTheSet(set)),
+        how());
   }
 
   private How how() {
@@ -147,7 +152,7 @@ public record DealWords(Dealt what, TileSet set, int least) {
         headline(tiles),
         List.of(),
         Told.Tables.of(range.table()),
-        range.chart(List.of()),
+        range.chart(what.inTheSet(set)),
         how());
   }
 }

@@ -87,6 +87,16 @@ public enum Dealt {
     };
   }
 
+  /** Out of what is dealt. */
+  String inTheSet(TileSet set) {
+    String all = "The set has %s tiles".formatted(set.size());
+    return switch (this) {
+      case JOKERS, FLOWERS -> "%s, %s of them %s.".formatted(all, set.copies(kind), several);
+      case COPIES -> all + ", 4 of them of the kind.";
+      case PAIRS -> all + ", 4 of each of 34 kinds; flowers and jokers do not count as pairs.";
+    };
+  }
+
   How how(TileSet set) {
     String mixed = "The tiles are well mixed.";
     String letters = "Here n = %s tiles in the set".formatted(set.size());

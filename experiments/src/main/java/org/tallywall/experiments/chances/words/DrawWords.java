@@ -58,7 +58,7 @@ public final class DrawWords {
         "If you want %s of %s and draw %s, the chance that %s is %s."
             .formatted(
                 numbers.wanted(),
-                Words.count(numbers.unseen(), "unseen tile", "unseen tiles"),
+                unseen(numbers),
                 numbers.draws(),
                 numbers.wanted() == 1 ? "it comes" : "at least " + ofThem(least),
                 Percent.pictured(sum.atLeast(least)));
@@ -72,13 +72,13 @@ public final class DrawWords {
             "How many of the wanted tiles come",
             "tiles that come",
             "of 100 such cases",
-            List.of(new CountTables.Sum(Words.count(numbers.draws(), "draw", "draws"), "", sum)));
+            List.of(new CountTables.Sum(draws(numbers), "", sum)));
     return new Told(
         "Will a tile you want come?",
         headline,
         more,
         tables.tables(),
-        tables.bars(List.of()),
+        tables.bars("%s wanted of %s.".formatted(numbers.wanted(), unseen(numbers))),
         how(
             "Here n = %s unseen tiles, m = %s wanted, d = %s drawn."
                 .formatted(numbers.unseen(), numbers.wanted(), numbers.draws())));
@@ -95,15 +95,22 @@ public final class DrawWords {
   public static Told range(Over over, List<Numbers> all, int least) {
     Numbers first = all.get(0);
     Numbers last = all.get(all.size() - 1);
+    String come =
+        over == Over.WANTED
+            ? "%s that you want %s"
+                .formatted(
+                    least == 1 ? "one tile" : Percent.number(least) + " tiles",
+                    least == 1 ? "comes" : "come")
+            : ofThem(least);
     String headline =
         "%s, the chance that at least %s is %s with %s and %s with %s."
             .formatted(
                 given(over, first),
-                ofThem(least),
+                come,
                 Percent.of(first.sum().atLeast(least)),
                 with(over, first),
                 Percent.of(last.sum().atLeast(least)),
-                with(over, last));
+                number(over, last));
     List<List<Cell>> rows = new ArrayList<>();
     for (Numbers one : all) {
       rows.add(
@@ -115,7 +122,7 @@ public final class DrawWords {
     OverRange range =
         new OverRange(
             STEM,
-            "The chance that at least %s by %s".formatted(comes(least), over.heading),
+            "The chance that at least %s, by %s".formatted(comes(least), over.heading),
             new Axis(over.heading, ""),
             new Axis("chance that at least " + comes(least), "in 100"),
             List.of("chance"),
@@ -132,7 +139,7 @@ public final class DrawWords {
         headline,
         List.of(),
         Told.Tables.of(range.table()),
-        range.chart(List.of()),
+        range.chart(note(over, first)),
         how("Here " + letters(over, first) + "."));
   }
 
@@ -149,7 +156,7 @@ public final class DrawWords {
   }
 
   private static String given(Over over, Numbers numbers) {
-    String unseen = Words.count(numbers.unseen(), "unseen tile", "unseen tiles");
+    String unseen = unseen(numbers);
     return switch (over) {
       case WANTED -> "If you draw %s of %s".formatted(numbers.draws(), unseen);
       case DRAWS -> "If you want %s of %s".formatted(numbers.wanted(), unseen);
@@ -159,11 +166,28 @@ public final class DrawWords {
     };
   }
 
+  private static String unseen(Numbers numbers) {
+    return Words.count(numbers.unseen(), "unseen tile", "unseen tiles");
+  }
+
+  /** What stays the same along the chart. */
+  private static String note(Over over, Numbers numbers) {
+    return switch (over) {
+      case WANTED -> "%s of %s.".formatted(draws(numbers), unseen(numbers));
+      case DRAWS -> "%s wanted of %s.".formatted(numbers.wanted(), unseen(numbers));
+      case UNSEEN -> "%s wanted, %s.".formatted(numbers.wanted(), draws(numbers));
+    };
+  }
+
+  private static String draws(Numbers numbers) {
+    return Words.count(numbers.draws(), "draw", "draws");
+  }
+
   private static String with(Over over, Numbers numbers) {
     return switch (over) {
       case WANTED -> Words.count(numbers.wanted(), "tile wanted", "tiles wanted");
-      case DRAWS -> Words.count(numbers.draws(), "draw", "draws");
-      case UNSEEN -> Words.count(numbers.unseen(), "unseen tile", "unseen tiles");
+      case DRAWS -> draws(numbers);
+      case UNSEEN -> unseen(numbers);
     };
   }
 

@@ -26,8 +26,8 @@ record How(List<String> formula, String letters, String source, List<String> gra
 
   static final String CHOOSE = "C(a, b) is the number of ways to choose b out of a tiles.";
 
-  private static final String EXACT =
-      "This is an exact sum about tiles; no game was played for it.";
+  /** What every answer and chart says of itself. */
+  static final String EXACT = "This is an exact sum about tiles; no game was played for it.";
 
   How {
     formula = List.copyOf(formula);

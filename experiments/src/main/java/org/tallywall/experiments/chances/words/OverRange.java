@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.Caption;
 import org.tallywall.reports.figure.ExactLines;
+import org.tallywall.reports.figure.Slide;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.NumberText;
@@ -43,7 +44,7 @@ record OverRange(
   }
 
   /** The chart; none where there is a single number. */
-  Optional<ExactLines> chart(List<String> notes) {
+  Optional<ExactLines> chart(String note) {
     if (rows.size() < 2) {
       return Optional.empty();
     }
@@ -57,7 +58,9 @@ record OverRange(
                   .map(row -> new ExactLines.Point(whole(row.get(0)), number(at, row.get(at))))
                   .toList()));
     }
-    Caption caption = new Caption(stem, title, described(drawn), notes);
+    Caption caption =
+        new Caption(
+            stem, title, described(drawn), List.of(note), new Slide("", "", List.of(How.EXACT)));
     return Optional.of(new ExactLines(caption, across, up, drawn));
   }
 

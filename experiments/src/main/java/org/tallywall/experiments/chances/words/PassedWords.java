@@ -45,7 +45,7 @@ public record PassedWords(int candidates, int passed, String which) {
                 Percent.pictured(sum.atLeast(1))),
         List.of(which),
         tables.tables(),
-        tables.bars(List.of()),
+        tables.bars(note()),
         how("m = %s wanted".formatted(wanted)));
   }
 
@@ -95,8 +95,13 @@ public record PassedWords(int candidates, int passed, String which) {
                 last),
         List.of(which),
         Told.Tables.of(range.table()),
-        range.chart(List.of()),
+        range.chart(note()),
         how("m goes over the tiles wanted"));
+  }
+
+  private String note() {
+    return "%s passed to you at random, out of %s that may come."
+        .formatted(Words.count(passed, "tile is", "tiles are"), candidates);
   }
 
   private TilesDrawn sum(int wanted) {

@@ -11,6 +11,9 @@ import org.tallywall.reports.table.Table;
 
 /** An exact sum with all that is said of it. */
 public final class Told {
+  /** A longer table stands behind the chart. */
+  private static final int MOST_BEFORE_CHART = 12;
+
   private final String title;
   private final String headline;
   private final List<String> more;
@@ -80,8 +83,11 @@ public final class Told {
     List<Part> parts = new ArrayList<>();
     parts.add(
         new Part.Answer(headline, more.stream().map(text -> Part.Paragraph.of(text)).toList()));
-    parts.add(new Part.Grid(brief, Handles.COPY));
-    chart.ifPresent(drawn -> parts.add(new Part.Chart(drawn)));
+    List<Part> numbers = new ArrayList<>();
+    numbers.add(new Part.Grid(brief, Handles.COPY));
+    boolean isLong = brief.rows().size() > MOST_BEFORE_CHART;
+    chart.ifPresent(drawn -> numbers.add(isLong ? 0 : 1, new Part.Chart(drawn)));
+    parts.addAll(numbers);
     parts.addAll(how.parts());
     return new Document(title, parts);
   }

@@ -1,7 +1,6 @@
 package org.tallywall.experiments.chances.words;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.tallywall.experiments.chances.Waiting;
@@ -11,7 +10,6 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
 import org.tallywall.reports.table.Table;
-import org.tallywall.reports.table.TableBuilder;
 import org.tallywall.reports.words.Listed;
 
 /** Will a tile that you wait for come while the wall lasts? */
@@ -70,10 +68,8 @@ public final class WaitWords {
               + WallWords.left(new Wall(wait.wall()))
               + ".");
     }
-    TableBuilder table = Table.builder(STEM, TABLE).columns(columns());
-    table.row(row(wait));
-    return new Told(
-        TITLE, headline, more, Told.Tables.of(table.build()), Optional.empty(), how(wait));
+    Table table = range(List.of(wait), false, List.of("outs", "wall", "draws")).table();
+    return new Told(TITLE, headline, more, Told.Tables.of(table), Optional.empty(), how(wait));
   }
 
   /**
@@ -92,7 +88,7 @@ public final class WaitWords {
                 .formatted(
                     unseen(first),
                     Percent.of(first.youDraw()),
-                    first.wall(),
+                    Words.count(first.wall(), "tile", "tiles"),
                     Percent.of(last.youDraw()),
                     last.wall())
             : "With %s in the wall and %s left, the chance to draw a tile you wait for is %s if %s unseen and %s if %s."
@@ -108,56 +104,89 @@ public final class WaitWords {
       more.add("Still unseen are " + Listed.and(tiles) + ".");
     }
     if (byFour) {
-      more.add("Your draws are the wall divided by four, rounded down.");
+      more.add(
+          "Your draws are the wall divided by four, rounded down"
+              + (waits.stream().anyMatch(wait -> wait.wall() % Wall.PLAYERS != 0) && walls
+                  ? ", so that the chance jumps at every fourth tile."
+                  : "."));
     }
-    List<Column> columns = columns();
+    OverRange every = range(waits, walls, List.of("outs", "wall", "draws"));
+    OverRange range = range(waits, walls, walls ? List.of("wall", "draws") : List.of("outs"));
+    return new Told(
+        TITLE,
+        headline,
+        more,
+        new Told.Tables(range.table(), every.table()),
+        range.chart(note(first, walls)),
+        how(first));
+  }
+
+  /** What stays the same along the chart. */
+  private String note(Waiting first, boolean walls) {
+    return "%s; %s hidden in other racks."
+        .formatted(
+            walls
+                ? unseen(first) + " to wait for"
+                : "%s and %s"
+                    .formatted(
+                        Words.count(first.wall(), "tile in the wall", "tiles in the wall"),
+                        Words.count(first.draws(), "draw left to you", "draws left to you")),
+            Words.count(first.hidden(), "tile", "tiles"));
+  }
+
+  /** Rows with some of the numbers, what differs in front. */
+  private static OverRange range(List<Waiting> waits, boolean walls, List<String> shown) {
+    List<String> numbers = new ArrayList<>(shown);
     if (walls) {
-      Collections.swap(columns, 0, 1);
+      numbers.remove("wall");
+      numbers.add(0, "wall");
     }
+    List<Column> columns = new ArrayList<>();
+    numbers.forEach(name -> columns.add(column(name)));
+    columns.addAll(List.of(YOU, SOMEBODY));
     List<List<Cell>> rows = new ArrayList<>();
     for (Waiting wait : waits) {
-      List<Cell> row = row(wait);
-      if (walls) {
-        Collections.swap(row, 0, 1);
-      }
-      rows.add(row);
+      rows.add(row(wait, numbers));
     }
-    OverRange range =
-        new OverRange(
-            STEM,
-            TABLE,
-            new Axis(walls ? "tiles in the wall" : "unseen tiles you wait for", ""),
-            new Axis("chance", "in 100"),
-            List.of(YOU.name(), SOMEBODY.name()),
-            columns,
-            rows);
-    return new Told(
-        TITLE, headline, more, Told.Tables.of(range.table()), range.chart(List.of()), how(first));
+    return new OverRange(
+        STEM,
+        TABLE,
+        new Axis(walls ? "tiles in the wall" : "unseen tiles you wait for", ""),
+        new Axis("chance", "in 100"),
+        List.of(YOU.name(), SOMEBODY.name()),
+        columns,
+        rows);
   }
 
   private static String unseen(Waiting wait) {
     return Words.count(wait.outs(), "unseen tile", "unseen tiles");
   }
 
-  private static List<Column> columns() {
-    return new ArrayList<>(
-        List.of(
-            Column.integer("outs", "tiles", "Unseen tiles that you wait for.")
-                .headed("unseen tiles you wait for"),
-            Column.integer("wall", "tiles", "Tiles left in the wall.").headed("tiles in the wall"),
-            Column.integer("draws", "draws", "Draws left to you.").headed("your draws"),
-            YOU,
-            SOMEBODY));
+  private static Column column(String name) {
+    return switch (name) {
+      case "outs" ->
+          Column.integer(name, "tiles", "Unseen tiles that you wait for.")
+              .headed("unseen tiles you wait for");
+      case "wall" ->
+          Column.integer(name, "tiles", "Tiles left in the wall.").headed("tiles in the wall");
+      default -> Column.integer(name, "draws", "Draws left to you.").headed("your draws");
+    };
   }
 
-  private static List<Cell> row(Waiting wait) {
-    return new ArrayList<>(
-        List.of(
-            Cell.whole(wait.outs()),
-            Cell.whole(wait.wall()),
-            Cell.whole(wait.draws()),
-            Cell.decimal(wait.youDraw()),
-            Cell.decimal(wait.somebodyDraws())));
+  private static List<Cell> row(Waiting wait, List<String> numbers) {
+    List<Cell> row = new ArrayList<>();
+    for (String name : numbers) {
+      row.add(
+          Cell.whole(
+              switch (name) {
+                case "outs" -> wait.outs();
+                case "wall" -> wait.wall();
+                default -> wait.draws();
+              }));
+    }
+    row.add(Cell.decimal(wait.youDraw()));
+    row.add(Cell.decimal(wait.somebodyDraws()));
+    return row;
   }
 
   private static How how(Waiting wait) {

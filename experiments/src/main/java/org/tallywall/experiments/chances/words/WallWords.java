@@ -66,7 +66,7 @@ public final class WallWords {
         headline,
         List.of(),
         Told.Tables.of(range.table()),
-        walls.size() == 1 ? Optional.empty() : range.chart(List.of()),
+        walls.size() == 1 ? Optional.empty() : range.chart("If nobody calls."),
         how());
   }
 
