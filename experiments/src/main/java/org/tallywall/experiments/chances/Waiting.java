@@ -49,7 +49,7 @@ public record Waiting(int outs, int wall, int hidden, int draws) {
    *
    * @return 0 to 1, at least {@link #youDraw()}
    */
-  public double somebodyDraws() {
+  public double anybodyDraws() {
     return atLeastOne(wall);
   }
 

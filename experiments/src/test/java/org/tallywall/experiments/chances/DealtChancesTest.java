@@ -39,7 +39,7 @@ class DealtChancesTest {
   private static final long[] PAIRS = new long[6];
   private static final long[] PAIRS_OF_EAST = new long[6];
   private static final Score YOU_DRAW = new Score();
-  private static final Score SOMEBODY_DRAWS = new Score();
+  private static final Score ANYBODY_DRAWS = new Score();
   private static final Score PASSED = new Score();
 
   /** How often something came whose chance differs from case to case. */
@@ -103,7 +103,7 @@ class DealtChancesTest {
       somebody |= out;
     }
     YOU_DRAW.add(you, wait.youDraw());
-    SOMEBODY_DRAWS.add(somebody, wait.somebodyDraws());
+    ANYBODY_DRAWS.add(somebody, wait.anybodyDraws());
   }
 
   /** East passes the first three tiles dealt to her that are no jokers. */
@@ -150,7 +150,7 @@ class DealtChancesTest {
   @Test
   void waitedTiles_comeAsOftenAsTheSumsSay() {
     assertThat(YOU_DRAW.z()).isBetween(-Z, Z);
-    assertThat(SOMEBODY_DRAWS.z()).isBetween(-Z, Z);
+    assertThat(ANYBODY_DRAWS.z()).isBetween(-Z, Z);
   }
 
   @Test

@@ -73,16 +73,16 @@ class WallAndWaitingTest {
   void somebody_drawsOneUnlessAllStandInRacks() {
     Waiting wait = new Waiting(6, 40, 39, 10);
     double inRacks = Fractions.number(EXACT.exactly(79, 6, 39, 6));
-    assertThat(wait.somebodyDraws()).isCloseTo(1 - inRacks, Offset.offset(1e-14));
+    assertThat(wait.anybodyDraws()).isCloseTo(1 - inRacks, Offset.offset(1e-14));
     assertThat(wait.unseen()).isEqualTo(79);
-    assertThat(new Waiting(6, 40, 0, 10).somebodyDraws()).isEqualTo(1);
+    assertThat(new Waiting(6, 40, 0, 10).anybodyDraws()).isEqualTo(1);
   }
 
   @Test
   void nothing_comesWhereNothingIsLeft() {
     assertThat(new Waiting(0, 0, 0, 0).youDraw()).isZero();
-    assertThat(new Waiting(0, 0, 0, 0).somebodyDraws()).isZero();
-    assertThat(new Waiting(3, 0, 39, 0).somebodyDraws()).isZero();
+    assertThat(new Waiting(0, 0, 0, 0).anybodyDraws()).isZero();
+    assertThat(new Waiting(3, 0, 39, 0).anybodyDraws()).isZero();
     assertThat(new Waiting(0, 40, 39, 10).youDraw()).isZero();
   }
 

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -250,7 +251,7 @@ class ChancesCommandTest {
         "chances", "wait", "5b 8b", "--seen", "55b", "--wall", "20..28/4", "--csv", file + "");
     assertThat(Files.readAllLines(file))
         .hasSize(4)
-        .startsWith("wall,outs,draws,you,somebody")
+        .startsWith("wall,outs,draws,you,anybody")
         .anyMatch(line -> line.startsWith("24,6,6,0.4659"));
   }
 
@@ -273,5 +274,18 @@ class ChancesCommandTest {
         .doesNotContain(jumps);
     assertThat(chances("wait --wanted 6 --wall 20..80 --draws 5").out())
         .doesNotContain("divided by four");
+  }
+
+  @Test
+  void answers_areTheSameWordsInEveryLocale() {
+    String here = chances("pairs").out() + chances("wait --wanted 6 --wall 20..80").out();
+    Locale usual = Locale.getDefault();
+    try {
+      Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+      assertThat(chances("pairs").out() + chances("wait --wanted 6 --wall 20..80").out())
+          .isEqualTo(here);
+    } finally {
+      Locale.setDefault(usual);
+    }
   }
 }

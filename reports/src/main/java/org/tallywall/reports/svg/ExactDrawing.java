@@ -55,7 +55,7 @@ final class ExactDrawing {
       line(i, up, places, marks, numbers);
     }
     sheet.use(above + HEIGHT + GAP / 2);
-    new LabelsBelow(sheet, labels(), places).draw();
+    new LabelsBelow(sheet, labels(), places).drawNumbers();
     Headings below = new Headings();
     below.add(field.center(), Anchor.MIDDLE, figure.across().words(), field.width());
     below.draw(sheet);

@@ -9,6 +9,9 @@ import java.util.List;
 final class LabelsBelow {
   private static final double GAP = 16;
 
+  /** From one label of a number to the next, people count in these. */
+  private static final List<Integer> ROUND_STEPS = List.of(1, 2, 4, 5, 10, 20, 25, 50, 100);
+
   private final Sheet sheet;
   private final List<String> labels;
   private final double[] places;
@@ -19,13 +22,22 @@ final class LabelsBelow {
     this.places = places;
   }
 
-  /** Writes them and uses up the sheet below them. */
+  /** Writes as many as there is room for and uses up the sheet below them. */
   void draw() {
-    double room = nearest(sheet, places);
     int every = 1;
-    while (every < places.length && !fits(every, every * room - GAP)) {
+    while (every < places.length && !fits(every)) {
       every++;
     }
+    draw(every);
+  }
+
+  /** The same with labels that are numbers in a row, a round step apart. */
+  void drawNumbers() {
+    draw(ROUND_STEPS.stream().filter(this::fits).findFirst().orElse(places.length));
+  }
+
+  private void draw(int every) {
+    double room = nearest(sheet, places);
     List<Integer> shown = shown(every);
     double width = Math.max(every * room - GAP, longestWord(shown));
     List<List<String>> lines =
@@ -54,8 +66,9 @@ final class LabelsBelow {
     return nearest;
   }
 
-  /** Whether labels in this width keep their words whole and have room side by side. */
-  private boolean fits(int every, double width) {
+  /** Whether every second, third … label keeps its words whole, and all have room side by side. */
+  private boolean fits(int every) {
+    double width = every * nearest(sheet, places) - GAP;
     List<Integer> shown = shown(every);
     return width >= longestWord(shown)
         && shown.size() * (Math.min(width, widestLabel(shown)) + GAP) <= sheet.width();

@@ -20,9 +20,9 @@ public final class WaitWords {
   private static final Column YOU =
       Column.rate("you", "share of cases", "The chance that you draw one yourself.")
           .headed("you draw one");
-  private static final Column SOMEBODY =
-      Column.rate("somebody", "share of cases", "The chance that one lies in the wall.")
-          .headed("somebody draws one, you included");
+  private static final Column ANYBODY =
+      Column.rate("anybody", "share of cases", "The chance that one lies in the wall.")
+          .headed("anybody draws one");
 
   private final List<String> tiles;
   private final boolean byFour;
@@ -57,8 +57,8 @@ public final class WaitWords {
                     Percent.pictured(wait.youDraw()));
     List<String> more = new ArrayList<>();
     more.add(
-        "The chance that somebody draws one before the wall runs out, you included, is %s."
-            .formatted(Percent.pictured(wait.somebodyDraws())));
+        "The chance that anybody draws one before the wall runs out, you included, is %s."
+            .formatted(Percent.pictured(wait.anybodyDraws())));
     if (!tiles.isEmpty()) {
       more.add("Still unseen are " + Listed.and(tiles) + ".");
     }
@@ -143,7 +143,7 @@ public final class WaitWords {
     }
     List<Column> columns = new ArrayList<>();
     numbers.forEach(name -> columns.add(column(name)));
-    columns.addAll(List.of(YOU, SOMEBODY));
+    columns.addAll(List.of(YOU, ANYBODY));
     List<List<Cell>> rows = new ArrayList<>();
     for (Waiting wait : waits) {
       rows.add(row(wait, numbers));
@@ -153,7 +153,7 @@ public final class WaitWords {
         TABLE,
         new Axis(walls ? "tiles in the wall" : "unseen tiles you wait for", ""),
         new Axis("chance", "in 100"),
-        List.of(YOU.name(), SOMEBODY.name()),
+        List.of(YOU.name(), ANYBODY.name()),
         columns,
         rows);
   }
@@ -185,7 +185,7 @@ public final class WaitWords {
               }));
     }
     row.add(Cell.decimal(wait.youDraw()));
-    row.add(Cell.decimal(wait.somebodyDraws()));
+    row.add(Cell.decimal(wait.anybodyDraws()));
     return row;
   }
 
@@ -193,7 +193,7 @@ public final class WaitWords {
     return new How(
         List.of(
             "you: 1 \u2212 C(n \u2212 m, d) / C(n, d)",
-            "somebody: 1 \u2212 C(n \u2212 m, w) / C(n, w)"),
+            "anybody: 1 \u2212 C(n \u2212 m, w) / C(n, w)"),
         "Here n = the unseen tiles: those in the wall and %s in the racks of the others; m = those"
                 .formatted(wait.hidden())
             + " you wait for, d = your draws, w = the tiles in the wall. "
