@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  tallywall chances",
       "  tallywall chances jokers",
+      "  tallywall chances pairs --html pairs.html",
       "  tallywall chances wait \"5b 8b\" --seen \"55b\" --wall 40"
     })
 final class ChancesCommand implements Callable<Integer> {
