@@ -160,6 +160,7 @@ class ChancesCommandTest {
         "wait --wall 40 | say what you wait for",
         "wait 5b --wanted 3 --wall 40 | say what you wait for, either",
         "wait --wanted 3 --seen 5b --wall 40 | --seen goes with the tiles you wait for",
+        "wait 5b 8b --wall 40 | unexpected \"8b\"; put all the tiles in quotes",
         "wait 5b --seen 8b --wall 40 | --seen has 8b, which you do not wait for",
         "wait 5b5b --wall 40 | name 5b once",
         "wait 5x --wall 40 | the tiles you wait for: \"5x\"",
