@@ -76,6 +76,7 @@ class PackageOrderTest {
                   "invent",
                   "store",
                   "ask",
+                  "review",
                   "page",
                   "paper",
                   "night",
