@@ -43,7 +43,9 @@ final class ChoiceCheck {
       int blindMost =
           draft.moment instanceof Moment.Pass asked ? LegalMoves.blindMost(rules, asked.step()) : 0;
       if (pass.blind() > blindMost) {
-        fault(written, String.format(Locale.ROOT, "at most %d may go on blind here (rule 2.3.1)", blindMost));
+        fault(
+            written,
+            String.format(Locale.ROOT, "at most %d may go on blind here (rule 2.3.1)", blindMost));
       } else if (pass.own().contains(Tile.JOKER) && !rules.charleston().jokersMayPass()) {
         fault(written, "a joker may not be passed (rule 2.1.2)");
       }

@@ -3,6 +3,8 @@ package org.tallywall.experiments.cli;
 import java.util.function.Function;
 import org.tallywall.core.play.IllegalMoveException;
 import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.review.UnlawfulChoiceException;
 import org.tallywall.experiments.run.Patient;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunEndingPlayerException;
@@ -36,6 +38,8 @@ final class PatientAsk {
       return new FailedException(who + " answered with " + illegal.getMessage(), illegal);
     } else if (thrown instanceof WrongPlayerException told) {
       return told;
+    } else if (thrown instanceof WrongInputException || thrown instanceof UnlawfulChoiceException) {
+      return (RuntimeException) thrown;
     } else if (thrown instanceof RunEndingPlayerException end) {
       return new FailedException(who + " " + end.getMessage(), end);
     }

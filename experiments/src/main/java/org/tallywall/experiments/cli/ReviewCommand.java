@@ -19,7 +19,8 @@ import picocli.CommandLine.Parameters;
 /** Says what each choice in a position is worth. */
 @Command(
     name = "review",
-    description = "Plays games on from a position that you typed and says what each choice is worth.",
+    description =
+        "Plays games on from a position that you typed and says what each choice is worth.",
     footer = {
       "A position is typed as for: tallywall help ask",
       "Choices of your own, in the words of a sheet:",

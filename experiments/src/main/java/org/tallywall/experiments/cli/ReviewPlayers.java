@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.tallywall.core.card.Card;
-import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.Seats;
+import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.error.WrongInputException;
@@ -92,7 +92,6 @@ record ReviewPlayers(Catalog named, Catalog inFiles, Card card) {
 
   /** A file of settings is named as it was typed, for its player's name would say too little. */
   static Seated seated(String word, PlayerSpec spec) {
-    return new Seated(
-        word.endsWith(".json") ? Shown.word(word) : spec.type().id(), spec::make);
+    return new Seated(word.endsWith(".json") ? Shown.word(word) : spec.type().id(), spec::make);
   }
 }

@@ -9,7 +9,6 @@ import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Asking;
-import org.tallywall.core.sheet.Moment;
 import org.tallywall.core.sheet.Move;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.tile.Exposure;

@@ -1,5 +1,7 @@
 package org.tallywall.experiments.review;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.tallywall.core.card.Card;
 import org.tallywall.experiments.story.LineNames;
 import org.tallywall.reports.table.Cell;
@@ -17,32 +19,27 @@ public final class ReviewTable {
    * What each choice is worth.
    *
    * @param review the review
-   * @param words its words
    * @return a row for every choice, the one that did best first
    */
-  public static Table worth(Review review, ReviewWords words) {
+  public static Table worth(Review review) {
     TableBuilder table =
-        Table.builder("choices", words.title(review))
+        Table.builder("choices", ReviewWords.title(review))
             .columns(
                 CHOICE,
-                Column.decimalInterval(
-                        "points", "points per game", "Points per game of the seat that chooses.")
-                    .shownTo(1)
+                Column.text("points", "Points a game of the seat that chooses, with the range.")
                     .headed("points a game"),
-                Column.decimalInterval(
+                Column.text(
                         "to-best",
-                        "points per game",
-                        "Points per game more than after the choice that did best, in the same"
-                            + " guesses; empty for that one.")
-                    .shownTo(1)
+                        "Points a game more than after the choice that did best, in the same"
+                            + " guesses, with the range.")
                     .headed("against the best"),
                 Column.text("verdict", "How it compares with the best."));
     for (ChoiceResult one : review.choices()) {
       table.row(
           Cell.text(one.choice().text()),
-          cell(one.points()),
-          one == review.best() ? Cell.empty() : cell(one.toBest()),
-          Cell.text(words.verdict(one)));
+          Cell.text(ReviewWords.ranged(one.points())),
+          one == review.best() ? Cell.empty() : Cell.text(ReviewWords.ranged(one.toBest())),
+          Cell.text(ReviewWords.verdict(one)));
     }
     return table.build();
   }
@@ -56,22 +53,22 @@ public final class ReviewTable {
    */
   public static Table endings(Review review, Card card) {
     TableBuilder table =
-        Table.builder("endings", "How these games end for the seat that chooses")
+        Table.builder("endings", "How these games end for the seat that chooses, in 100 games")
             .columns(
                 CHOICE,
-                share("wins", "Share of games that the seat wins.").headed("wins"),
-                share("throws", "Share of games in which the seat throws the winning tile.")
+                Column.text("wins", "Games in 100 that the seat wins.").headed("wins"),
+                Column.text("throws", "Games in 100 in which the seat throws the winning tile.")
                     .headed("throws the winning tile"),
-                share("wall-games", "Share of games that nobody wins.").headed("wall game"),
+                Column.text("wall-games", "Games in 100 that nobody wins.").headed("wall game"),
                 Column.text("line", "The line that the seat won with most often.")
-                    .headed("won most often with"),
+                    .headed("wins most often with"),
                 Column.integer("games", "games", "Games played after this choice."));
     for (ChoiceResult one : review.choices()) {
       table.row(
           Cell.text(one.choice().text()),
-          cell(one.wins()),
-          cell(one.throwsIt()),
-          cell(one.wallGames()),
+          Cell.text(ReviewWords.share(one.wins())),
+          Cell.text(ReviewWords.share(one.throwsIt())),
+          Cell.text(ReviewWords.share(one.wallGames())),
           one.line() == ChoiceResult.NO_LINE
               ? Cell.empty()
               : Cell.text(LineNames.of(card.lines().get(one.line()))),
@@ -80,11 +77,28 @@ public final class ReviewTable {
     return table.build();
   }
 
-  private static Column share(String name, String meaning) {
-    return Column.rateInterval(name, "share of games", meaning);
-  }
-
-  private static Cell cell(Ranged ranged) {
-    return Cell.interval(ranged.value(), ranged.low(), ranged.high());
+  /**
+   * The verdicts at several tables, side by side.
+   *
+   * @param among the reviews
+   * @return a row for every choice, in the order of the first table
+   */
+  public static Table sideBySide(AmongTables among) {
+    List<Column> columns = new ArrayList<>(List.of(CHOICE));
+    for (int at = 0; at < among.reviews().size(); at++) {
+      columns.add(
+          Column.text("table-" + (at + 1), "How the choice compares with the best there.")
+              .headed("among " + among.names().get(at)));
+    }
+    TableBuilder table =
+        Table.builder("among", "The verdict, by who plays on (points a game)").columns(columns);
+    for (ChoiceResult one : among.reviews().get(0).choices()) {
+      List<Cell> row = new ArrayList<>(List.of(Cell.text(one.choice().text())));
+      for (Review review : among.reviews()) {
+        row.add(Cell.text(ReviewWords.shortly(AmongTables.of(review, one.choice()))));
+      }
+      table.row(row);
+    }
+    return table.build();
   }
 }

@@ -1,6 +1,7 @@
 package org.tallywall.experiments.review;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,14 +9,13 @@ import java.util.Map;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.Rounding;
 
-/** What is said of a review, on the console and on paper. */
+/** What is said of a review, on the console and on paper: every sentence once. */
 public final class ReviewWords {
   private static final int PLACES = 1;
   private static final int HUNDRED = 100;
   private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four");
 
-  /** The words. */
-  public ReviewWords() {}
+  private ReviewWords() {}
 
   /**
    * What stands above the choices.
@@ -23,8 +23,8 @@ public final class ReviewWords {
    * @param review the review
    * @return a title
    */
-  public String title(Review review) {
-    return "What each choice is worth, in "
+  public static String title(Review review) {
+    return "What each choice is worth, by "
         + Words.count(review.games(), "game", "games")
         + " played on";
   }
@@ -35,7 +35,7 @@ public final class ReviewWords {
    * @param one the choice
    * @return as in {@code costs 3.1 (2.2 to 4.0) points a game}
    */
-  public String verdict(ChoiceResult one) {
+  public static String verdict(ChoiceResult one) {
     return switch (one.verdict()) {
       case BEST -> "best";
       case AHEAD -> "did best, but not clearly";
@@ -45,32 +45,38 @@ public final class ReviewWords {
   }
 
   /**
+   * The same for a narrow column whose heading says what is counted.
+   *
+   * @param one the choice
+   * @return as in {@code costs 3.1 (2.2 to 4.0)}
+   */
+  static String shortly(ChoiceResult one) {
+    return switch (one.verdict()) {
+      case BEST -> "best";
+      case AHEAD, TIED -> "not told apart";
+      case BEHIND -> "costs " + ranged(one.cost());
+    };
+  }
+
+  /**
    * The verdict on the position.
    *
    * @param review the review
    * @return a sentence or two
    */
-  public String headline(Review review) {
+  public static String headline(Review review) {
     ChoiceResult best = review.best();
     String name = best.choice().text();
     if (review.choices().size() == 1) {
-      return "There is only one choice to look at: " + name + ".";
+      return "There is one choice to look at: " + name + ".";
     } else if (best.verdict() == Verdict.BEST) {
-      return "Best: " + name + "." + second(review);
+      ChoiceResult next = review.choices().get(1);
+      return "Best: %s. The next, %s, %s.".formatted(name, next.choice().text(), verdict(next));
     }
     List<String> ties = names(review, Verdict.TIED);
-    return "No single best choice: %s did best, but %s cannot be told apart from it. %s"
-        .formatted(name, listed(ties), atMost(best));
-  }
-
-  private String second(Review review) {
-    ChoiceResult next = review.choices().get(1);
-    return " The next, %s, %s.".formatted(next.choice().text(), verdict(next));
-  }
-
-  private String atMost(ChoiceResult best) {
-    return "If another is better than %s after all, then by at most %s points a game."
-        .formatted(best.choice().text(), up(best.cost().high()));
+    return ("No single best choice: %s did best in these games, but %s cannot be told apart from it."
+            + " Taking %s costs at most %s points a game.")
+        .formatted(name, listed(ties), name, up(best.cost().high()));
   }
 
   private static List<String> names(Review review, Verdict verdict) {
@@ -84,22 +90,27 @@ public final class ReviewWords {
    * What the numbers hold for.
    *
    * @param review the review
-   * @return sentences
+   * @return a few sentences
    */
-  public List<String> holdsFor(Review review) {
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
-        "This holds for "
-            + players(review.players())
-            + " who play on, not for people; for points on this card, not for stakes; and for "
-            + Words.count(review.worlds(), "guess", "different guesses")
-            + " at the tiles that this seat cannot see.");
-    sentences.add(
-        "Each range holds in "
-            + Math.round(review.confidence() * HUNDRED)
-            + " of 100 reviews, however early or late you stop one; the differences and verdicts all"
-            + " together.");
-    return sentences;
+  public static String holdsFor(Review review) {
+    return "This holds if "
+        + players(review.players())
+        + " play on; it says nothing about people. The points are those of this card, not stakes."
+        + " What this seat cannot see was guessed in "
+        + Words.count(review.worlds(), "way", "ways")
+        + ", the same for every choice.";
+  }
+
+  /**
+   * What the ranges promise.
+   *
+   * @param confidence their level
+   * @return a sentence
+   */
+  public static String rangesHold(double confidence) {
+    return ("In %s of 100 reviews a range in parentheses holds the true number, whenever you stop; for"
+            + " the verdicts and the differences from the best, all of them together do.")
+        .formatted(Math.round(confidence * HUNDRED));
   }
 
   /**
@@ -108,14 +119,13 @@ public final class ReviewWords {
    * @param review the review
    * @return a sentence, or nothing where there is nothing to say
    */
-  public String ended(Review review) {
+  public static String ended(Review review) {
     return switch (review.ended()) {
       case NOT_YET, ONE_CHOICE -> "";
       case DECIDED ->
-          "It ended because every choice is either clearly behind or within a point a game of the"
-              + " best.";
-      case GAMES -> "It ended because all the games that it was given are played.";
-      case TIME -> "It ended because its time was over; with more time the ranges get narrower.";
+          "It ended because every choice is clearly behind the best or within a point a game of it.";
+      case GAMES -> "It ended with the last of the games that it was given.";
+      case TIME -> "It ended because its time was up; more time makes the ranges narrower.";
       case STOPPED -> "It was stopped; this is what was known by then.";
     };
   }
@@ -124,27 +134,53 @@ public final class ReviewWords {
    * Where it stands, in one line.
    *
    * @param review the review
-   * @return as in {@code 2,304 games: discard E did best (2 of 5 choices are clearly behind)}
+   * @return as in {@code 2,304 games: discard E did best, 2 of 4 others are clearly behind}
    */
-  public String standing(Review review) {
-    long behind = names(review, Verdict.BEHIND).size();
-    ChoiceResult best = review.best();
-    return Words.count(review.games(), "game", "games")
+  public static String standing(Review review) {
+    String games = Words.count(review.games(), "game", "games");
+    int others = review.choices().size() - 1;
+    if (others == 0) {
+      return games + " played";
+    }
+    int behind = names(review, Verdict.BEHIND).size();
+    String name = review.best().choice().text();
+    return games
         + ": "
-        + best.choice().text()
-        + (best.verdict() == Verdict.BEST ? " is best" : " is ahead, not clearly")
-        + " ("
-        + behind
-        + " of "
-        + (review.choices().size() - 1)
-        + " others clearly behind)";
+        + (behind == others
+            ? name + " is best"
+            : name + " did best so far, " + behind + " of " + others + " others clearly behind");
+  }
+
+  /**
+   * Whether the verdict depends on who plays.
+   *
+   * @param among the reviews at several tables
+   * @return a sentence
+   */
+  public static String depends(AmongTables among) {
+    List<String> good = among.goodEverywhere();
+    List<String> firsts =
+        among.reviews().stream().map(review -> review.best().choice().text()).distinct().toList();
+    if (good.isEmpty()) {
+      return "The verdict depends on who plays on: every choice is clearly behind at one of these"
+          + " tables or another.";
+    } else if (firsts.size() == 1
+        && among.reviews().stream().allMatch(one -> one.best().verdict() == Verdict.BEST)) {
+      return "The verdict does not depend on which of these players play on: "
+          + firsts.get(0)
+          + ".";
+    }
+    return "At none of these tables "
+        + (good.size() == 1 ? "is " : "are ")
+        + listed(good)
+        + " clearly behind; by that, the verdict does not depend on who plays on.";
   }
 
   /**
    * The players at a table.
    *
    * @param players four names, East's first
-   * @return as in {@code four players like watchful}, or who sits where
+   * @return as in {@code four players of the kind "watchful"}, or how many of which kind
    */
   public static String players(List<String> players) {
     Map<String, Integer> counts = new LinkedHashMap<>();
@@ -157,7 +193,7 @@ public final class ReviewWords {
     return "programmed players (" + listed(kinds) + ")";
   }
 
-  static String listed(List<String> words) {
+  private static String listed(List<String> words) {
     if (words.size() < 2) {
       return String.join("", words);
     }
@@ -171,20 +207,44 @@ public final class ReviewWords {
    * A number with its range.
    *
    * @param number the number
-   * @return as in {@code 3.1 (2.2 to 4.0)}, rounded outward
+   * @return as in {@code 3.1 (2.2 to 4.0)}, limits rounded outward
    */
   public static String ranged(Ranged number) {
-    Rounding.Rounded shown =
-        Rounding.interval(number.value(), number.low(), number.high(), PLACES);
-    return "%s (%s to %s)"
-        .formatted(plain(shown.estimate()), plain(shown.low()), plain(shown.high()));
+    return ranged(number.value(), number.low(), number.high());
   }
 
-  private static String plain(BigDecimal number) {
-    return number.toPlainString();
+  /**
+   * A share with its range.
+   *
+   * @param share 0 to 1
+   * @return in 100 games, as in {@code 34.1 (31.0 to 37.3)}
+   */
+  public static String share(Ranged share) {
+    return ranged(HUNDRED * share.value(), HUNDRED * share.low(), HUNDRED * share.high());
+  }
+
+  /** With a tenth, and more where a limit would be 0 that is not. */
+  private static String ranged(double value, double low, double high) {
+    int places = PLACES;
+    while (places < 2 * PLACES + 1 && low > 0 && floor(low, places).signum() == 0) {
+      places++;
+    }
+    return "%s (%s to %s)"
+        .formatted(
+            Rounding.nearest(value, places).toPlainString(),
+            floor(low, places).toPlainString(),
+            ceiling(high, places).toPlainString());
+  }
+
+  private static BigDecimal floor(double number, int places) {
+    return new BigDecimal(number).setScale(places, RoundingMode.FLOOR);
+  }
+
+  private static BigDecimal ceiling(double number, int places) {
+    return new BigDecimal(number).setScale(places, RoundingMode.CEILING);
   }
 
   private static String up(double number) {
-    return plain(new BigDecimal(number).setScale(PLACES, java.math.RoundingMode.CEILING));
+    return ceiling(number, PLACES).toPlainString();
   }
 }

@@ -43,6 +43,20 @@ public final class Reviewer {
         new Standings(question.choices().size(), MostPoints.apart(setup), setup.hands().lines());
   }
 
+  /**
+   * Plays one game, to see whether games can be played on from a position at all.
+   *
+   * @param question what is to be found out
+   * @throws NoSuchMomentException if the rules have no such moment
+   */
+  public static void tryOut(ReviewQuestion question) {
+    try {
+      new WorldPlayer(question).play(0, List.of(0), new Round(0, 1, 1));
+    } catch (IllegalArgumentException refused) {
+      throw NoSuchMomentException.of(refused);
+    }
+  }
+
   /** Has the review end with the present round. For any thread. */
   public void stop() {
     stopped = true;
@@ -56,7 +70,6 @@ public final class Reviewer {
    * @return what came out
    * @throws org.tallywall.core.play.IllegalMoveException if a player answers with a move that is
    *     not legal; whatever else a player throws is thrown, too
-   * @throws IllegalArgumentException if the rules have no such moment
    */
   public Review review(Consumer<Supplier<Review>> listener) {
     long begin = limits.run().clock().getAsLong();

@@ -90,7 +90,11 @@ public final class Shortlist {
     List<Move> moves =
         choice
             .moves()
-            .orElseThrow(() -> new UnlawfulChoiceException(choice.text(), "it leaves something open; name each tile, seat, and number"));
+            .orElseThrow(
+                () ->
+                    new UnlawfulChoiceException(
+                        choice.text(),
+                        "it leaves something open; name each tile, seat, and number"));
     lawful
         .fault(moves, watched.apply(asked.maker().get()))
         .ifPresent(
