@@ -88,7 +88,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(
       names = "--playouts",
       paramLabel = "NUMBER",
-      description = "How many games to play at most, over all choices.")
+      description = "How many games to play at most, over all choices; one for each at least.")
   private Long playouts;
 
   @Option(
@@ -136,7 +136,7 @@ final class ReviewCommand implements Callable<Integer> {
               seats.tables(players, among, read.get(at)),
               options == null ? List.of() : List.of(options.split(";", -1))));
     }
-    printers.forEach(printer -> printer.prepare(effort));
+    printers.forEach(ReviewPrinter::prepare);
     boolean stopped = false;
     for (int at = 0; at < printers.size() && !stopped; at++) {
       if (at > 0) {

@@ -10,13 +10,14 @@ import org.tallywall.strategies.guess.LikelyTiles;
 @FunctionalInterface
 public interface Guesses {
   /** What is guessed unless somebody says otherwise. */
-  Guesses USUAL = players -> new LikelyTiles();
+  Guesses USUAL = (players, kinds) -> new LikelyTiles();
 
   /**
    * A guess for one thread.
    *
    * @param players make those who are thought to sit there, East's first
+   * @param kinds what they are called in the list of players, East's first
    * @return the guess
    */
-  Guess of(List<Supplier<Player>> players);
+  Guess of(List<Supplier<Player>> players, List<String> kinds);
 }

@@ -72,6 +72,16 @@ public final class Shortlist {
     return choices;
   }
 
+  /**
+   * Looks whether choices may be made.
+   *
+   * @param named those that somebody names
+   * @throws UnlawfulChoiceException if one is not allowed, or leaves something open
+   */
+  public void require(List<Choice> named) {
+    named.forEach(this::named);
+  }
+
   private void answer(Seated player) {
     List<Move> answer =
         Asking.put(sheet, watched.apply(player.maker().get()), 0, (view, move) -> {});

@@ -27,7 +27,7 @@ class ReviewerTest {
 
   private static Seated seated(String id) {
     PlayerSpec spec = new PlayerSpec(Catalog.standard().find(id), Map.of());
-    return new Seated(id, spec::make);
+    return new Seated(id, id, spec::make);
   }
 
   private static ReviewQuestion question(String scene, long seed) {
