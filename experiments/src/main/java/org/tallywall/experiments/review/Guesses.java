@@ -4,13 +4,13 @@ import java.util.List;
 import java.util.function.Supplier;
 import org.tallywall.core.play.Player;
 import org.tallywall.strategies.guess.Guess;
-import org.tallywall.strategies.guess.LikelyTiles;
+import org.tallywall.strategies.guess.WeighedTiles;
 
 /** Makes what guesses hidden tiles, one for each thread. */
 @FunctionalInterface
 public interface Guesses {
   /** What is guessed unless somebody says otherwise. */
-  Guesses USUAL = (players, kinds) -> new LikelyTiles();
+  Guesses USUAL = WeighedTiles::new;
 
   /**
    * A guess for one thread.
