@@ -9,6 +9,7 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.review.Shortlist;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
@@ -118,6 +119,11 @@ final class ReviewCommand implements Callable<Integer> {
     if (players != null && among != null) {
       throw new WrongInputException("give either --players or --among, not both");
     }
+    List<String> own = options == null ? List.of() : List.of(options.split(";", -1));
+    if (own.size() > Shortlist.MOST_NAMED) {
+      throw new WrongInputException(
+          "--options takes %s choices at most, not %s".formatted(Shortlist.MOST_NAMED, own.size()));
+    }
     SheetFiles files = new SheetFiles(sheets, card, console.in());
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
@@ -134,7 +140,7 @@ final class ReviewCommand implements Callable<Integer> {
               read.get(at),
               seats.asked(player),
               seats.tables(players, among, read.get(at)),
-              options == null ? List.of() : List.of(options.split(";", -1))));
+              own));
     }
     printers.forEach(ReviewPrinter::prepare);
     boolean stopped = false;

@@ -213,6 +213,25 @@ class ReviewCommandTest {
   }
 
   @Test
+  void review_ofTooManyChoices_isRefused() {
+    Typed typed =
+        review(
+            FOLDER + "hold-her-tile.txt",
+            "--options",
+            "throw W" + ";".repeat(21));
+    assertThat(typed.code()).isEqualTo(2);
+    assertThat(typed.err()).contains("--options takes 20 choices at most, not 22");
+  }
+
+  @Test
+  void review_ofAClaimThatTheSheetGoesOnWith_looksAtItOnce() {
+    Typed typed =
+        review(FOLDER + "call-to-be-one-away.txt", "--playouts", "9", "--players", "nearest");
+    assertThat(choices(typed)).containsOnlyOnce("claim 4 jokers 1").doesNotHaveDuplicates();
+    assertThat(choices(typed)).noneMatch(choice -> choice.contains("then"));
+  }
+
+  @Test
   void review_ofFewerGamesThanChoices_playsOneAfterEach() {
     Typed typed =
         review(FOLDER + "stop-when-twelve-stand.txt", "--playouts", "1", "--players", "nearest");
