@@ -214,11 +214,7 @@ class ReviewCommandTest {
 
   @Test
   void review_ofTooManyChoices_isRefused() {
-    Typed typed =
-        review(
-            FOLDER + "hold-her-tile.txt",
-            "--options",
-            "throw W" + ";".repeat(21));
+    Typed typed = review(FOLDER + "hold-her-tile.txt", "--options", "throw W" + ";".repeat(21));
     assertThat(typed.code()).isEqualTo(2);
     assertThat(typed.err()).contains("--options takes 20 choices at most, not 22");
   }
