@@ -1,6 +1,7 @@
 package org.tallywall.strategies.guess;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
@@ -112,5 +113,19 @@ final class KnownPasses {
       all.addAll(courtesy.received());
     }
     return all;
+  }
+
+  /**
+   * How many tiles of a kind a seat was given last, so that they must still be there: none where
+   * tiles of that pass went on unseen.
+   *
+   * @param seat who may have got them
+   * @param kind their kind
+   */
+  int givenLast(int seat, int kind) {
+    SeatView.PassSeen last = courtesy != null ? courtesy : steps.get(steps.size() - 1);
+    int to = courtesy != null ? Seats.across(own) : last.step().to(own);
+    boolean there = to == seat && last.blind().get(seat) == 0;
+    return there ? Collections.frequency(last.given(), kind) : 0;
   }
 }

@@ -121,6 +121,10 @@ final class OpponentDraw {
     move(racks[taken], left, -1);
   }
 
+  private static double unit(RandomStream random) {
+    return (random.nextLong() >>> 11) * 0x1.0p-53;
+  }
+
   private void swap(int one, int other) {
     Rack rack = racks[one];
     racks[one] = racks[other];
@@ -145,7 +149,7 @@ final class OpponentDraw {
     }
     draws++;
     effective += sum * sum / squares;
-    double place = (random.nextLong() >>> 11) * 0x1.0p-53 * sum;
+    double place = unit(random) * sum;
     int at = 0;
     while (at < count - 1 && place >= weight[at]) {
       place -= weight[at++];

@@ -22,20 +22,29 @@ import org.tallywall.core.tile.Tile;
  * <p>Before the first pass all unseen tiles are equally likely, which is exact. Later, tiles are
  * dealt so that whoever handed tiles over to the seat has them, and the passes so far are played by
  * the players supposed: the seat gives what it gave and gets what it got, everything else is theirs
- * to choose. That the others would have chosen to hand over just these tiles is taken as given and
- * not weighed. Where a tile went on unseen to the seat, nobody knows whose it was; then the passes
- * are played with the known numbers of such tiles, and whoever ends with a tile that lies on the
- * seat's own rack gets another for it.
+ * to choose. Of {@value #TRIED} such deals one is taken, the likelier the more of the tiles that
+ * the seat got are those that the players would have chosen to pass; that is a rough likelihood,
+ * not fitted to anything. Where a tile went on unseen to the seat, nobody knows whose it was; then
+ * the passes are played with the known numbers of such tiles, and whoever ends with a tile that
+ * lies on the seat's own rack gets another for it.
  *
  * <p>Where not all of the passes so far are known from the first on, as on many sheets, nothing is
  * read into them: all unseen tiles are equally likely, so the racks of the others are guessed to be
  * further from any hand than they are.
  */
 public final class PassedTiles implements Guess {
+  /** Deals that are tried for each guess, of which one is taken. */
+  private static final int TRIED = 8;
+
+  /** What a deal weighs for each tile handed over that the player supposed would have kept. */
+  private static final double NOT_CHOSEN = 0.2;
+
   private final List<Supplier<Player>> players;
   private final int[] tiles = new int[1 << 8];
   private final Rack pool = new Rack();
   private final Position before = new Position();
+  private final Rack kept = new Rack();
+  private final List<PassesPlayed> seats = new ArrayList<>();
   private KnownPasses known;
   private BeforePasses start;
   private Game game;
@@ -68,11 +77,11 @@ public final class PassedTiles implements Guess {
   @Override
   public void look(SeatView view) {
     known = new KnownPasses(view);
+    seats.clear();
     if (!known.known()) {
       return;
     }
     start = new BeforePasses(view, known.before());
-    List<PassesPlayed> seats = new ArrayList<>();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       seats.add(new PassesPlayed(players.get(seat).get(), seat, view.seat(), known));
     }
@@ -86,6 +95,38 @@ public final class PassedTiles implements Guess {
 
   @Override
   public void deal(SeatView view, RandomStream random, Position into) {
+    double sum = 0;
+    for (int tried = 0; tried < (known.known() ? TRIED : 1); tried++) {
+      dealOnce(view, random);
+      double weight = 1;
+      for (PassesPlayed seat : seats) {
+        for (int tile = seat.notChosen(); tile > 0; tile--) {
+          weight *= NOT_CHOSEN;
+        }
+      }
+      sum += weight;
+      if (random.happens(weight / sum)) {
+        keep(view.seat(), into);
+      }
+    }
+    pool.set(kept);
+    int count = shuffledPool(random);
+    for (int at = 0; at < view.wallLeft(); at++) {
+      into.wall(at, tiles[at]);
+    }
+  }
+
+  private void keep(int own, Position into) {
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      if (seat != own) {
+        into.rack(seat).set(before.rack(seat));
+      }
+    }
+    kept.set(pool);
+  }
+
+  /** Deals, and plays the passes so far where they are known. */
+  private void dealOnce(SeatView view, RandomStream random) {
     SeatView from = known.known() ? start : view;
     fillPool(from);
     before.begin(from, random);
@@ -106,15 +147,6 @@ public final class PassedTiles implements Guess {
     }
     if (known.known()) {
       play(view);
-    }
-    for (int seat = 0; seat < Seats.COUNT; seat++) {
-      if (seat != view.seat()) {
-        into.rack(seat).set(before.rack(seat));
-      }
-    }
-    count = shuffledPool(random);
-    for (int at = 0; at < view.wallLeft(); at++) {
-      into.wall(at, tiles[at]);
     }
   }
 
@@ -166,6 +198,7 @@ public final class PassedTiles implements Guess {
     Rack own = new Rack();
     view.copyRack(own);
     mend(view.seat(), own);
+    mendGiven(view.seat());
   }
 
   /** Makes the seat's own rack what it is; whoever holds a tile of it gets one that is not. */
@@ -186,11 +219,32 @@ public final class PassedTiles implements Guess {
     }
   }
 
+  /** Lays what the seat gave last with whoever got it, if it did not get there. */
+  private void mendGiven(int own) {
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      Rack rack = before.rack(seat);
+      for (int kind = 0; seat != own && kind < Tile.KINDS; kind++) {
+        while (rack.held(kind) < known.givenLast(seat, kind)) {
+          int other = 0;
+          while (rack.held(other) <= known.givenLast(seat, other)) {
+            other++;
+          }
+          Rack holder = holder(own, kind);
+          holder.remove(kind);
+          holder.add(other);
+          rack.remove(other);
+          rack.add(kind);
+        }
+      }
+    }
+  }
+
+  /** Who holds a tile of a kind beside what was given last, which nobody has passed on yet. */
   private Rack holder(int own, int kind) {
     for (int step = 1; step < Seats.COUNT; step++) {
-      Rack rack = before.rack(own + step & 3);
-      if (rack.held(kind) > 0) {
-        return rack;
+      int seat = own + step & 3;
+      if (before.rack(seat).held(kind) > known.givenLast(seat, kind)) {
+        return before.rack(seat);
       }
     }
     return pool;

@@ -29,6 +29,7 @@ final class PassesPlayed extends ForwardingPlayer implements SeesOpenTable {
   private final int looks;
   private final Rack free = new Rack();
   private OpenTable table;
+  private int notChosen;
 
   /** The passes are played up to the moment that is asked about. */
   static final class Done extends RuntimeException {
@@ -83,15 +84,34 @@ final class PassesPlayed extends ForwardingPlayer implements SeesOpenTable {
     if (!holds(view, forced)) {
       forced = List.of();
     }
+    PassChoice choice = super.pass(view, step, random);
+    notChosen += left(forced, choice.own());
     if (forced.size() == TILES) {
       return new PassChoice(array(forced), 0);
     }
-    PassChoice choice = super.pass(view, step, random);
     List<Integer> chosen = new ArrayList<>(forced);
     Arrays.stream(choice.own()).forEach(chosen::add);
     List<Integer> kept = new ArrayList<>(known.handedOverFrom(step, seat));
     forced.forEach(kept::remove);
     return new PassChoice(pick(view, chosen, kept, TILES - blind, random), blind);
+  }
+
+  private static int left(List<Integer> forced, int[] chosen) {
+    List<Integer> left = new ArrayList<>(forced);
+    for (int kind : chosen) {
+      left.remove(Integer.valueOf(kind));
+    }
+    return left.size();
+  }
+
+  /**
+   * How many tiles were handed over that the player would not have chosen, since this was asked
+   * last.
+   */
+  int notChosen() {
+    int count = notChosen;
+    notChosen = 0;
+    return count;
   }
 
   private static boolean holds(SeatView view, List<Integer> kinds) {

@@ -288,7 +288,6 @@ public final class RackProposal {
     }
     double sum = 0;
     for (int hand = 0; hand < reach.size(); hand++) {
-      hand(hand);
       sum += density(hand, jokers, serve[hand]);
       byHand[hand] = sum;
     }
@@ -304,15 +303,24 @@ public final class RackProposal {
     return ratio(drawn, left, jokers, serve[drawn]);
   }
 
-  /** How likely a hand is proposed with one rack that has so many tiles of it. */
+  /**
+   * How likely a hand is proposed with one rack that has so many tiles of it, by the first
+   * proposal.
+   *
+   * @param hand its place in the seat's reach
+   * @param jokers jokers on the rack
+   * @param serving natural tiles of it that serve the hand
+   * @return a density; only ratios matter
+   */
   private double density(int hand, int jokers, int serving) {
+    hand(hand);
     int away = size + 1 - serving - Math.min(jokers, lack.opens());
     double weight = hands.weight(hand);
-    if (weight <= 0 || away < 1 || away > MOST_AWAY) {
+    if (weight <= 0 || jokers > MOST_JOKERS || away < 1 || away > MOST_AWAY) {
       return 0;
     }
-    double count = arrangements.count(lack, unseen, unseenNaturals, serving, size - jokers);
-    return count > 0 ? weight * awayShare[away] / count : 0;
+    double count = ofAll(hand, jokers, serving) * Arrangements.choose(unseen[Tile.JOKER], jokers);
+    return count > 0 ? weight * jokerShare[jokers] * awayShare[away] / count : 0;
   }
 
   private void hand(int hand) {

@@ -51,12 +51,23 @@ public final class RackTraits {
       block(Traces.ROUNDS, "claimable with a joker went by, round %s", 1);
   private static final int HELD_BY = block(Traces.ROUNDS, "holds what went by, round %s", 1);
   private static final int GIVEN_HELD = one("holds what it was given");
+  private static final int GIVEN_LATE = one("holds what it was given late");
+  private static final int GIVEN_PAIR = one("holds two of what it was given");
+  private static final int GIVEN_TWO = one("holds two that it was given");
   private static final int GIVEN_USEFUL = one("useful: given to her");
   private static final int PASSED_HELD = one("holds what she passed");
+  private static final int PASSED_LATE = one("holds what she passed late");
+  private static final int PASSED_PAIR = one("holds two of what she passed");
   private static final int PASSED_USEFUL = one("useful: passed by her");
   private static final int COPIES = block(4, "kinds held %s times", 4);
   private static final int FLOWERS = block(5, "flowers %s", 5);
-  private static final int HONORS = block(3, "kinds of winds and dragons held %s times", 3);
+  private static final int HONORS =
+      block(6, "kinds of winds and dragons held %s times, open %s", 3);
+  private static final int HONORS_WANTED =
+      block(3, "how much hands want winds and dragons held, copies %s", 3);
+  private static final int FLOWERS_WANTED =
+      block(2, "flowers by how much hands want them, open %s", 1);
+  private static final int JOKERS_WANTED = block(2, "jokers by hands that take them, open %s", 1);
   private static final int WANTED = block(3, "how much hands want what is held, copies %s", 3);
   private static final int STRAYS = block(3, "strays: wanted, honors, up: %s", 3);
   private static final int TELLS = block(10, "distance by tell %s", 10);
@@ -80,6 +91,8 @@ public final class RackTraits {
   private double wall;
   private int count;
   private long useful;
+  private long gave;
+  private double takesJokers;
   private long used;
   private long[] kindsOf = {};
 
@@ -123,6 +136,10 @@ public final class RackTraits {
     wall = view.wallLeft() / 100.0;
     band = Math.min(BANDS - 1, view.wallLeft() / 20);
     traces.look(view, seat);
+    gave = 0;
+    for (int kind = 0; kind < Tile.NATURALS; kind++) {
+      gave |= traces.given[kind] > 0 ? 1L << kind : 0;
+    }
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       unseen[kind] = view.unseen(kind);
       obtainable[kind] = view.table().rules().tiles().copies(kind) - view.faceUp(kind);
@@ -136,6 +153,7 @@ public final class RackTraits {
   /** How much the likely hands want of each kind. */
   private void wants() {
     Arrays.fill(wanted, 0);
+    takesJokers = 0;
     if (kindsOf.length < reach.size()) {
       kindsOf = new long[reach.size()];
     }
@@ -145,6 +163,7 @@ public final class RackTraits {
       double share = proposal.any() ? proposal.share(hand) : 0;
       meter.lack(reach, hand, lack);
       kindsOf[hand] = 0;
+      takesJokers += reach.hands().line(reach.line(hand)).terms().jokers() ? share : 0;
       for (int at = 0; at < lack.kinds(); at++) {
         kindsOf[hand] |= 1L << lack.kind(at);
         wanted[lack.kind(at)] += share;
@@ -254,17 +273,24 @@ public final class RackTraits {
       add(HELD_BY + round, Long.bitCount(held));
     }
     int given = 0;
-    for (long held = kinds; held != 0; held &= held - 1) {
+    int late = 0;
+    int two = 0;
+    long kept = gave & kinds;
+    for (long held = kept; held != 0; held &= held - 1) {
       int kind = Long.numberOfTrailingZeros(held);
       given += Math.min(rack.held(kind), traces.given[kind]);
+      late += Math.min(rack.held(kind), traces.givenLate[kind]);
+      two += traces.given[kind] > 1 && rack.held(kind) > 1 ? 1 : 0;
     }
     add(GIVEN_HELD, given);
-    add(PASSED_HELD, Long.bitCount(traces.passed & kinds));
+    add(GIVEN_LATE, late);
+    add(GIVEN_PAIR, Long.bitCount(atLeast(rack, kept, 2)));
+    add(GIVEN_TWO, two);
+    long back = traces.passed & kinds;
+    add(PASSED_HELD, Long.bitCount(back));
+    add(PASSED_LATE, Long.bitCount(traces.passedLate & kinds));
+    add(PASSED_PAIR, Long.bitCount(atLeast(rack, back, 2)));
     add(PASSED_USEFUL, Long.bitCount(traces.passed & useful));
-    long gave = 0;
-    for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      gave |= traces.given[kind] > 0 ? 1L << kind : 0;
-    }
     add(GIVEN_USEFUL, Long.bitCount(gave & useful & ~kinds));
   }
 
@@ -282,6 +308,7 @@ public final class RackTraits {
     int[] honors = new int[3];
     double[] wants = new double[3];
     double[] strays = new double[3];
+    double[] honorWants = new double[3];
     for (long kinds = rack.kinds() & ~(1L << Tile.JOKER); kinds != 0; kinds &= kinds - 1) {
       int kind = Long.numberOfTrailingZeros(kinds);
       int held = rack.held(kind);
@@ -290,6 +317,7 @@ public final class RackTraits {
       boolean honor = kind >= Tile.NORTH && kind < Tile.FLOWER;
       if (honor) {
         honors[Math.min(3, held) - 1]++;
+        honorWants[Math.min(3, held) - 1] += wanted[kind];
       }
       if ((used >>> kind & 1) == 0) {
         strays[0] += wanted[kind];
@@ -301,10 +329,13 @@ public final class RackTraits {
       add(COPIES + at, copies[at]);
     }
     for (int at = 0; at < honors.length; at++) {
-      add(HONORS + at, honors[at]);
+      add(HONORS + 3 * open + at, honors[at]);
+      add(HONORS_WANTED + at, honorWants[at]);
       add(WANTED + at, wants[at]);
       add(STRAYS + at, strays[at]);
     }
+    add(FLOWERS_WANTED + open, rack.held(Tile.FLOWER) * wanted[Tile.FLOWER]);
+    add(JOKERS_WANTED + open, rack.jokers() * (takesJokers - 0.9));
     add(FLOWERS + Math.min(4, rack.held(Tile.FLOWER)), 1);
   }
 

@@ -2,6 +2,7 @@ package org.tallywall.strategies.guess;
 
 import java.util.Arrays;
 import java.util.List;
+import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.tile.Tile;
@@ -28,8 +29,14 @@ final class Traces {
   /** How many of each kind she was passed by the seat that looks, as far as it knows. */
   final int[] given = new int[Tile.KINDS];
 
+  /** The same, in the second round and across by agreement. */
+  final int[] givenLate = new int[Tile.KINDS];
+
   /** Kinds that the seat that looks got from her in the passes. */
   long passed;
+
+  /** The same, in the second round and across by agreement. */
+  long passedLate;
 
   /** Kinds that lie face up more than once, and more than twice. */
   long twiceUp;
@@ -60,7 +67,9 @@ final class Traces {
     Arrays.fill(threw, 0);
     Arrays.fill(wentBy, 0);
     Arrays.fill(given, 0);
+    Arrays.fill(givenLate, 0);
     passed = 0;
+    passedLate = 0;
     twiceUp = 0;
     thriceUp = 0;
     freshThrown = 0;
@@ -116,15 +125,18 @@ final class Traces {
     blind = 0;
     for (SeatView.PassSeen pass : view.passes()) {
       boolean courtesyPass = pass.step() == null;
+      boolean late = courtesyPass || pass.step().compareTo(PassStep.LEFT_1) > 0;
       int from = courtesyPass ? Seats.across(view.seat()) : pass.step().from(view.seat());
       int to = courtesyPass ? Seats.across(view.seat()) : pass.step().to(view.seat());
       blind += pass.blind().get(seat);
       if (from == seat && pass.blind().get(seat) == 0) {
         passed |= bits(pass.received());
+        passedLate |= late ? bits(pass.received()) : 0;
       }
       if (to == seat && pass.blind().get(seat) == 0) {
         for (int kind : pass.given()) {
           given[kind]++;
+          givenLate[kind] += late ? 1 : 0;
         }
       }
     }

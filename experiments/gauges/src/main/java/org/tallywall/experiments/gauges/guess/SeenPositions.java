@@ -28,7 +28,7 @@ import org.tallywall.strategies.catalog.PlayerSpec;
  * cannot see. Of the questions in play, every so many-th of a game is taken: turns, and discards on
  * offer.
  */
-final class SeenPositions {
+public final class SeenPositions {
   private final ConcreteHands card;
   private final PlayerSpec player;
   private final long seed;
@@ -36,7 +36,7 @@ final class SeenPositions {
 
   /** Takes positions. */
   @FunctionalInterface
-  interface Visitor {
+  public interface Visitor {
     /**
      * A position.
      *
@@ -55,7 +55,7 @@ final class SeenPositions {
    * @param seed of the deals
    * @param every of so many questions one is taken
    */
-  SeenPositions(ConcreteHands card, String player, long seed, int every) {
+  public SeenPositions(ConcreteHands card, String player, long seed, int every) {
     this.card = card;
     this.player = new PlayerSpec(Catalog.standard().type(player).orElseThrow(), Map.of());
     this.seed = seed;
@@ -70,7 +70,7 @@ final class SeenPositions {
    * @param visitor takes the positions
    * @param endOfGame told after each game
    */
-  void play(int from, int games, Visitor visitor, Runnable endOfGame) {
+  public void play(int from, int games, Visitor visitor, Runnable endOfGame) {
     List<Looking> players = new ArrayList<>();
     int[] asked = new int[1];
     for (int seat = 0; seat < Seats.COUNT; seat++) {
