@@ -4,9 +4,11 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.words.Words;
 
 /**
  * Where the program writes, results to standard output and everything else to standard error, and
@@ -174,10 +176,29 @@ final class Console {
     out.print('\n');
   }
 
+  /** Prints a paragraph that may be indented; further lines stand two letters further in. */
+  void sayWrapped(String text) {
+    String plain = text.stripLeading();
+    String indent = " ".repeat(text.length() - plain.length());
+    List<String> lines = Words.wrapped(plain, indent, width - 4);
+    say(lines.get(0));
+    lines.subList(1, lines.size()).forEach(line -> say("  " + line));
+  }
+
   /** Begins the line of a terminal anew and writes over it. */
   void overwrite(String line) {
     messages.raw("\r");
     err.print(line);
+    err.flush();
+  }
+
+  /** Writes lines on a terminal over those written last (ECMA-48: CUU, then ED). */
+  void redraw(int before, List<String> lines) {
+    out.flush();
+    if (before > 0) {
+      messages.raw("\u001b[" + before + "A\u001b[J");
+    }
+    lines.forEach(line -> err.print(line + "\n"));
     err.flush();
   }
 

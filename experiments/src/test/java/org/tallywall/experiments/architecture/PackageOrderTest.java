@@ -78,6 +78,7 @@ class PackageOrderTest {
                   "chances",
                   "chances.words",
                   "ask",
+                  "review",
                   "page",
                   "paper",
                   "night",
