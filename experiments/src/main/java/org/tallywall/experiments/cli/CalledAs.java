@@ -30,6 +30,7 @@ final class CalledAs {
           "rules",
           "rack",
           "ask",
+          "read",
           "completion",
           "help");
 

@@ -76,6 +76,7 @@ class PackageOrderTest {
                   "invent",
                   "store",
                   "ask",
+                  "reading",
                   "page",
                   "paper",
                   "night",

@@ -1,0 +1,183 @@
+package org.tallywall.experiments.reading;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.tallywall.core.tile.Tile;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.words.Listed;
+
+/** What a reading says first: three sentences to read out, and what they rest on. */
+public final class ReadingWords {
+  /** Safe tiles that a sentence names. */
+  private static final int NAMED = 4;
+
+  private final Reading reading;
+  private final OpponentWords opponents;
+  private final SafetyWords safety;
+  private final SeatNames seats;
+  private final String players;
+
+  /**
+   * The words of a reading.
+   *
+   * @param reading what was seen
+   * @param seats what the seats are called
+   * @param players who is supposed to sit there, in words that follow "played by"
+   */
+  public ReadingWords(Reading reading, SeatNames seats, String players) {
+    this.reading = reading;
+    this.seats = seats;
+    this.players = players;
+    opponents = new OpponentWords(reading.view(), seats);
+    safety = new SafetyWords(reading.view(), seats);
+  }
+
+  /**
+   * What a teacher would say first: whom to watch, and why.
+   *
+   * @return a sentence
+   */
+  public String first() {
+    OpponentReading one =
+        reading.opponents().stream()
+            .max(
+                Comparator.comparingInt((OpponentReading each) -> each.within(1))
+                    .thenComparingInt(each -> each.within(2))
+                    .thenComparingInt(each -> -each.seat()))
+            .orElseThrow();
+    if (one.lines().isEmpty()) {
+      return "None of the others can finish a hand any more.";
+    }
+    String shown = opponents.shows(one);
+    return "Watch "
+        + seats.of(one.seat())
+        + ": she "
+        + shown
+        + ", and "
+        + opponents.away(one)
+        + ".";
+  }
+
+  /**
+   * The tiles to hold and to throw.
+   *
+   * @return a sentence
+   */
+  public String tiles() {
+    return worst() + "; " + best() + ".";
+  }
+
+  private String worst() {
+    TileReading worst =
+        reading.tiles().stream()
+            .max(
+                Comparator.comparingDouble(TileReading::win)
+                    .thenComparingDouble(TileReading::claim)
+                    .thenComparingInt(tile -> -tile.kind()))
+            .orElseThrow();
+    if (worst.win() < 0.01) {
+      return "No tile of this rack gives the game away in 1 of 100 guesses";
+    }
+    return "The tile of this rack to be most careful with is "
+        + Tile.symbol(worst.kind())
+        + ", which gives the game away "
+        + In100.guesses(worst.win())
+        + " and then costs "
+        + points(worst);
+  }
+
+  /** What the thrower pays where a tile gives the game away. */
+  static String points(TileReading tile) {
+    String mean = Words.count(Math.round(tile.pays()), "point", "points");
+    return tile.least() == tile.most()
+        ? mean
+        : mean + " on average (" + tile.least() + " to " + tile.most() + ")";
+  }
+
+  private String best() {
+    Optional<String> sure = group(tile -> tile.shelters().nobodyTakes(), "nobody can take");
+    Optional<String> noWin = group(tile -> tile.shelters().nobodyWins(), "nobody can win on");
+    if (sure.isPresent() || noWin.isPresent()) {
+      return sure.orElseGet(noWin::get) + ", whatever the others hold";
+    }
+    Optional<String> round =
+        group(tile -> tile.shelters().wentRound(), "nobody took the last chance at");
+    return round.map(words -> words + ", which is evidence but no proof").orElseGet(this::least);
+  }
+
+  private Optional<String> group(Predicate<TileReading> which, String what) {
+    List<String> kinds =
+        reading.tiles().stream()
+            .filter(tile -> tile.kind() != Tile.JOKER && which.test(tile))
+            .map(tile -> Tile.symbol(tile.kind()))
+            .toList();
+    return kinds.isEmpty()
+        ? Optional.empty()
+        : Optional.of(what + " " + Listed.or(kinds.subList(0, Math.min(NAMED, kinds.size()))));
+  }
+
+  private String least() {
+    TileReading best =
+        reading.tiles().stream()
+            .filter(tile -> tile.kind() != Tile.JOKER)
+            .min(
+                Comparator.comparingDouble(TileReading::perThrow)
+                    .thenComparingDouble(TileReading::win)
+                    .thenComparingDouble(TileReading::claim))
+            .orElse(reading.tiles().get(0));
+    return Tile.symbol(best.kind())
+        + " looks safest ("
+        + In100.guesses(best.win())
+        + "), but no tile of it is proved safe";
+  }
+
+  /**
+   * What the answer rests on.
+   *
+   * @return a sentence
+   */
+  public String basis() {
+    return "These are "
+        + Words.grouped(reading.draws().guesses())
+        + " guesses of the hidden tiles, with the others played by "
+        + players
+        + ": programmed players, points, and one card, not people or stakes.";
+  }
+
+  /**
+   * What the numbers mean and do not mean.
+   *
+   * @return sentences, one to a paragraph
+   */
+  public List<String> methods() {
+    int tried = reading.draws().tried();
+    return List.of(
+        "Each guess fills the other racks and the wall with tiles that this player cannot see, the way"
+            + " players build hands. The doubt that matters is not the number of guesses but whether"
+            + " they are right: strategies/CALIBRATION.md shows how far off chances read from play"
+            + " have been.",
+        "A tile gives the game away in a guess if somebody there may declare mahjong on it; that is"
+            + " exact by the rules. The cost is what the thrower pays for that hand. Whether a tile"
+            + " is claimed for an exposure is what "
+            + players
+            + " would do, asked in "
+            + (tried == reading.draws().guesses()
+                ? "every guess"
+                : Words.grouped(tried) + " guesses")
+            + ". All of it is about a throw right now: racks change with every draw.",
+        "What is called a fact holds whatever the others hold, if the sheet is right. A tile that just"
+            + " went around, or that a player threw herself, is evidence: racks change, and players"
+            + " overlook things.");
+  }
+
+  OpponentWords opponents() {
+    return opponents;
+  }
+
+  SafetyWords safety() {
+    return safety;
+  }
+}
