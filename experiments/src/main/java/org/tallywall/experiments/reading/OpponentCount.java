@@ -73,9 +73,9 @@ final class OpponentCount {
   /**
    * What was counted.
    *
-   * @param linesLeft lines left to her
+   * @param makeable how many of the lines left to her can still be made
    */
-  OpponentReading reading(int linesLeft) {
+  OpponentReading reading(int makeable) {
     List<OpponentReading.LineChance> chances = new ArrayList<>();
     for (int line = 0; line < lines.length; line++) {
       if (lines[line] > 0) {
@@ -91,6 +91,7 @@ final class OpponentCount {
     }
     needs.sort(Comparator.comparingInt(one -> -one.nearer()));
     List<Integer> distances = IntStream.of(away).boxed().toList();
-    return new OpponentReading(seat, guesses, linesLeft, chances, distances, stuck, needs);
+    return new OpponentReading(
+        seat, guesses, look.living(reach), makeable, chances, distances, stuck, needs);
   }
 }

@@ -7,7 +7,9 @@ import java.util.List;
  *
  * @param seat her seat, 0 to 3
  * @param guesses how many guesses were made
- * @param linesLeft lines that her exposures and the tiles in view leave
+ * @param linesLeft lines that her exposures and the tiles face up leave, in the order of the card
+ * @param makeable how many of them can still be made if the tiles on the rack of the one who looks
+ *     are counted, too, of which one of a kind may still be thrown; 0 where she shows nothing
  * @param lines the lines that were nearest to her rack, likeliest first; their chances sum to 1
  *     unless every hand was dead in some guess
  * @param away in how many guesses she was so many tiles away, from 0; the last stands for that many
@@ -18,7 +20,8 @@ import java.util.List;
 public record OpponentReading(
     int seat,
     int guesses,
-    int linesLeft,
+    List<Integer> linesLeft,
+    int makeable,
     List<LineChance> lines,
     List<Integer> away,
     int stuck,
@@ -32,12 +35,14 @@ public record OpponentReading(
    * @param seat her seat
    * @param guesses how many guesses were made
    * @param linesLeft lines left to her
+   * @param makeable how many of them can still be made
    * @param lines the lines that were nearest
    * @param away guesses by distance
    * @param stuck guesses in which every hand was dead
    * @param needs kinds that would bring her nearer
    */
   public OpponentReading {
+    linesLeft = List.copyOf(linesLeft);
     lines = List.copyOf(lines);
     away = List.copyOf(away);
     needs = List.copyOf(needs);

@@ -5,7 +5,6 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.story.LineNames;
-import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.reports.words.Listed;
 
 /** What an opponent may hold, in words. */
@@ -17,17 +16,14 @@ final class OpponentWords {
   private static final double WORTH_NAMING = 0.05;
 
   private final SeatView view;
-  private final SeatNames seats;
 
   /**
    * The words in one position.
    *
    * @param view what the seat knows that looks
-   * @param seats what the seats are called
    */
-  OpponentWords(SeatView view, SeatNames seats) {
+  OpponentWords(SeatView view) {
     this.view = view;
-    this.seats = seats;
   }
 
   /** A line's name. */
@@ -35,48 +31,59 @@ final class OpponentWords {
     return LineNames.of(view.table().hands().line(line));
   }
 
-  /** What she shows, and what that leaves her; words that follow her name. */
+  /** What she shows and what that leaves, without the end of the sentence. */
   String shows(OpponentReading one) {
     List<Exposure> shown = view.exposures(one.seat());
     if (shown.isEmpty()) {
-      return "shows nothing";
+      return "she shows nothing";
     }
-    String groups = Listed.and(shown.stream().map(Exposure::toString).toList());
     int all = view.table().hands().lines();
-    return "shows "
-        + groups
-        + switch (one.linesLeft()) {
-          case 0 -> ", which leaves her no line that can still be made";
-          case 1 -> ", which leaves her one line of " + all + ", " + line(left(one));
-          default -> ", which leaves her " + one.linesLeft() + " lines of " + all;
+    String groups = Listed.and(shown.stream().map(Exposure::toString).toList());
+    String leave = "her " + groups + (shown.size() == 1 ? " leaves " : " leave ");
+    return leave
+        + switch (one.linesLeft().size()) {
+          case 0 -> "no line that can still be made";
+          case 1 -> "one line of " + all + ", " + line(one.linesLeft().get(0));
+          default -> one.linesLeft().size() + " lines of " + all;
         };
   }
 
-  /** The one line left to her. */
-  private int left(OpponentReading one) {
-    return one.lines().isEmpty() ? view.reach(one.seat()).line(0) : one.lines().get(0).line();
+  /** What the tiles on the rack of the one who looks change about that, or nothing. */
+  private String counted(OpponentReading one) {
+    int left = one.linesLeft().size();
+    if (view.exposures(one.seat()).isEmpty() || left == 0 || one.makeable() >= left) {
+      return "";
+    }
+    String tiles = " With the tiles of this rack counted out, ";
+    if (one.makeable() == 0) {
+      return tiles
+          + (left == 1 ? "it" : "none of them")
+          + " can"
+          + (left == 1 ? "not" : "")
+          + " be made any more, which she cannot see.";
+    }
+    return tiles + one.makeable() + " of them can still be made.";
+  }
+
+  /** How often she is one tile away; words that follow her name. */
+  String oneAway(OpponentReading one) {
+    return "is one tile away " + In100.guesses(one.within(1) / (double) one.guesses());
   }
 
   /** How far away she seems; words that follow her name. */
   String away(OpponentReading one) {
-    double first = one.within(1) / (double) one.guesses();
-    double second = one.within(2) / (double) one.guesses();
-    return "is one tile away "
-        + In100.guesses(first)
-        + (second < 1 && In100.number(first).equals(In100.number(second))
-            ? ""
-            : ", two or fewer " + In100.guesses(second));
+    return oneAway(one) + ", two or fewer " + In100.guesses(one.within(2) / (double) one.guesses());
   }
 
   /** The sentences of her section. */
   String all(OpponentReading one) {
-    StringBuilder text = new StringBuilder(upper(seats.of(one.seat())));
-    text.append(' ').append(shows(one)).append(". ");
+    StringBuilder text = new StringBuilder(upper(shows(one))).append(". ");
+    text.append(counted(one).isEmpty() ? "" : counted(one).strip() + " ");
     if (one.lines().isEmpty()) {
       return text.append("There is nothing that she could still make.").toString();
     }
     text.append("She ").append(away(one)).append('.');
-    if (one.linesLeft() > 1) {
+    if (one.linesLeft().size() > 1) {
       text.append(' ').append(likeliest(one)).append('.');
     }
     List<String> needs =

@@ -99,9 +99,7 @@ public final class PositionReader {
     reader.look(view);
     List<OpponentReading> others = new ArrayList<>();
     for (int step = 1; step < Seats.COUNT; step++) {
-      boolean shows = !view.exposures(seat(step)).isEmpty();
-      int left = shows ? reader.lines(seat(step)) : view.table().hands().lines();
-      others.add(opponents.get(step - 1).reading(left));
+      others.add(opponents.get(step - 1).reading(reader.lines(seat(step))));
     }
     SafeKinds safe = new SafeKinds(view);
     Thrown thrown = new Thrown(view);
@@ -118,10 +116,13 @@ public final class PositionReader {
     for (int step = 1; step < Seats.COUNT; step++) {
       int other = seat(step);
       seats.add(other);
+      Proof claim = safe.fromClaim(other, kind);
+      Proof win = safe.fromWin(other, kind);
       from.add(
           new Shelter(
-              safe.fromWin(other, kind),
-              safe.fromClaim(other, kind),
+              win,
+              claim,
+              win == Proof.OUT ? safe.outOf(kind) : List.of(),
               thrown.wentBy(other, kind),
               thrown.threw(other, kind)));
     }

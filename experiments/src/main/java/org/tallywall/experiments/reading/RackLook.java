@@ -1,6 +1,9 @@
 package org.tallywall.experiments.reading;
 
 import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Lack;
 import org.tallywall.core.hand.NearHands;
@@ -57,6 +60,17 @@ final class RackLook {
         needed[lack.kind(kind)] |= lack.natural(kind) > 0 || open && lack.open(kind) > 0;
       }
     }
+  }
+
+  /** The lines of which some hand is not ruled out by what lies face up. */
+  List<Integer> living(Reach reach) {
+    Set<Integer> lines = new TreeSet<>();
+    for (int hand = 0; hand < reach.size(); hand++) {
+      if (!meter.dead(reach, hand)) {
+        lines.add(reach.line(hand));
+      }
+    }
+    return List.copyOf(lines);
   }
 
   /** Tiles away from the nearest living hand, {@link HandMeter#NONE} where all are dead. */

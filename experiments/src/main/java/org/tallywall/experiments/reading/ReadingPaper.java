@@ -1,7 +1,9 @@
 package org.tallywall.experiments.reading;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.reports.document.Document;
@@ -62,18 +64,23 @@ public final class ReadingPaper {
     return new Document(title, parts);
   }
 
+  /** What makes tiles safe, those together of which the same is said. */
   private List<String> safety() {
-    List<String> items = new ArrayList<>();
+    Map<String, List<String>> kinds = new LinkedHashMap<>();
     for (TileReading tile : reading.tiles()) {
-      List<String> facts = words.safety().facts(tile);
-      List<String> evidence = words.safety().evidence(tile);
-      String text =
-          (facts.isEmpty() ? "" : " Fact: " + String.join("; ", facts) + ".")
-              + (evidence.isEmpty() ? "" : " Evidence only: " + String.join("; ", evidence) + ".");
-      if (!text.isEmpty()) {
-        items.add(Tile.symbol(tile.kind()) + "." + text);
+      for (String fact : words.safety().facts(tile)) {
+        add(kinds, "a fact: " + fact, tile);
+      }
+      for (String evidence : words.safety().evidence(tile)) {
+        add(kinds, "evidence only: " + evidence, tile);
       }
     }
+    List<String> items = new ArrayList<>();
+    kinds.forEach((what, tiles) -> items.add(String.join(", ", tiles) + " – " + what + "."));
     return items;
+  }
+
+  private static void add(Map<String, List<String>> kinds, String what, TileReading tile) {
+    kinds.computeIfAbsent(what, none -> new ArrayList<>()).add(Tile.symbol(tile.kind()));
   }
 }

@@ -14,7 +14,7 @@ import org.tallywall.reports.table.TableBuilder;
 final class ReadingTables {
   private static final int ROWS = 6;
   private static final int TENTHS = 10;
-  private static final String IN_100 = "in 100 guesses";
+  private static final String IN_100 = "in 100";
 
   private final Reading reading;
   private final ReadingWords words;
@@ -38,8 +38,8 @@ final class ReadingTables {
                 column("tile", "tile", "The tile."),
                 column("claimed", "claimed for an exposure", "How often, in 100 guesses."),
                 column("wins", "gives the game away", "How often, in 100 guesses."),
-                column("pays", "then costs", "Points that the thrower pays for the hand."),
-                column("per-throw", "per throw", "The same over all guesses."),
+                column("pays", "then costs, in points", "What the thrower pays for that hand."),
+                column("per-throw", "points per throw", "The same over all guesses."),
                 column("safe", "sure, or seen", "What is known about it."));
     Danger.first(reading.tiles()).forEach(tile -> table.row(row(tile)));
     return table.build();
@@ -56,7 +56,7 @@ final class ReadingTables {
         Tile.symbol(tile.kind()),
         taken ? In100.number(tile.claim()) : "never",
         won ? In100.number(tile.win()) : "never",
-        tile.wins() == 0 ? "" : ReadingWords.points(tile),
+        tile.wins() == 0 ? "" : ReadingWords.pays(tile),
         tile.wins() == 0 ? "0" : perThrow(tile.perThrow()),
         words.safety().inShort(tile));
   }
@@ -72,13 +72,13 @@ final class ReadingTables {
   /** What one opponent may hold: lines, distances and tiles, each with its chances. */
   Table opponent(OpponentReading one) {
     TableBuilder table =
-        Table.builder("seat-" + one.seat(), "What she may hold")
+        Table.builder("seat-" + one.seat(), "What she may hold, in 100 guesses")
             .columns(
                 column("line", "line", "A line that was nearest to her rack."),
                 column("line-chance", IN_100, "How often."),
                 column("away", "tiles away", "How far her rack was from the nearest hand."),
                 column("away-chance", IN_100, "How often."),
-                column("tile", "a tile that she needs", "It would bring her nearer."),
+                column("tile", "needs", "A tile that would bring her nearer."),
                 column("tile-chance", IN_100, "How often."));
     List<List<String>> lines = lines(one);
     List<List<String>> away = away(one);

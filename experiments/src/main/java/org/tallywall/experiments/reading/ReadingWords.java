@@ -1,9 +1,12 @@
 package org.tallywall.experiments.reading;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.words.Words;
@@ -13,6 +16,9 @@ import org.tallywall.reports.words.Listed;
 public final class ReadingWords {
   /** Safe tiles that a sentence names. */
   private static final int NAMED = 4;
+
+  /** One tile away in this share of guesses, a player is one to watch. */
+  private static final double CLOSE = 0.1;
 
   private final Reading reading;
   private final OpponentWords opponents;
@@ -31,7 +37,7 @@ public final class ReadingWords {
     this.reading = reading;
     this.seats = seats;
     this.players = players;
-    opponents = new OpponentWords(reading.view(), seats);
+    opponents = new OpponentWords(reading.view());
     safety = new SafetyWords(reading.view(), seats);
   }
 
@@ -51,14 +57,22 @@ public final class ReadingWords {
     if (one.lines().isEmpty()) {
       return "None of the others can finish a hand any more.";
     }
-    String shown = opponents.shows(one);
-    return "Watch "
-        + seats.of(one.seat())
-        + ": she "
-        + shown
-        + ", and "
-        + opponents.away(one)
-        + ".";
+    if (one.within(1) < CLOSE * one.guesses()) {
+      return "Nobody looks close: %s, the nearest, %s."
+          .formatted(seats.of(one.seat()), opponents.oneAway(one));
+    }
+    boolean closed = reading.view().exposures(one.seat()).isEmpty();
+    String often =
+        closed || one.linesLeft().size() == 1
+            ? ""
+            : ", most often " + opponents.line(one.lines().get(0).line());
+    return "Watch %s: %s%s, %s she %s."
+        .formatted(
+            seats.of(one.seat()),
+            opponents.shows(one),
+            often,
+            closed ? "but" : "and",
+            opponents.oneAway(one));
   }
 
   /**
@@ -79,7 +93,7 @@ public final class ReadingWords {
                     .thenComparingInt(tile -> -tile.kind()))
             .orElseThrow();
     if (worst.win() < 0.01) {
-      return "No tile of this rack gives the game away in 1 of 100 guesses";
+      return "No tile of this rack gives the game away in as many as 1 of 100 guesses";
     }
     return "The tile of this rack to be most careful with is "
         + Tile.symbol(worst.kind())
@@ -89,12 +103,17 @@ public final class ReadingWords {
         + points(worst);
   }
 
-  /** What the thrower pays where a tile gives the game away. */
-  static String points(TileReading tile) {
+  private static String points(TileReading tile) {
     String mean = Words.count(Math.round(tile.pays()), "point", "points");
+    return tile.least() == tile.most() ? mean : "about " + mean;
+  }
+
+  /** What the thrower pays where a tile gives the game away, for a table. */
+  static String pays(TileReading tile) {
+    String mean = Words.grouped(Math.round(tile.pays()));
     return tile.least() == tile.most()
         ? mean
-        : mean + " on average (" + tile.least() + " to " + tile.most() + ")";
+        : mean + " (" + Words.grouped(tile.least()) + " to " + Words.grouped(tile.most()) + ")";
   }
 
   private String best() {
@@ -103,20 +122,48 @@ public final class ReadingWords {
     if (sure.isPresent() || noWin.isPresent()) {
       return sure.orElseGet(noWin::get) + ", whatever the others hold";
     }
-    Optional<String> round =
-        group(tile -> tile.shelters().wentRound(), "nobody took the last chance at");
-    return round.map(words -> words + ", which is evidence but no proof").orElseGet(this::least);
+    return fromThoseWhoShow()
+        .or(() -> wentRound().map(words -> words + ", which is evidence but no proof"))
+        .orElseGet(this::least);
+  }
+
+  private Optional<String> wentRound() {
+    return group(tile -> tile.shelters().wentRound(), "nobody took the last chance at");
+  }
+
+  /** Tiles that nobody can take who shows an exposure. */
+  private Optional<String> fromThoseWhoShow() {
+    SeatView view = reading.view();
+    List<String> who =
+        reading.opponents().stream()
+            .map(OpponentReading::seat)
+            .filter(seat -> !view.exposures(seat).isEmpty())
+            .sorted()
+            .map(seats::of)
+            .toList();
+    return who.isEmpty()
+        ? Optional.empty()
+        : group(
+            tile ->
+                tile.shelters().where(Shelter::cannotTake).stream()
+                    .map(seats::of)
+                    .toList()
+                    .containsAll(who),
+            Listed.and(who) + " cannot take");
   }
 
   private Optional<String> group(Predicate<TileReading> which, String what) {
+    List<TileReading> safest = new ArrayList<>(Danger.first(reading.tiles()));
+    Collections.reverse(safest);
+    safest.removeIf(tile -> tile.kind() == Tile.JOKER);
     List<String> kinds =
-        reading.tiles().stream()
-            .filter(tile -> tile.kind() != Tile.JOKER && which.test(tile))
-            .map(tile -> Tile.symbol(tile.kind()))
-            .toList();
-    return kinds.isEmpty()
-        ? Optional.empty()
-        : Optional.of(what + " " + Listed.or(kinds.subList(0, Math.min(NAMED, kinds.size()))));
+        safest.stream().filter(which).map(tile -> Tile.symbol(tile.kind())).toList();
+    if (kinds.isEmpty()) {
+      return Optional.empty();
+    }
+    boolean all = kinds.size() == safest.size() && kinds.size() > 1;
+    String some = Listed.or(kinds.subList(0, Math.min(NAMED, kinds.size())));
+    return Optional.of(what + " " + (all ? "any tile of it" : some));
   }
 
   private String least() {

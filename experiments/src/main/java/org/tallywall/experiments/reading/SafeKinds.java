@@ -5,6 +5,7 @@ import java.util.List;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.hand.HandMeter;
+import org.tallywall.core.hand.Lack;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
@@ -30,6 +31,8 @@ final class SafeKinds {
   private final SeatView view;
   private final TableRules rules;
   private final HandMeter meter = new HandMeter();
+  private final Lack lack = new Lack();
+  private final Blockers blockers = new Blockers();
   private final int[] unseen = new int[Tile.KINDS];
   private final int[] obtainable = new int[Tile.KINDS];
   private final boolean[] onCard = new boolean[Tile.NATURALS];
@@ -112,6 +115,7 @@ final class SafeKinds {
    * @param kind a kind on the rack of the one who looks
    */
   Proof fromWin(int other, int kind) {
+    blockers.clear();
     if (kind == Tile.JOKER) {
       return rules.jokers().discardClaimable() ? Proof.NONE : Proof.JOKER;
     } else if (!onCard[kind]) {
@@ -127,11 +131,25 @@ final class SafeKinds {
     obtainable[Tile.JOKER] += redeems ? openJokers() : 0;
     meter.obtainable(obtainable);
     for (int hand = 0; hand < reach.size(); hand++) {
-      if (reach.wants(hand, kind, 1) && !meter.dead(reach, hand)) {
-        return Proof.NONE;
+      if (reach.wants(hand, kind, 1)) {
+        if (!meter.dead(reach, hand)) {
+          return Proof.NONE;
+        }
+        meter.lack(reach, hand, lack);
+        blockers.add(lack, obtainable);
       }
     }
     return Proof.OUT;
+  }
+
+  /**
+   * Of which kinds there are too few for the hands that need the tile.
+   *
+   * @param kind the kind about which {@link #fromWin} was asked last, and said {@link Proof#OUT}
+   * @return a few kinds; empty where no few say it
+   */
+  List<Integer> outOf(int kind) {
+    return blockers.kinds(kind);
   }
 
   /** What her exposures leave once their jokers are redeemed: lines without jokers, too. */

@@ -1,7 +1,9 @@
 package org.tallywall.experiments.reading;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 import org.tallywall.core.play.SeatView;
@@ -47,16 +49,18 @@ final class SafetyWords {
     }
     List<String> facts = new ArrayList<>();
     add(facts, shelters, one -> one.fromWin() == Proof.NOT_HERS, this::notHers);
-    add(
-        facts,
-        shelters,
-        one -> one.fromWin() == Proof.OUT && one.cannotTake(),
-        who -> who + " cannot take it: " + out(tile.kind()));
-    add(
-        facts,
-        shelters,
-        one -> one.fromWin() == Proof.OUT && !one.cannotTake(),
-        who -> who + " cannot win on it: " + out(tile.kind()));
+    Set<List<Integer>> reasons = new LinkedHashSet<>();
+    shelters.from().forEach(one -> reasons.add(one.outOf()));
+    for (List<Integer> outOf : reasons) {
+      Predicate<Shelter> same = one -> one.fromWin() == Proof.OUT && one.outOf().equals(outOf);
+      String why = ": " + out(tile.kind(), outOf);
+      add(facts, shelters, same.and(Shelter::cannotTake), who -> who + " cannot take it" + why);
+      add(
+          facts,
+          shelters,
+          same.and(one -> !one.cannotTake()),
+          who -> who + " cannot win on it" + why);
+    }
     return facts;
   }
 
@@ -89,7 +93,7 @@ final class SafetyWords {
     List<Integer> who = shelters.where(what);
     if (!who.isEmpty()) {
       boolean all = who.size() == Seats.COUNT - 1 && shelters.seats().size() == who.size();
-      List<String> names = who.stream().map(seats::of).toList();
+      List<String> names = who.stream().sorted().map(seats::of).toList();
       into.add(words.apply(all ? "each of the others" : Listed.and(names)));
     }
   }
@@ -98,13 +102,24 @@ final class SafetyWords {
     return who + " cannot take it: no hand left by her exposures needs it";
   }
 
-  private String out(int kind) {
+  private String out(int kind, List<Integer> outOf) {
+    if (outOf.isEmpty()) {
+      return "the hands left that need it cannot be finished with the tiles out of view";
+    } else if (outOf.contains(kind)) {
+      return view.unseen(kind) == 0
+          ? "all other %s are in view, and no hand left needs just the last one"
+              .formatted(Tile.symbol(kind))
+          : inView(kind) + ", too many for the hands left that need it";
+    }
+    return "each hand left that needs it also needs %s, and %s"
+        .formatted(
+            Listed.or(outOf.stream().map(Tile::symbol).toList()),
+            Listed.and(outOf.stream().map(this::inView).toList()));
+  }
+
+  private String inView(int kind) {
     int copies = view.table().rules().tiles().copies(kind);
-    int seen = copies - view.unseen(kind);
-    String count =
-        seen == copies
-            ? "all " + copies + " " + Tile.symbol(kind) + " are in view"
-            : seen + " of the " + copies + " " + Tile.symbol(kind) + " are in view";
-    return count + ", and the hands left that need it can no longer be finished";
+    return "%s of the %s %s are in view"
+        .formatted(copies - view.unseen(kind), copies, Tile.symbol(kind));
   }
 }
