@@ -1,6 +1,5 @@
 package org.tallywall.experiments.reading;
 
-import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.hand.ConcreteHands;
@@ -122,7 +121,7 @@ final class SafeKinds {
       return Proof.NOT_ON_CARD;
     }
     boolean redeems = rules.jokers().afterClaim() && fromClaim(other, kind) == Proof.NONE;
-    Reach reach = redeems ? redeemed(other) : view.reach(other);
+    Reach reach = view.reach(other);
     if (!wanted(reach, kind)) {
       return Proof.NOT_HERS;
     }
@@ -150,15 +149,6 @@ final class SafeKinds {
    */
   List<Integer> outOf(int kind) {
     return blockers.kinds(kind);
-  }
-
-  /** What her exposures leave once their jokers are redeemed: lines without jokers, too. */
-  private Reach redeemed(int other) {
-    List<Exposure> natural = new ArrayList<>();
-    for (Exposure exposure : view.exposures(other)) {
-      natural.add(new Exposure(exposure.kind(), exposure.size(), 0));
-    }
-    return view.table().hands().reach(natural);
   }
 
   private int openJokers() {
