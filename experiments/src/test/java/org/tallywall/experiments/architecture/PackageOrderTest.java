@@ -61,6 +61,7 @@ class PackageOrderTest {
                   "tally",
                   "run",
                   "deals",
+                  "decisions",
                   "stats",
                   "stop",
                   "story",
