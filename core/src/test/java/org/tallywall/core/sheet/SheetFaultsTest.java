@@ -133,7 +133,7 @@ class SheetFaultsTest {
   void expectedPass_ofAJoker_isRefused() {
     Sheets.assertFaulty(
             "seat 1\nmoment pass left-1\nrack 222b 66c 888c 66d FF J\nexpect pass J blind 2")
-        .hasMessage("harbour.txt:4:1: \"pass J blind 2\": a joker may not be passed");
+        .hasMessage("harbour.txt:4:1: \"pass J blind 2\": a joker may not be passed (rule 2.1.2)");
   }
 
   @ParameterizedTest

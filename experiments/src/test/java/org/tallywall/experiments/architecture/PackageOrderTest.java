@@ -77,6 +77,7 @@ class PackageOrderTest {
                   "invent",
                   "store",
                   "ask",
+                  "review",
                   "page",
                   "paper",
                   "night",
