@@ -9,6 +9,7 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.guide.SheetToFill;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
@@ -32,10 +33,19 @@ final class ReviewCommand implements Callable<Integer> {
   private final Console console;
 
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "SHEET",
       description = "The position's file; - reads it from standard input.")
   private List<Path> sheets;
+
+  @Option(
+      names = "--new",
+      completionCandidates = Candidates.OfQuestions.class,
+      paramLabel = "QUESTION",
+      description =
+          "Prints a position to fill in, with a comment on every line, and reviews nothing:"
+              + " ${COMPLETION-CANDIDATES}.")
+  private String toFill;
 
   @Option(
       names = "--card",
@@ -104,6 +114,8 @@ final class ReviewCommand implements Callable<Integer> {
       description = "How many threads play; one for each processor unless given.")
   private Integer threads;
 
+  @Mixin private ReviewPapers papers;
+
   @Mixin private Roster roster;
 
   @Mixin private Trust trust;
@@ -114,6 +126,14 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (toFill != null) {
+      console.out().print(SheetToFill.of(toFill).text());
+      return Program.DONE;
+    } else if (sheets == null) {
+      throw new WrongInputException(
+          "name the position's file; tallywall review --new turn prints one to fill in");
+    }
+    papers.check();
     ReviewEffort effort = ReviewEffort.of(seconds, playouts, Threads.of(threads));
     if (players != null && among != null) {
       throw new WrongInputException("give either --players or --among, not both");
@@ -142,8 +162,10 @@ final class ReviewCommand implements Callable<Integer> {
       if (at > 0) {
         console.say("");
       }
-      stopped = printers.get(at).review(effort, seed);
+      stopped = printers.get(at).review(effort, seed, papers.brief());
     }
+    papers.write(
+        printers.stream().flatMap(printer -> printer.reviewed().stream()).toList(), console);
     return stopped ? Program.STOPPED : Program.DONE;
   }
 }

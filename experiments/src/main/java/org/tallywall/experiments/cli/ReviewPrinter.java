@@ -1,7 +1,9 @@
 package org.tallywall.experiments.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.IllegalMoveException;
@@ -11,11 +13,13 @@ import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.paper.ReviewPaper;
 import org.tallywall.experiments.review.AmongTables;
 import org.tallywall.experiments.review.Considered;
 import org.tallywall.experiments.review.Guesses;
 import org.tallywall.experiments.review.NoSuchMomentException;
 import org.tallywall.experiments.review.Review;
+import org.tallywall.experiments.review.ReviewMessage;
 import org.tallywall.experiments.review.ReviewQuestion;
 import org.tallywall.experiments.review.ReviewTable;
 import org.tallywall.experiments.review.ReviewWords;
@@ -52,6 +56,7 @@ final class ReviewPrinter {
   private final Card card;
   private List<Considered> choices;
   private List<ReasonedMove> answer;
+  private AmongTables reviewed;
 
   ReviewPrinter(
       Console console,
@@ -131,20 +136,34 @@ final class ReviewPrinter {
   /**
    * Reviews and prints.
    *
+   * @param effort how much to play
+   * @param seed the seed
+   * @param brief whether to print a message alone
    * @return whether the user stopped it
    */
-  boolean review(ReviewEffort effort, long seed) {
-    firstWords();
+  boolean review(ReviewEffort effort, long seed, boolean brief) {
+    if (!brief) {
+      firstWords();
+    }
     List<Review> reviews = new ArrayList<>();
     boolean stopped = false;
     for (int at = 0; at < tables.size() && !stopped; at++) {
       Review review = review(at, effort, seed);
       reviews.add(review);
       stopped = review.ended() == Review.Ended.STOPPED;
-      print(review, tables.size() > 1 ? "Among " + name(at) + ". " : "");
+      String before = tables.size() > 1 ? "Among " + name(at) + ". " : "";
+      if (brief) {
+        wrap(before + String.join(" ", ReviewMessage.of(review, card.name())));
+      } else {
+        print(review, before);
+      }
+    }
+    AmongTables among = new AmongTables(names().subList(0, reviews.size()), reviews);
+    reviewed = among;
+    if (brief) {
+      return stopped;
     }
     if (reviews.size() > 1) {
-      AmongTables among = new AmongTables(names().subList(0, reviews.size()), reviews);
       console.say("");
       table(ReviewTable.sideBySide(among));
       console.say("");
@@ -153,6 +172,17 @@ final class ReviewPrinter {
     console.say("");
     wrap(ReviewWords.rangesHold(reviews.get(0).confidence()));
     return stopped;
+  }
+
+  /** The position with its reviews; nothing before it was reviewed. */
+  Optional<ReviewPaper.Reviewed> reviewed() {
+    Path path = Path.of(file).getFileName();
+    String name = path == null ? file : path.toString().replaceFirst("\\.txt$", "");
+    return Optional.ofNullable(reviewed)
+        .map(
+            among ->
+                new ReviewPaper.Reviewed(
+                    sheet.scene().isEmpty() ? name : sheet.scene(), sheet, among));
   }
 
   private Review review(int table, ReviewEffort effort, long seed) {
@@ -209,10 +239,7 @@ final class ReviewPrinter {
     console.say(sheet.scene().isEmpty() ? file : sheet.scene());
     wrap("  " + AskedTiles.of(sheet.view()));
     if (sheet.discardsLeftOut() > 0) {
-      wrap(
-          "The sheet leaves out "
-              + Words.count(sheet.discardsLeftOut(), "discard", "discards")
-              + "; they are taken for unseen.");
+      wrap(ReviewWords.leftOut(sheet.discardsLeftOut()));
     }
     ReasonWords reasons = new ReasonWords(card, SEATS, new TypedTiles());
     wrap("  " + asked.type().id() + ": " + choices.get(0).text());

@@ -79,11 +79,23 @@ public final class ReviewWords {
         .formatted(name, listed(ties), name, up(best.cost().high()));
   }
 
-  private static List<String> names(Review review, Verdict verdict) {
+  static List<String> names(Review review, Verdict verdict) {
     return review.choices().stream()
         .filter(one -> one.verdict() == verdict)
         .map(one -> one.choice().text())
         .toList();
+  }
+
+  /**
+   * What a sheet leaves out.
+   *
+   * @param discards how many discards, 1 or more
+   * @return a sentence
+   */
+  public static String leftOut(int discards) {
+    return "The sheet leaves out "
+        + Words.count(discards, "discard", "discards")
+        + "; they are taken for unseen.";
   }
 
   /**
@@ -193,7 +205,7 @@ public final class ReviewWords {
     return "programmed players (" + listed(kinds) + ")";
   }
 
-  private static String listed(List<String> words) {
+  static String listed(List<String> words) {
     if (words.size() < 2) {
       return String.join("", words);
     }
