@@ -1,6 +1,8 @@
 package org.tallywall.core.sheet;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** A choice that a sheet expects or rules out: one move, or several one after the other. */
 public final class Choice {
@@ -37,6 +39,23 @@ public final class Choice {
       }
     }
     return true;
+  }
+
+  /**
+   * The moves of a choice that leaves nothing open.
+   *
+   * @return the moves in their order; empty where more than one answer can be meant, as in {@code
+   *     discard *}
+   */
+  public Optional<List<Move>> moves() {
+    List<Move> only = new ArrayList<>();
+    for (MovePattern move : moves) {
+      if (move.only() == null) {
+        return Optional.empty();
+      }
+      only.add(move.only());
+    }
+    return Optional.of(List.copyOf(only));
   }
 
   @Override

@@ -26,9 +26,14 @@ final class ChoiceCheck {
   }
 
   void check() {
-    draft.expect.forEach(this::check);
-    draft.expect.forEach(this::checkPass);
+    draft.expect.forEach(this::checkWanted);
     draft.never.forEach(this::check);
+  }
+
+  /** Checks a choice that somebody is to make; one that is ruled out need not be allowed. */
+  void checkWanted(ChoiceReader.Written written) {
+    check(written);
+    checkPass(written);
   }
 
   /** A pass that is expected must be one that the rules allow. */
@@ -38,9 +43,11 @@ final class ChoiceCheck {
       int blindMost =
           draft.moment instanceof Moment.Pass asked ? LegalMoves.blindMost(rules, asked.step()) : 0;
       if (pass.blind() > blindMost) {
-        fault(written, String.format(Locale.ROOT, "at most %d may go on blind here", blindMost));
+        fault(
+            written,
+            String.format(Locale.ROOT, "at most %d may go on blind here (rule 2.3.1)", blindMost));
       } else if (pass.own().contains(Tile.JOKER) && !rules.charleston().jokersMayPass()) {
-        fault(written, "a joker may not be passed");
+        fault(written, "a joker may not be passed (rule 2.1.2)");
       }
     }
   }

@@ -10,8 +10,18 @@ sealed interface MovePattern {
   /** Whether a move is one of those described. */
   boolean matches(Move move);
 
+  /** The move where only one can be meant, else null. */
+  default Move only() {
+    return null;
+  }
+
   /** Exactly these tiles and so many blind. */
   record Pass(Move.Pass pass) implements MovePattern {
+    @Override
+    public Move only() {
+      return pass;
+    }
+
     @Override
     public boolean matches(Move move) {
       return pass.equals(move);
@@ -29,6 +39,11 @@ sealed interface MovePattern {
   /** One plain answer. */
   record Exactly(Move wanted) implements MovePattern {
     @Override
+    public Move only() {
+      return wanted;
+    }
+
+    @Override
     public boolean matches(Move move) {
       return wanted.equals(move);
     }
@@ -36,6 +51,11 @@ sealed interface MovePattern {
 
   /** An exposure of so many tiles with so many jokers. */
   record Claim(int size, int jokers) implements MovePattern {
+    @Override
+    public Move only() {
+      return size == ANY || jokers == ANY ? null : new Move.Claim(size, jokers);
+    }
+
     @Override
     public boolean matches(Move move) {
       return move instanceof Move.Claim claim
@@ -46,6 +66,11 @@ sealed interface MovePattern {
 
   /** A joker redeemed with this tile, from this seat. */
   record Exchange(int tile, int owner) implements MovePattern {
+    @Override
+    public Move only() {
+      return tile == ANY || owner == ANY ? null : new Move.Exchange(tile, owner);
+    }
+
     @Override
     public boolean matches(Move move) {
       return move instanceof Move.Exchange exchange
@@ -64,6 +89,11 @@ sealed interface MovePattern {
 
   /** One of these discards. */
   record Discard(List<Integer> kinds) implements MovePattern {
+    @Override
+    public Move only() {
+      return kinds.size() == 1 ? new Move.Discard(kinds.get(0)) : null;
+    }
+
     @Override
     public boolean matches(Move move) {
       return move instanceof Move.Discard discard && kinds.contains(discard.tile());

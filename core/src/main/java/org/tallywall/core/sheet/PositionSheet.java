@@ -10,6 +10,7 @@ import org.tallywall.core.card.SuitExchange;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.text.Faults;
 import org.tallywall.core.text.FaultyFileException;
+import org.tallywall.core.text.Place;
 import org.tallywall.core.text.TextFile;
 
 /**
@@ -144,6 +145,29 @@ public final class PositionSheet {
    */
   public List<Choice> never() {
     return draft.never.stream().map(ChoiceReader.Written::choice).toList();
+  }
+
+  /**
+   * Reads a further choice, in the words of an {@code expect} line.
+   *
+   * @param words the words, as in {@code throw 9c}
+   * @return the choice
+   * @throws FaultyFileException if they are no choice, or one that does not answer the question;
+   *     columns are counted from their first letter
+   */
+  public Choice choice(String words) {
+    Faults faults = new Faults();
+    List<SheetLine.Word> all = new ArrayList<>();
+    all.add(new SheetLine.Word("expect", Place.FILE));
+    SheetLine.of(words, faults).forEach(line -> all.addAll(line.words()));
+    ChoiceReader.Written written = ChoiceReader.read(new SheetLine(all), faults);
+    if (written != null) {
+      new ChoiceCheck(draft, setup.rules(), faults).checkWanted(written);
+    }
+    if (written == null || faults.any()) {
+      throw new FaultyFileException(words, faults.faults());
+    }
+    return written.choice();
   }
 
   /**

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
 import org.tallywall.core.hand.ConcreteHands;
-import org.tallywall.core.play.IllegalMoveException;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
@@ -14,21 +13,16 @@ import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.ask.Ranking;
 import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.ask.SceneAnswers;
-import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
-import org.tallywall.experiments.run.Patient;
+import org.tallywall.experiments.guide.SheetToFill;
 import org.tallywall.experiments.run.Pulse;
-import org.tallywall.experiments.run.RunEndingPlayerException;
-import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.experiments.story.JudgmentWords;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
-import org.tallywall.experiments.study.Patience;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.catalog.WrongPlayerException;
 import org.tallywall.strategies.habit.Weighed;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
@@ -65,10 +59,19 @@ final class AskCommand implements Callable<Integer> {
   private JudgmentWords judgment;
 
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "SHEET",
       description = "The position's file; - reads it from standard input.")
   private List<Path> sheets;
+
+  @Option(
+      names = "--new",
+      completionCandidates = Candidates.OfQuestions.class,
+      paramLabel = "QUESTION",
+      description =
+          "Prints a position to fill in, with a comment on every line, and asks nobody:"
+              + " ${COMPLETION-CANDIDATES}.")
+  private String toFill;
 
   @Option(
       names = "--card",
@@ -106,6 +109,13 @@ final class AskCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (toFill != null) {
+      console.out().print(SheetToFill.of(toFill).text());
+      return Program.DONE;
+    } else if (sheets == null) {
+      throw new WrongInputException(
+          "name the position's file; tallywall ask --new turn prints one to fill in");
+    }
     if (seeds < 1 || seeds > 10_000) {
       throw new WrongInputException("--seeds takes a number from 1 to 10,000, not " + seeds);
     }
@@ -199,22 +209,8 @@ final class AskCommand implements Callable<Integer> {
     }
   }
 
-  /** Has the player asked, which may break down or take for ever. */
   private static <T> T asked(PlayerSpec spec, Function<Pulse, T> work) {
-    Pulse pulse = new Pulse();
-    RunLimits limits = RunLimits.of(1, Patience.USUAL.decisionSeconds());
-    String who = "the player \"" + spec.type().id() + "\"";
-    try {
-      return Patient.wait(pulse, limits, () -> work.apply(pulse));
-    } catch (IllegalMoveException illegal) {
-      throw new FailedException(who + " answered with " + illegal.getMessage(), illegal);
-    } catch (WrongPlayerException told) {
-      throw told;
-    } catch (RunEndingPlayerException end) {
-      throw new FailedException(who + " " + end.getMessage(), end);
-    } catch (Throwable broken) {
-      throw new FailedException(who + " broke down; --debug shows where", broken);
-    }
+    return PatientAsk.ask("the player \"" + spec.type().id() + "\"", work);
   }
 
   /** With how many seeds something came out, where not with all. */

@@ -30,6 +30,7 @@ final class CalledAs {
           "rules",
           "rack",
           "ask",
+          "review",
           "read",
           "completion",
           "help");

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.experiments.error.FailedException;
@@ -178,6 +179,16 @@ final class Console {
   void overwrite(String line) {
     messages.raw("\r");
     err.print(line);
+    err.flush();
+  }
+
+  /** Writes lines on a terminal over those written last (ECMA-48: CUU, then ED). */
+  void redraw(int before, List<String> lines) {
+    out.flush();
+    if (before > 0) {
+      messages.raw("\u001b[" + before + "A\u001b[J");
+    }
+    lines.forEach(line -> err.print(line + "\n"));
     err.flush();
   }
 

@@ -7,34 +7,29 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import org.tallywall.core.hand.ConcreteHands;
-import org.tallywall.core.play.IllegalMoveException;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
-import org.tallywall.experiments.error.FailedException;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.page.PageFile;
+import org.tallywall.experiments.paper.ReadingPaper;
 import org.tallywall.experiments.reading.Draws;
-import org.tallywall.experiments.reading.HiddenTiles;
 import org.tallywall.experiments.reading.PositionReader;
 import org.tallywall.experiments.reading.Reading;
-import org.tallywall.experiments.reading.ReadingPaper;
+import org.tallywall.experiments.reading.ReadingParts;
 import org.tallywall.experiments.reading.ReadingWords;
-import org.tallywall.experiments.run.Patient;
-import org.tallywall.experiments.run.Pulse;
-import org.tallywall.experiments.run.RunEndingPlayerException;
-import org.tallywall.experiments.run.RunLimits;
+import org.tallywall.experiments.review.Guesses;
+import org.tallywall.experiments.review.Seated;
 import org.tallywall.experiments.story.SeatNames;
-import org.tallywall.experiments.study.Patience;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.console.ConsoleWriter;
 import org.tallywall.reports.document.Document;
-import org.tallywall.reports.html.PageWriter;
-import org.tallywall.reports.markdown.DocumentWriter;
+import org.tallywall.reports.document.Part;
 import org.tallywall.reports.text.Lettering;
-import org.tallywall.strategies.catalog.PlayerSpec;
-import org.tallywall.strategies.catalog.WrongPlayerException;
+import org.tallywall.reports.words.Listed;
+import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -50,8 +45,9 @@ import picocli.CommandLine.Parameters;
       "Examples:",
       "  tallywall read my-position.txt --card my-card.json",
       "  tallywall read my-position.txt --card my-card.json --html reading.html",
-      "A position is typed as for ask, with \"moment turn\" or \"moment offer\". What others hold is",
-      "guessed; what is called a fact holds whatever they hold."
+      "A position is typed as for: tallywall help ask",
+      "It is a turn or a discard on offer. What others hold is guessed; what is called a fact holds",
+      "whatever they hold."
     })
 final class ReadCommand implements Callable<Integer> {
   private static final SeatNames SEATS =
@@ -60,7 +56,7 @@ final class ReadCommand implements Callable<Integer> {
   private static final int FEWEST = 100;
   private static final int MOST = 100_000;
 
-  /** In as many guesses the supposed players are asked, which takes most of the time. */
+  /** In as many guesses players are asked, which takes most of the time. */
   private static final int TRIED = 1_000;
 
   private final Console console;
@@ -76,14 +72,15 @@ final class ReadCommand implements Callable<Integer> {
       description = "The card file; card.json beside the position unless given.")
   private Path card;
 
+  @Option(names = "--rules", paramLabel = "FILE", description = "A file of table rules.")
+  private Path rules;
+
   @Option(
       names = "--players",
-      completionCandidates = Candidates.OfPlayers.class,
-      paramLabel = "A,B,C,D",
-      defaultValue = "watchful",
+      paramLabel = "NAMES",
       description =
-          "Who is supposed to sit there, East first, or one player for all seats;"
-              + " ${DEFAULT-VALUE} unless given. \"plays\" lines of the sheet come first.")
+          "Who sits there: one name for all four seats, or four from East on with commas between;"
+              + " watchful unless given. Lines \"plays\" of a sheet go before.")
   private String players;
 
   @Option(
@@ -100,22 +97,23 @@ final class ReadCommand implements Callable<Integer> {
       description = "The seed of the guesses; ${DEFAULT-VALUE} unless given.")
   private Long seed;
 
-  @Option(names = "--rules", paramLabel = "FILE", description = "A file of table rules.")
-  private Path rules;
-
-  @Option(names = "--short", description = "Prints three sentences to paste, and nothing else.")
-  private boolean inShort;
+  @Option(
+      names = "--short",
+      description = "Prints three sentences to paste into a message, and no tables.")
+  private boolean brief;
 
   @Option(
       names = "--html",
       paramLabel = "FILE",
-      description = "Writes the answer as a page for a browser, a new file.")
+      description =
+          "Also writes a page with the position drawn and a chart of the tiles; takes the place of"
+              + " an older such page.")
   private Path html;
 
   @Option(
       names = "--md",
       paramLabel = "FILE",
-      description = "Writes the answer as Markdown, a new file.")
+      description = "Also writes the same as Markdown to a new file, with its chart beside it.")
   private Path markdown;
 
   @Mixin private Roster roster;
@@ -131,6 +129,12 @@ final class ReadCommand implements Callable<Integer> {
     if (worlds < FEWEST || worlds > MOST) {
       throw new WrongInputException("--worlds takes a number from 100 to 100,000, not " + worlds);
     }
+    if (html != null) {
+      PageFile.refuseOther(html, ReadingPaper.MAKER);
+    }
+    if (markdown != null) {
+      new MarkdownPaper(markdown).check();
+    }
     SheetFiles files = new SheetFiles(List.of(sheet), card, console.in());
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
@@ -141,85 +145,79 @@ final class ReadCommand implements Callable<Integer> {
               + " anything, so each tile that this player cannot see is as likely on one rack as on"
               + " another");
     }
-    List<PlayerSpec> four = Supposed.read(players, position, roster, trust, setup.hands().card());
-    NewFile.refuse(html);
-    NewFile.refuse(markdown);
+    List<Seated> four =
+        new ReviewPlayers(
+                roster.catalog(JarTrust.ALL), roster.catalog(trust.named()), setup.hands().card())
+            .tables(players, null, position)
+            .get(0);
     tell(position, read(position, four), four);
     return Program.DONE;
   }
 
-  private Reading read(PositionSheet position, List<PlayerSpec> four) {
-    Pulse pulse = new Pulse();
-    List<Supplier<Player>> makers = new ArrayList<>();
-    four.forEach(spec -> makers.add(spec::make));
+  private Reading read(PositionSheet position, List<Seated> four) {
+    List<Supplier<Player>> makers = four.stream().map(Seated::maker).toList();
     Draws draws = new Draws(seed, worlds, Math.min(worlds, TRIED));
-    try {
-      return Patient.wait(
-          pulse,
-          RunLimits.of(1, Patience.USUAL.decisionSeconds()),
-          () ->
-              PositionReader.of(
-                  position.view(),
-                  HiddenTiles.guess(makers),
-                  pulse.watched(makers.stream().map(Supplier::get).toList()),
-                  draws));
-    } catch (IllegalMoveException illegal) {
-      throw new FailedException(
-          who(four, illegal.seat()) + " answered with " + illegal.getMessage(), illegal);
-    } catch (WrongPlayerException told) {
-      throw told;
-    } catch (RunEndingPlayerException end) {
-      throw new FailedException(who(four, end.seat()) + " " + end.getMessage(), end);
-    } catch (Throwable broken) {
-      throw new FailedException(
-          who(four, pulse.seat()) + " broke down; --debug shows where", broken);
-    }
+    return PatientAsk.ask(
+        "one of the players (" + inWords(four) + ")",
+        pulse ->
+            PositionReader.of(
+                position.view(),
+                Guesses.USUAL.of(makers),
+                pulse.watched(makers.stream().map(Supplier::get).toList()),
+                draws));
   }
 
-  private static String who(List<PlayerSpec> four, int seat) {
-    return "the player \"" + four.get(seat).type().id() + "\" at seat " + seat;
+  /** Who is thought to sit there: one name where all are alike, else each with its seat. */
+  private static String inWords(List<Seated> four) {
+    List<String> names = four.stream().map(Seated::name).toList();
+    if (names.stream().distinct().count() == 1) {
+      return names.get(0);
+    }
+    List<String> seated = new ArrayList<>();
+    for (int seat = 0; seat < names.size(); seat++) {
+      seated.add(names.get(seat) + " (" + SEATS.of(seat) + ")");
+    }
+    return Listed.and(seated);
   }
 
-  private void tell(PositionSheet position, Reading reading, List<PlayerSpec> four) {
-    ReadingWords words = new ReadingWords(reading, SEATS, Supposed.inWords(four));
-    Document document =
-        new ReadingPaper(reading, words, SEATS).document(title(position), position(position));
-    if (html != null) {
-      NewFile.write(html, PageWriter.text(document), console);
-    }
-    if (markdown != null) {
-      NewFile.write(markdown, DocumentWriter.text(document, figure -> Optional.empty()), console);
-    }
-    if (inShort) {
+  private void tell(PositionSheet position, Reading reading, List<Seated> four) {
+    ReadingWords words = new ReadingWords(reading, SEATS, inWords(four));
+    ReadingParts parts = new ReadingParts(reading, words, SEATS);
+    String title =
+        "What the others may hold: "
+            + (position.scene().isEmpty() ? sheet.toString() : position.scene());
+    if (brief) {
       String three = String.join(" ", words.first(), words.tiles(), words.basis());
       Words.wrapped(three, "", console.width()).forEach(console::say);
-    } else if (html == null && markdown == null) {
-      String text =
-          ConsoleWriter.text(
-              document, figure -> Optional.empty(), console.width(), Lettering.UNICODE);
-      console.out().print(console.called().in(text));
+    } else {
+      print(title, position, parts);
+    }
+    ReadingPaper paper = new ReadingPaper(title, position, parts);
+    if (html != null) {
+      PageFile.write(html, paper.page(), ReadingPaper.MAKER);
+      console.say("Wrote " + html);
+    }
+    if (markdown != null) {
+      new MarkdownPaper(markdown)
+          .write(paper.document(), paper.figures())
+          .forEach(file -> console.say("Wrote " + file));
     }
   }
 
-  private String title(PositionSheet position) {
-    return "What the others may hold: "
-        + (position.scene().isEmpty() ? sheet.getFileName() : position.scene());
-  }
-
-  private static List<String> position(PositionSheet position) {
-    List<String> sentences = new ArrayList<>();
-    sentences.add(
-        "Seen from seat %s, %s in the wall: %s."
-            .formatted(
-                position.seat(),
-                Words.count(position.view().wallLeft(), "tile", "tiles"),
-                AskedTiles.of(position.view())));
-    if (position.discardsLeftOut() > 0) {
-      sentences.add(
-          "The sheet leaves out "
-              + Words.count(position.discardsLeftOut(), "discard", "discards")
-              + "; they count as unseen.");
-    }
-    return sentences;
+  private void print(String title, PositionSheet position, ReadingParts parts) {
+    List<Part> all = new ArrayList<>(List.of(parts.answer()));
+    all.add(
+        Part.Paragraph.of(
+            "Seen from seat %s, %s in the wall: %s."
+                .formatted(
+                    position.seat(),
+                    Words.count(position.view().wallLeft(), "tile", "tiles"),
+                    AskedTiles.of(position.view()))));
+    all.addAll(ReadingPaper.leftOut(position));
+    all.addAll(parts.rest());
+    String text =
+        ConsoleWriter.text(
+            new Document(title, all), none -> Optional.empty(), console.width(), Lettering.UNICODE);
+    console.out().print(console.called().in(text));
   }
 }

@@ -61,8 +61,11 @@ final class ReplayCommand implements Callable<Integer> {
   @Option(
       names = "--game",
       paramLabel = "NUMBER",
-      description = "Which game of the file --html shows, from 0; the first unless given.")
+      description =
+          "Which game of the file --html or --sheet takes, from 0; the first unless given.")
   private Long number;
+
+  @Mixin private SheetOfStep sheet;
 
   @Mixin private Roster roster;
 
@@ -79,8 +82,10 @@ final class ReplayCommand implements Callable<Integer> {
     }
     requireRegular();
     refuseIncompleteRun();
-    if (html == null && number != null) {
-      throw new WrongInputException("--game says which game --html shows; write --html PAGE too");
+    boolean wanted = sheet.wanted() || html != null;
+    if (!wanted && number != null) {
+      throw new WrongInputException(
+          "--game says which game --html shows or --sheet is taken from; write one of them too");
     }
     if (html != null) {
       PageFile.refuseOther(html);
@@ -103,7 +108,7 @@ final class ReplayCommand implements Callable<Integer> {
                   + " with the rules");
           return Program.FAILED;
         }
-        if (html != null && game.header().game() == wanted()) {
+        if (wanted && game.header().game() == wanted()) {
           shown = Optional.of(game);
         }
         agreed++;
@@ -114,7 +119,7 @@ final class ReplayCommand implements Callable<Integer> {
     if (agreed == 0) {
       throw new WrongInputException("\"" + file + "\" holds no games");
     }
-    if (html != null && shown.isEmpty()) {
+    if (wanted && shown.isEmpty()) {
       throw new WrongInputException(
           "\"%s\" holds no game %s; it has %s"
               .formatted(file, wanted(), Words.count(agreed, "game", "games")));
@@ -133,6 +138,15 @@ final class ReplayCommand implements Callable<Integer> {
   }
 
   private void show(GameRecord game, ConcreteHands hands) {
+    if (sheet.wanted()) {
+      sheet.write(game, hands, 0, console);
+    }
+    if (html != null) {
+      page(game, hands);
+    }
+  }
+
+  private void page(GameRecord game, ConcreteHands hands) {
     Catalog catalog = roster.catalog(trust.named());
     Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, catalog);
     PageFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));

@@ -77,6 +77,9 @@ final class OpponentWords {
 
   /** The sentences of her section. */
   String all(OpponentReading one) {
+    if (view.dead(one.seat())) {
+      return "Her hand was called dead, so she takes no more tiles.";
+    }
     StringBuilder text = new StringBuilder(upper(shows(one))).append(". ");
     text.append(counted(one).isEmpty() ? "" : counted(one).strip() + " ");
     if (one.lines().isEmpty()) {

@@ -4,6 +4,8 @@ package org.tallywall.experiments.reading;
 public enum Proof {
   /** Nothing proves it. */
   NONE,
+  /** Her hand was called dead. */
+  DEAD_HAND,
   /** A discarded joker cannot be claimed. */
   JOKER,
   /** No hand of the card holds the kind. */

@@ -49,12 +49,13 @@ public final class ReadingWords {
   public String first() {
     OpponentReading one =
         reading.opponents().stream()
+            .filter(each -> !each.lines().isEmpty() && !reading.view().dead(each.seat()))
             .max(
                 Comparator.comparingInt((OpponentReading each) -> each.within(1))
                     .thenComparingInt(each -> each.within(2))
                     .thenComparingInt(each -> -each.seat()))
-            .orElseThrow();
-    if (one.lines().isEmpty()) {
+            .orElse(null);
+    if (one == null) {
       return "None of the others can finish a hand any more.";
     }
     if (one.within(1) < CLOSE * one.guesses()) {

@@ -64,7 +64,9 @@ final class SafeKinds {
    * @param kind a kind on the rack of the one who looks
    */
   Proof fromClaim(int other, int kind) {
-    if (kind == Tile.JOKER) {
+    if (view.dead(other)) {
+      return Proof.DEAD_HAND;
+    } else if (kind == Tile.JOKER) {
       return rules.jokers().discardClaimable() ? Proof.NONE : Proof.JOKER;
     } else if (!rules.claims().strictFit()) {
       return laysAnySize(other, kind) ? Proof.NONE : Proof.OUT;
@@ -115,7 +117,9 @@ final class SafeKinds {
    */
   Proof fromWin(int other, int kind) {
     blockers.clear();
-    if (kind == Tile.JOKER) {
+    if (view.dead(other)) {
+      return Proof.DEAD_HAND;
+    } else if (kind == Tile.JOKER) {
       return rules.jokers().discardClaimable() ? Proof.NONE : Proof.JOKER;
     } else if (!onCard[kind]) {
       return Proof.NOT_ON_CARD;

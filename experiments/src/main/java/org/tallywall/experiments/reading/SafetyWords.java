@@ -48,6 +48,11 @@ final class SafetyWords {
       return List.of("no line of this card has it");
     }
     List<String> facts = new ArrayList<>();
+    add(
+        facts,
+        shelters,
+        one -> one.fromWin() == Proof.DEAD_HAND,
+        who -> who + " cannot take it: a dead hand takes nothing");
     add(facts, shelters, one -> one.fromWin() == Proof.NOT_HERS, this::notHers);
     Set<List<Integer>> reasons = new LinkedHashSet<>();
     shelters.from().forEach(one -> reasons.add(one.outOf()));
@@ -85,7 +90,9 @@ final class SafetyWords {
   }
 
   private static boolean holds(Shelters shelters, Proof proof) {
-    return shelters.from().stream().allMatch(one -> one.fromWin() == proof);
+    return shelters.from().stream()
+            .allMatch(one -> one.fromWin() == proof || one.fromWin() == Proof.DEAD_HAND)
+        && shelters.from().stream().anyMatch(one -> one.fromWin() == proof);
   }
 
   private void add(

@@ -6,25 +6,26 @@ import java.util.List;
 import java.util.Map;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.experiments.story.SeatNames;
-import org.tallywall.reports.document.Document;
+import org.tallywall.reports.document.Fold;
 import org.tallywall.reports.document.Handles;
 import org.tallywall.reports.document.Part;
+import org.tallywall.reports.figure.Figure;
 
-/** A reading as paper: the same words and tables for a page, for notes and for the console. */
-public final class ReadingPaper {
+/** The parts of a reading: the same words and tables for a page, for notes and for the console. */
+public final class ReadingParts {
   private final Reading reading;
   private final ReadingWords words;
   private final ReadingTables tables;
   private final SeatNames seats;
 
   /**
-   * The paper of a reading.
+   * The parts of a reading.
    *
    * @param reading what was seen
    * @param words its words
    * @param seats what the seats are called
    */
-  public ReadingPaper(Reading reading, ReadingWords words, SeatNames seats) {
+  public ReadingParts(Reading reading, ReadingWords words, SeatNames seats) {
     this.reading = reading;
     this.words = words;
     this.seats = seats;
@@ -32,36 +33,50 @@ public final class ReadingPaper {
   }
 
   /**
-   * The whole paper.
+   * What is said first.
    *
-   * @param title what the position is called
-   * @param position sentences that read the position back
-   * @return the document
+   * @return the answer
    */
-  public Document document(String title, List<String> position) {
+  public Part answer() {
+    return new Part.Answer(
+        words.first(), List.of(Part.Paragraph.of(words.tiles()), Part.Paragraph.of(words.basis())));
+  }
+
+  /**
+   * The chart of danger.
+   *
+   * @return a figure
+   */
+  public Figure chart() {
+    return Danger.chart(reading, words.basis());
+  }
+
+  /**
+   * Everything below the answer and the position.
+   *
+   * @return tables, chart and sentences
+   */
+  public List<Part> rest() {
     List<Part> parts = new ArrayList<>();
-    parts.add(
-        new Part.Answer(
-            words.first(),
-            List.of(Part.Paragraph.of(words.tiles()), Part.Paragraph.of(words.basis()))));
-    position.forEach(sentence -> parts.add(Part.Paragraph.of(sentence)));
     parts.add(new Part.Grid(tables.tiles(), Handles.COPY));
     List<String> safety = safety();
     if (!safety.isEmpty()) {
       parts.add(Part.Section.of("What makes tiles safe", new Part.Bullets(safety)));
     }
-    parts.add(new Part.Chart(Danger.chart(reading, words.basis())));
+    parts.add(new Part.Chart(chart()));
     for (OpponentReading one : reading.opponents()) {
-      parts.add(
-          Part.Section.of(
-              OpponentWords.upper(seats.of(one.seat())),
-              Part.Paragraph.of(words.opponents().all(one)),
-              new Part.Grid(tables.opponent(one), Handles.COPY)));
+      List<Part> section = new ArrayList<>();
+      section.add(Part.Paragraph.of(words.opponents().all(one)));
+      if (!one.lines().isEmpty() && !reading.view().dead(one.seat())) {
+        section.add(new Part.Grid(tables.opponent(one), Handles.COPY));
+      }
+      String title = OpponentWords.upper(seats.of(one.seat()));
+      parts.add(new Part.Section(title, Fold.FIXED, section));
     }
     List<Part> methods = new ArrayList<>();
     words.methods().forEach(paragraph -> methods.add(Part.Paragraph.of(paragraph)));
-    parts.add(Part.Section.of("How far to trust this", methods.toArray(new Part[0])));
-    return new Document(title, parts);
+    parts.add(new Part.Section("How far to trust this", Fold.FIXED, methods));
+    return parts;
   }
 
   /** What makes tiles safe, those together of which the same is said. */

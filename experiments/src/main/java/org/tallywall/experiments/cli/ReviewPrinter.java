@@ -1,0 +1,279 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import org.tallywall.core.card.Card;
+import org.tallywall.core.play.IllegalMoveException;
+import org.tallywall.core.play.Player;
+import org.tallywall.core.sheet.Choice;
+import org.tallywall.core.sheet.PositionSheet;
+import org.tallywall.core.text.FaultyFileException;
+import org.tallywall.experiments.ask.ReasonedMove;
+import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.paper.ReviewPaper;
+import org.tallywall.experiments.review.AmongTables;
+import org.tallywall.experiments.review.Considered;
+import org.tallywall.experiments.review.Guesses;
+import org.tallywall.experiments.review.NoSuchMomentException;
+import org.tallywall.experiments.review.Review;
+import org.tallywall.experiments.review.ReviewMessage;
+import org.tallywall.experiments.review.ReviewQuestion;
+import org.tallywall.experiments.review.ReviewTable;
+import org.tallywall.experiments.review.ReviewWords;
+import org.tallywall.experiments.review.Reviewer;
+import org.tallywall.experiments.review.Seated;
+import org.tallywall.experiments.review.Shortlist;
+import org.tallywall.experiments.review.UnlawfulChoiceException;
+import org.tallywall.experiments.run.RunEndingPlayerException;
+import org.tallywall.experiments.story.ReasonWords;
+import org.tallywall.experiments.story.SeatNames;
+import org.tallywall.experiments.story.TypedTiles;
+import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.table.Table;
+import org.tallywall.reports.text.Lettering;
+import org.tallywall.reports.text.TextTable;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
+
+/** Reviews one position and prints how that goes and what comes out. */
+final class ReviewPrinter {
+  private static final SeatNames SEATS =
+      new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
+
+  /** Whose choices are looked at, too. */
+  private static final List<String> ADVISERS =
+      List.of("watchful", "reckoner", "bold", "cautious", "nearest");
+
+  private final Console console;
+  private final String file;
+  private final PositionSheet sheet;
+  private final PlayerSpec asked;
+  private final List<List<Seated>> tables;
+  private final List<String> options;
+  private final Card card;
+  private List<Considered> choices;
+  private List<ReasonedMove> answer;
+  private AmongTables reviewed;
+
+  ReviewPrinter(
+      Console console,
+      String file,
+      PositionSheet sheet,
+      PlayerSpec asked,
+      List<List<Seated>> tables,
+      List<String> options) {
+    this.console = console;
+    this.file = file;
+    this.sheet = sheet;
+    this.asked = asked;
+    this.tables = tables;
+    this.options = options;
+    this.card = sheet.view().table().hands().card();
+  }
+
+  private String who() {
+    return "the player \"" + asked.type().id() + "\"";
+  }
+
+  /** Finds out what is to be looked at, so that whatever is wrong is said before any game. */
+  void prepare() {
+    List<Choice> named = new ArrayList<>();
+    options.forEach(option -> named.add(named(option)));
+    try {
+      choices = shortlist(named);
+    } catch (UnlawfulChoiceException unlawful) {
+      throw new WrongInputException("--options: " + unlawful.getMessage());
+    }
+    if (!sheet.moment().inPlay()) {
+      tryOut();
+    }
+  }
+
+  private void tryOut() {
+    try {
+      Reviewer.tryOut(question(tables.get(0), 0));
+    } catch (NoSuchMomentException none) {
+      throw new WrongInputException(file + ": " + none.getMessage());
+    } catch (Throwable thrown) {
+      throw told(thrown, tables.get(0));
+    }
+  }
+
+  private ReviewQuestion question(List<Seated> players, long seed) {
+    return new ReviewQuestion(sheet, choices, players, Guesses.USUAL, seed);
+  }
+
+  private List<Considered> shortlist(List<Choice> named) {
+    return PatientAsk.ask(
+        who(),
+        pulse -> {
+          UnaryOperator<Player> watched = player -> pulse.watched(player, 0);
+          answer = ReasonedMove.of(sheet, asked.make(), watched, 0);
+          return new Shortlist(
+                  sheet, new Seated(asked.type().id(), asked::make), advisers(), watched)
+              .choices(named);
+        });
+  }
+
+  private static List<Seated> advisers() {
+    Catalog catalog = Catalog.standard();
+    return ADVISERS.stream()
+        .map(id -> ReviewPlayers.seated(id, new PlayerSpec(catalog.find(id), java.util.Map.of())))
+        .toList();
+  }
+
+  private Choice named(String option) {
+    try {
+      return sheet.choice(option);
+    } catch (FaultyFileException faulty) {
+      throw new WrongInputException("--options: " + faulty.faults().get(0).message());
+    }
+  }
+
+  /**
+   * Reviews and prints.
+   *
+   * @param effort how much to play
+   * @param seed the seed
+   * @param brief whether to print a message alone
+   * @return whether the user stopped it
+   */
+  boolean review(ReviewEffort effort, long seed, boolean brief) {
+    if (!brief) {
+      firstWords();
+    }
+    List<Review> reviews = new ArrayList<>();
+    boolean stopped = false;
+    for (int at = 0; at < tables.size() && !stopped; at++) {
+      Review review = review(at, effort, seed);
+      reviews.add(review);
+      stopped = review.ended() == Review.Ended.STOPPED;
+      String before = tables.size() > 1 ? "Among " + name(at) + ". " : "";
+      if (brief) {
+        wrap(before + String.join(" ", ReviewMessage.of(review, card.name())));
+      } else {
+        print(review, before);
+      }
+    }
+    AmongTables among = new AmongTables(names().subList(0, reviews.size()), reviews);
+    reviewed = among;
+    if (brief) {
+      return stopped;
+    }
+    if (reviews.size() > 1) {
+      console.say("");
+      table(ReviewTable.sideBySide(among));
+      console.say("");
+      wrap(ReviewWords.depends(among));
+    }
+    console.say("");
+    wrap(ReviewWords.rangesHold(reviews.get(0).confidence()));
+    return stopped;
+  }
+
+  /** The position with its reviews; nothing before it was reviewed. */
+  Optional<ReviewPaper.Reviewed> reviewed() {
+    Path path = Path.of(file).getFileName();
+    String name = path == null ? file : path.toString().replaceFirst("\\.txt$", "");
+    return Optional.ofNullable(reviewed)
+        .map(
+            among ->
+                new ReviewPaper.Reviewed(
+                    sheet.scene().isEmpty() ? name : sheet.scene(), sheet, among));
+  }
+
+  private Review review(int table, ReviewEffort effort, long seed) {
+    Reviewer reviewer =
+        new Reviewer(question(tables.get(table), seed), effort.share(tables.size()));
+    ReviewProgress progress =
+        new ReviewProgress(console, tables.size() > 1 ? "among " + name(table) + ", " : "");
+    console
+        .interrupts()
+        .begins(
+            times -> {
+              reviewer.stop();
+              progress.stopping();
+            });
+    try {
+      return reviewer.review(progress);
+    } catch (Throwable thrown) {
+      throw told(thrown, tables.get(table));
+    } finally {
+      console.interrupts().over();
+      progress.end();
+    }
+  }
+
+  private static RuntimeException told(Throwable thrown, List<Seated> players) {
+    String who =
+        thrown instanceof IllegalMoveException illegal
+            ? named(players, illegal.seat())
+            : thrown instanceof RunEndingPlayerException end
+                ? named(players, end.seat())
+                : "a player of this table";
+    return PatientAsk.told(who, thrown);
+  }
+
+  private static String named(List<Seated> players, int seat) {
+    return "the player \"" + players.get(seat).name() + "\"";
+  }
+
+  private List<String> names() {
+    List<String> names = new ArrayList<>();
+    for (int at = 0; at < tables.size(); at++) {
+      names.add(name(at));
+    }
+    return names;
+  }
+
+  /** What a table is called: its players, or how many of which. */
+  private String name(int table) {
+    List<String> players = tables.get(table).stream().map(Seated::name).distinct().toList();
+    return String.join(", ", players);
+  }
+
+  private void firstWords() {
+    console.say(sheet.scene().isEmpty() ? file : sheet.scene());
+    wrap("  " + AskedTiles.of(sheet.view()));
+    if (sheet.discardsLeftOut() > 0) {
+      wrap(ReviewWords.leftOut(sheet.discardsLeftOut()));
+    }
+    ReasonWords reasons = new ReasonWords(card, SEATS, new TypedTiles());
+    wrap("  " + asked.type().id() + ": " + choices.get(0).text());
+    for (ReasonedMove move : answer) {
+      if (!move.reasons().isEmpty()) {
+        wrap("    " + move.move().text() + ": " + reasons.text(move.reasons()));
+      }
+    }
+    console.out().flush();
+  }
+
+  private void print(Review review, String before) {
+    console.say("");
+    wrap(before + ReviewWords.headline(review));
+    console.say("");
+    table(ReviewTable.worth(review));
+    console.say("");
+    table(ReviewTable.endings(review, card));
+    console.say("");
+    wrap(ReviewWords.holdsFor(review));
+    if (!ReviewWords.ended(review).isEmpty()) {
+      wrap(ReviewWords.ended(review));
+    }
+  }
+
+  private void table(Table table) {
+    console.out().print(TextTable.text(table, console.width(), Lettering.UNICODE));
+  }
+
+  private void wrap(String text) {
+    String plain = text.stripLeading();
+    String indent = " ".repeat(text.length() - plain.length());
+    List<String> lines = Words.wrapped(plain, indent, console.width() - 4);
+    console.say(lines.get(0));
+    lines.subList(1, lines.size()).forEach(line -> console.say("  " + line));
+  }
+}

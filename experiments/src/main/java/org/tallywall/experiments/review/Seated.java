@@ -1,0 +1,12 @@
+package org.tallywall.experiments.review;
+
+import java.util.function.Supplier;
+import org.tallywall.core.play.Player;
+
+/**
+ * Who is thought to sit in a seat.
+ *
+ * @param name what readers call the player
+ * @param maker makes one for each table
+ */
+public record Seated(String name, Supplier<Player> maker) {}

@@ -1,0 +1,10 @@
+package org.tallywall.experiments.review;
+
+/** A choice that somebody named and that cannot be reviewed; the message says why. */
+public final class UnlawfulChoiceException extends RuntimeException {
+  private static final long serialVersionUID = 1L;
+
+  UnlawfulChoiceException(String choice, String why) {
+    super("\"" + choice + "\": " + why);
+  }
+}
