@@ -1,7 +1,6 @@
 package org.tallywall.experiments.reading;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -19,6 +18,12 @@ public final class ReadingWords {
 
   /** One tile away in this share of guesses, a player is one to watch. */
   private static final double CLOSE = 0.1;
+
+  private static final Comparator<TileReading> SAFEST =
+      Comparator.comparingDouble(TileReading::perThrow)
+          .thenComparingDouble(TileReading::win)
+          .thenComparingDouble(TileReading::claim)
+          .thenComparingInt(TileReading::kind);
 
   private final Reading reading;
   private final OpponentWords opponents;
@@ -154,8 +159,8 @@ public final class ReadingWords {
   }
 
   private Optional<String> group(Predicate<TileReading> which, String what) {
-    List<TileReading> safest = new ArrayList<>(Danger.first(reading.tiles()));
-    Collections.reverse(safest);
+    List<TileReading> safest = new ArrayList<>(reading.tiles());
+    safest.sort(SAFEST);
     safest.removeIf(tile -> tile.kind() == Tile.JOKER);
     List<String> kinds =
         safest.stream().filter(which).map(tile -> Tile.symbol(tile.kind())).toList();
@@ -164,17 +169,16 @@ public final class ReadingWords {
     }
     boolean all = kinds.size() == safest.size() && kinds.size() > 1;
     String some = Listed.or(kinds.subList(0, Math.min(NAMED, kinds.size())));
-    return Optional.of(what + " " + (all ? "any tile of it" : some));
+    int more = kinds.size() - NAMED;
+    String others = more > 0 ? " (or " + Words.count(more, "more kind", "more kinds") + ")" : "";
+    return Optional.of(what + " " + (all ? "any tile of it" : some + others));
   }
 
   private String least() {
     TileReading best =
         reading.tiles().stream()
             .filter(tile -> tile.kind() != Tile.JOKER)
-            .min(
-                Comparator.comparingDouble(TileReading::perThrow)
-                    .thenComparingDouble(TileReading::win)
-                    .thenComparingDouble(TileReading::claim))
+            .min(SAFEST)
             .orElse(reading.tiles().get(0));
     return Tile.symbol(best.kind())
         + " looks safest ("
