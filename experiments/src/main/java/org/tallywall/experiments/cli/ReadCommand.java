@@ -43,8 +43,8 @@ import picocli.CommandLine.Parameters;
             + " would risk.",
     footer = {
       "Examples:",
-      "  tallywall read my-position.txt --card my-card.json",
-      "  tallywall read my-position.txt --card my-card.json --html reading.html",
+      "  tallywall read my-turn.txt --card my-card.json",
+      "  tallywall read my-turn.txt --card my-card.json --html reading.html",
       "A position is typed as for: tallywall help ask",
       "It is a turn or a discard on offer. What others hold is guessed; what is called a fact holds",
       "whatever they hold."

