@@ -123,8 +123,8 @@ public final class ReadingWords {
   }
 
   private String best() {
-    Optional<String> sure = group(tile -> tile.shelters().nobodyTakes(), "nobody can take");
-    Optional<String> noWin = group(tile -> tile.shelters().nobodyWins(), "nobody can win on");
+    Optional<String> sure = group(tile -> tile.shelters().nobodyTakes(), "nobody can take %s");
+    Optional<String> noWin = group(tile -> tile.shelters().nobodyWins(), "nobody can win on %s");
     if (sure.isPresent() || noWin.isPresent()) {
       return sure.orElseGet(noWin::get) + ", whatever the others hold";
     }
@@ -134,7 +134,7 @@ public final class ReadingWords {
   }
 
   private Optional<String> wentRound() {
-    return group(tile -> tile.shelters().wentRound(), "nobody took the last chance at");
+    return group(tile -> tile.shelters().wentRound(), "nobody took the last %s thrown");
   }
 
   /** Tiles that nobody can take who shows an exposure. */
@@ -155,7 +155,7 @@ public final class ReadingWords {
                     .map(seats::of)
                     .toList()
                     .containsAll(who),
-            Listed.and(who) + " cannot take");
+            Listed.and(who) + " cannot take %s");
   }
 
   private Optional<String> group(Predicate<TileReading> which, String what) {
@@ -171,7 +171,7 @@ public final class ReadingWords {
     String some = Listed.or(kinds.subList(0, Math.min(NAMED, kinds.size())));
     int more = kinds.size() - NAMED;
     String others = more > 0 ? " (or " + Words.count(more, "more kind", "more kinds") + ")" : "";
-    return Optional.of(what + " " + (all ? "any tile of it" : some + others));
+    return Optional.of(what.formatted(all ? "any tile of it" : some + others));
   }
 
   private String least() {
@@ -183,7 +183,7 @@ public final class ReadingWords {
     return Tile.symbol(best.kind())
         + " looks safest ("
         + In100.guesses(best.win())
-        + "), but no tile of it is proved safe";
+        + "), though nothing proves it";
   }
 
   /**

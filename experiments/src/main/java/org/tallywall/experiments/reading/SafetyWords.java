@@ -126,7 +126,8 @@ final class SafetyWords {
 
   private String inView(int kind) {
     int copies = view.table().rules().tiles().copies(kind);
-    return "%s of the %s %s are in view"
-        .formatted(copies - view.unseen(kind), copies, Tile.symbol(kind));
+    int seen = copies - view.unseen(kind);
+    String counted = seen == copies ? "all " + copies : seen + " of the " + copies;
+    return counted + " " + Tile.symbol(kind) + " are in view";
   }
 }
