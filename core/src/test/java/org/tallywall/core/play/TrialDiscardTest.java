@@ -6,15 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.tallywall.core.hand.ConcreteHands;
+import org.tallywall.core.random.Purpose;
 import org.tallywall.core.random.RandomStream;
+import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.rules.WallRules;
+import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.tile.Exposure;
+import org.tallywall.core.tile.TileText;
 
 /**
  * A trial of the tile that is then really thrown must foretell what the others do with it, in whole
@@ -146,6 +151,27 @@ class TrialDiscardTest {
     assertThat(wins).isGreaterThan(5);
     assertThat(exposures).isGreaterThan(50);
     assertThat(quiet).isGreaterThan(500);
+  }
+
+  /**
+   * Seat 2 shows 222b 444b; 1b, 6c and 6d are out, and with them every hand that she could make.
+   */
+  @ParameterizedTest
+  @ValueSource(strings = {"OFF", "AUTO"})
+  void laysOpen_aHandThatAllCanSeeToBeDead_isCalledFirst(String calls) {
+    TableSetup setup = new TableSetup(HANDS, TableRules.of(Map.of("dead.calls", calls)));
+    String sheet =
+        "seat 0\nmoment turn\nwall 60\nrack 8c 135799b 1357c NEW\nexposed 2 222b 444b\n"
+            + "discards 111b 666c 666d\n";
+    SeatView view = PositionSheet.of("typed", sheet, setup).view();
+    Position position = new Position();
+    position.begin(view, new RandomStream(new StreamKey(1, 0, Purpose.DECISION, 0, 0, 0)));
+    position.rack(2).set(TileText.rack("88c 000 5b 7d"));
+    trial = new TrialDiscard(setup, Collections.nCopies(Seats.COUNT, new GreedyPlayer()));
+
+    trial.throwNow(position, TileText.rack("8c").tiles()[0]);
+
+    assertThat(trial.laysOpen()).isEqualTo(calls.equals("OFF") ? 1 << 2 : 0);
   }
 
   @Test
