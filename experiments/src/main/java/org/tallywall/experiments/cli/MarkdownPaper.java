@@ -31,7 +31,7 @@ record MarkdownPaper(Path file) {
       throw new WrongInputException(
           "--md takes a name that ends in .md and has plain letters, as in my-review.md");
     }
-    NewFile.refuse(file);
+    NewFile.refuseExisting(file);
   }
 
   /**
@@ -45,7 +45,7 @@ record MarkdownPaper(Path file) {
     List<Path> written = new ArrayList<>(List.of(file));
     for (Figure figure : figures) {
       Path picture = file.resolveSibling(picture(figure));
-      NewFile.refuse(picture);
+      NewFile.refuseExisting(picture);
       written.add(picture);
     }
     for (int at = 0; at < figures.size(); at++) {

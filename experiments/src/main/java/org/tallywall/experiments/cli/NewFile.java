@@ -10,16 +10,16 @@ import org.tallywall.experiments.store.WholeFile;
 final class NewFile {
   private NewFile() {}
 
-  /** Refuses a file that is there, before any work is done; null is no file. */
-  static void refuse(Path file) {
-    if (file != null && Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new WrongInputException("\"" + file + "\" exists already; name a new file");
-    }
-  }
-
   static void write(Path file, String text, Console console) {
-    refuse(file);
+    refuseExisting(file);
     WholeFile.write(file, text);
     console.say("Wrote " + file);
+  }
+
+  /** Refuses a file that is there, before any work is done. */
+  static void refuseExisting(Path file) {
+    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+      throw new WrongInputException("\"" + file + "\" exists already; name a new file");
+    }
   }
 }
