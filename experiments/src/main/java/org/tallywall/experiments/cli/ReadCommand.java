@@ -183,9 +183,7 @@ final class ReadCommand implements Callable<Integer> {
   private void tell(PositionSheet position, Reading reading, List<Seated> four) {
     ReadingWords words = new ReadingWords(reading, SEATS, inWords(four));
     ReadingParts parts = new ReadingParts(reading, words, SEATS);
-    String title =
-        "What the others may hold: "
-            + (position.scene().isEmpty() ? sheet.toString() : position.scene());
+    String title = "What the others may hold: " + name(position);
     if (brief) {
       String three = String.join(" ", words.first(), words.tiles(), words.basis());
       Words.wrapped(three, "", console.width()).forEach(console::say);
@@ -202,6 +200,13 @@ final class ReadCommand implements Callable<Integer> {
           .write(paper.document(), paper.figures())
           .forEach(file -> console.say("Wrote " + file));
     }
+  }
+
+  private String name(PositionSheet position) {
+    String file = String.valueOf(sheet.getFileName());
+    return !position.scene().isEmpty()
+        ? position.scene()
+        : file.equals("-") ? "standard input" : file;
   }
 
   private void print(String title, PositionSheet position, ReadingParts parts) {
