@@ -156,7 +156,7 @@ final class ReviewCommand implements Callable<Integer> {
               seats.tables(players, among, read.get(at)),
               options == null ? List.of() : List.of(options.split(";", -1))));
     }
-    printers.forEach(ReviewPrinter::prepare);
+    printers.forEach(printer -> printer.prepare(effort));
     boolean stopped = false;
     for (int at = 0; at < printers.size() && !stopped; at++) {
       if (at > 0) {

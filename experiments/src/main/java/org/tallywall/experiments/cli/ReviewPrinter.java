@@ -79,13 +79,18 @@ final class ReviewPrinter {
   }
 
   /** Finds out what is to be looked at, so that whatever is wrong is said before any game. */
-  void prepare() {
+  void prepare(ReviewEffort effort) {
     List<Choice> named = new ArrayList<>();
     options.forEach(option -> named.add(named(option)));
     try {
       choices = shortlist(named);
     } catch (UnlawfulChoiceException unlawful) {
       throw new WrongInputException("--options: " + unlawful.getMessage());
+    }
+    if (effort.share(tables.size()).games() < choices.size()) {
+      throw new WrongInputException(
+          "--playouts: each of the %s choices takes a game at %s at least"
+              .formatted(choices.size(), tables.size() == 1 ? "the table" : "each table"));
     }
     if (!sheet.moment().inPlay()) {
       tryOut();
