@@ -270,7 +270,8 @@ public final class ReviewWords {
     return new BigDecimal(number).setScale(places, RoundingMode.CEILING);
   }
 
-  private static String up(double number) {
+  /** Rounded up, for what is said to be the most. */
+  static String up(double number) {
     return ceiling(number, PLACES).toPlainString();
   }
 }
