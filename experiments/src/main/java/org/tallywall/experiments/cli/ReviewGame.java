@@ -34,8 +34,8 @@ final class ReviewGame {
   /** How many decisions are looked at closely. */
   private static final int CLOSELY = 5;
 
-  /** Games that the quick look at one decision has at least. */
-  private static final int LEAST = 64;
+  /** Games that the quick look at one decision has at least: one or more after each choice. */
+  private static final int LEAST = 16;
 
   private static final long USUAL_SECONDS = 120;
 
@@ -131,7 +131,7 @@ final class ReviewGame {
               of,
               all,
               effort.share(shares),
-              effort.share(2 * CLOSELY),
+              looks -> effort.share(2 * looks),
               CLOSELY,
               new Progress(console));
     } catch (Throwable thrown) {

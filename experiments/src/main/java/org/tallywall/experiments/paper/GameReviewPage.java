@@ -42,7 +42,7 @@ public final class GameReviewPage {
     TableBuilder table =
         Table.builder("dearest", "The decisions that seemed to cost most, looked at closely")
             .columns(
-                Column.integer("step", "steps", "The step of the page after which it was made."),
+                Column.text("when", "The step of the page after which it was made."),
                 Column.text("asked", "What the player was asked."),
                 Column.text("made", "The choice made in the game.").headed("in the game"),
                 Column.text("best", "The choice that did best.").headed("did best"),
@@ -50,7 +50,7 @@ public final class GameReviewPage {
     for (GameReview.Close one : review.closely()) {
       Decision decision = one.decision();
       table.row(
-          Cell.whole(steps.after(decision.events())),
+          Cell.text("step " + steps.after(decision.events())),
           Cell.text(MomentWords.question(decision.moment(), SEATS, new TypedTiles())),
           Cell.text(decision.move().text()),
           Cell.text(GameReviewWords.best(one)),

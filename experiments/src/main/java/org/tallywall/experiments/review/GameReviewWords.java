@@ -5,7 +5,13 @@ import org.tallywall.experiments.words.Words;
 
 /** What is said of the decisions of a game, on the console and on paper. */
 public final class GameReviewWords {
+  private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five");
+
   private GameReviewWords() {}
+
+  private static String number(long number) {
+    return number < NUMBERS.size() ? NUMBERS.get((int) number) : String.valueOf(number);
+  }
 
   /**
    * What came out.
@@ -28,14 +34,14 @@ public final class GameReviewWords {
             .formatted(
                 Words.count(review.looked(), "decision", "decisions"),
                 who,
-                closely == 1 ? "one was" : closely + " were");
+                closely == 1 ? "one was" : number(closely) + " were");
     if (costs == 0) {
       return looked
           + (closely == 1 ? "it is" : "none of them is")
           + " clearly worse than the best choice.";
     }
     return looked
-        + (closely == 1 ? "it is" : costs == 1 ? "one of them is" : costs + " of them are")
+        + (closely == 1 ? "it is" : costs == 1 ? "one of them is" : number(costs) + " of them are")
         + " clearly worse than the best choice.";
   }
 
@@ -49,7 +55,8 @@ public final class GameReviewWords {
     String all =
         "A quick look at every decision only picked those in which the choice made seemed to cost"
             + " most. The dearest of many looks dearer than it is, so its figures are not shown:"
-            + " those here come from other games. Each decision was judged by what this player knew"
+            + " those here come from other games, in which the choice made meets those that did best"
+            + " at the quick look. Each decision was judged by what this player knew"
             + " then, with the other racks closed.";
     return review.leftOut() == 0
         ? all
@@ -61,18 +68,17 @@ public final class GameReviewWords {
   }
 
   /**
-   * The verdict on a decision, to stand beside it.
+   * The verdict on a decision, to stand beside it among a player's reasons.
    *
    * @param close the decision
-   * @return a sentence or two
+   * @return words without a full stop
    */
   public static String beside(GameReview.Close close) {
     String made = close.made().choice().text();
     String verdict = verdict(close);
-    if (close.made() == close.review().best()) {
-      return "Review: %s: %s.".formatted(made, verdict);
-    }
-    return "Review: %s %s. Did best: %s.".formatted(made, verdict, best(close));
+    return close.made() == close.review().best()
+        ? "by the review, %s: %s".formatted(made, verdict)
+        : "by the review, %s %s; %s did best".formatted(made, verdict, best(close));
   }
 
   /**

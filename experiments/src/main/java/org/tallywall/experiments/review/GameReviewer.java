@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
@@ -17,6 +18,12 @@ import org.tallywall.experiments.decisions.Decision;
  * the long look plays in other guesses, with other luck, and the quick one's figures are forgotten.
  */
 public final class GameReviewer {
+  /** Choices of the quick look: with fewer of them, each is looked at in more games. */
+  private static final int QUICKLY = 6;
+
+  /** Choices of the long look: the one made, and those that did best at the quick look. */
+  private static final int CLOSELY = 4;
+
   private final TableSetup setup;
   private final Lister lister;
   private final List<Seated> players;
@@ -70,7 +77,7 @@ public final class GameReviewer {
   private record Open(Decision decision, ReviewQuestion question) {}
 
   /** What a choice seemed to cost at the quick look. */
-  private record Guessed(Open open, double cost) {}
+  private record Guessed(Open open, Review quick, double cost) {}
 
   /** Has the review end soon. For any thread. */
   public void stop() {
@@ -87,7 +94,7 @@ public final class GameReviewer {
    * @param seat whose they are
    * @param decisions all decisions of that seat, in their order
    * @param quick what the quick look at one decision may use
-   * @param thorough what the long look at one may use
+   * @param thorough what the long look at one may use, by how many are looked at closely
    * @param most how many are looked at closely
    * @param listener hears how far it is
    * @return what came out
@@ -96,7 +103,7 @@ public final class GameReviewer {
       int seat,
       List<Decision> decisions,
       ReviewLimits quick,
-      ReviewLimits thorough,
+      IntFunction<ReviewLimits> thorough,
       int most,
       Listener listener) {
     List<Open> all = new ArrayList<>();
@@ -110,9 +117,10 @@ public final class GameReviewer {
     for (int at = 0; at < all.size() && !stopped; at++) {
       listener.looks(at + 1, all.size(), false);
       Open one = all.get(at);
-      double cost = 0 - made(one, play(one.question(), quick)).toBest().value();
+      Review first = play(asking(one, first(one), seed), quick);
+      double cost = 0 - made(one, first).toBest().value();
       if (cost > 0 && !stopped) {
-        dear.add(new Guessed(one, cost));
+        dear.add(new Guessed(one, first, cost));
       }
     }
     dear.sort(Comparator.comparingDouble(one -> 0 - one.cost()));
@@ -120,7 +128,7 @@ public final class GameReviewer {
     int looks = Math.min(most, dear.size());
     for (int at = 0; at < looks && !stopped; at++) {
       listener.looks(at + 1, looks, true);
-      closely.add(closely(dear.get(at).open(), thorough));
+      closely.add(closely(dear.get(at), thorough.apply(looks)));
     }
     closely.sort(
         Comparator.<GameReview.Close>comparingInt(one -> one.costs() ? 0 : 1)
@@ -128,12 +136,31 @@ public final class GameReviewer {
     return new GameReview(seat, all.size(), leftOut, closely, stopped);
   }
 
-  private GameReview.Close closely(Open one, ReviewLimits thorough) {
-    ReviewQuestion first = one.question();
-    ReviewQuestion fresh =
-        new ReviewQuestion(first.sheet(), first.choices(), players, first.guesses(), seed + 1);
-    Review review = play(fresh, thorough);
+  private GameReview.Close closely(Guessed dear, ReviewLimits thorough) {
+    Open one = dear.open();
+    List<Considered> tried = dear.quick().choices().stream().map(ChoiceResult::choice).toList();
+    Review review = play(asking(one, few(one, tried, CLOSELY), seed + 1), thorough);
     return new GameReview.Close(one.decision(), review, made(one, review));
+  }
+
+  private static List<Considered> first(Open one) {
+    return few(one, one.question().choices(), QUICKLY);
+  }
+
+  /** The choice made and the first few others. */
+  private static List<Considered> few(Open one, List<Considered> choices, int most) {
+    List<Considered> few = new ArrayList<>(choices);
+    few.sort(Comparator.comparingInt(choice -> isMade(one, choice) ? 0 : 1));
+    return few.subList(0, Math.min(most, few.size()));
+  }
+
+  private ReviewQuestion asking(Open one, List<Considered> choices, long luck) {
+    ReviewQuestion whole = one.question();
+    return new ReviewQuestion(whole.sheet(), choices, players, whole.guesses(), luck);
+  }
+
+  private static boolean isMade(Open one, Considered choice) {
+    return choice.moves().equals(List.of(one.decision().move()));
   }
 
   /** The position; nothing where it cannot be played on from. */
@@ -162,7 +189,7 @@ public final class GameReviewer {
 
   private static ChoiceResult made(Open one, Review review) {
     return review.choices().stream()
-        .filter(result -> result.choice().moves().equals(List.of(one.decision().move())))
+        .filter(result -> isMade(one, result.choice()))
         .findFirst()
         .orElseThrow();
   }
