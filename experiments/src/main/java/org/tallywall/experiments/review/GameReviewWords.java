@@ -25,8 +25,8 @@ public final class GameReviewWords {
     if (closely == 0) {
       return review.stopped()
           ? "It was stopped before any decision was looked at closely."
-          : "In none of the %s did another choice seem to do better than the one made by %s."
-              .formatted(Words.count(review.looked(), "decision", "decisions"), who);
+          : "In no decision of %s (%s looked at) did another choice seem to do better than the one made."
+              .formatted(who, Words.grouped(review.looked()));
     }
     long costs = review.closely().stream().filter(GameReview.Close::costs).count();
     String looked =

@@ -27,6 +27,7 @@ public final class GameReviewer {
   private final TableSetup setup;
   private final Lister lister;
   private final List<Seated> players;
+  private final Guesses guesses;
   private final long seed;
   private volatile Reviewer present;
   private volatile boolean stopped;
@@ -40,7 +41,12 @@ public final class GameReviewer {
    * @param seed the seed of the quick look; the long one takes the next
    */
   public GameReviewer(TableSetup setup, Lister lister, List<Seated> players, long seed) {
+    this(setup, lister, players, Guesses.USUAL, seed);
+  }
+
+  GameReviewer(TableSetup setup, Lister lister, List<Seated> players, Guesses guesses, long seed) {
     this.setup = setup;
+    this.guesses = guesses;
     this.lister = lister;
     this.players = List.copyOf(players);
     this.seed = seed;
@@ -168,7 +174,7 @@ public final class GameReviewer {
     PositionSheet sheet = PositionSheet.of("the game", decision.sheet(), setup);
     try {
       List<Considered> choices = lister.choices(sheet, sheet.choice(decision.move().text()));
-      ReviewQuestion question = new ReviewQuestion(sheet, choices, players, Guesses.USUAL, seed);
+      ReviewQuestion question = new ReviewQuestion(sheet, choices, players, guesses, seed);
       if (!sheet.moment().inPlay()) {
         Reviewer.tryOut(question);
       }
