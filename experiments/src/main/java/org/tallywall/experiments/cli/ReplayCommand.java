@@ -13,9 +13,6 @@ import org.tallywall.core.record.Breach;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.RecordFile;
 import org.tallywall.core.record.Replay;
-import org.tallywall.core.text.Faults;
-import org.tallywall.core.text.LocatedJson;
-import org.tallywall.core.text.Node;
 import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.Commentary;
@@ -25,7 +22,6 @@ import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.words.Words;
-import org.tallywall.reports.results.ResultNames;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -91,7 +87,7 @@ final class ReplayCommand implements Callable<Integer> {
       PageFile.refuseOther(html);
     }
     ConcreteHands hands =
-        new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
+        new ConcreteHands(CardFile.read(card == null ? RecordCard.of(file) : card).orThrow());
     String digest = hands.card().digest();
     long agreed = 0;
     Optional<GameRecord> shown = Optional.empty();
@@ -193,21 +189,5 @@ final class ReplayCommand implements Callable<Integer> {
       throw new WrongInputException(
           "the run in \"" + folder + "\" is not complete; go on with it by --on-existing resume");
     }
-  }
-
-  private Path cardOfStudy() {
-    Path study = file.resolveSibling(ResultNames.STUDY);
-    if (!Files.exists(study)) {
-      throw new WrongInputException(
-          "there is no study.json beside the records; name the card with --card");
-    }
-    Node root = LocatedJson.read(TextFile.read(study), new Faults());
-    if (root != null
-        && root.value() instanceof Node.Fields fields
-        && fields.values().get("card") != null
-        && fields.values().get("card").value() instanceof String path) {
-      return file.resolveSibling(path);
-    }
-    throw new WrongInputException("\"" + study + "\" names no card; name it with --card");
   }
 }

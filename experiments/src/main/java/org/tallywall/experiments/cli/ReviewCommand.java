@@ -10,7 +10,10 @@ import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.guide.SheetToFill;
+import org.tallywall.experiments.review.Seated;
 import org.tallywall.experiments.study.RulesFile;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,6 +30,8 @@ import picocli.CommandLine.Parameters;
       "Choices of your own, in the words of a sheet:",
       "  --options \"throw 9c; redeem 8c seat 2 then throw E\"",
       "  --options \"pass 9c E 2d; pass 9c E N\"",
+      "The five dearest decisions of East in a recorded game, as a page:",
+      "  tallywall review games.jsonl.gz --game 5 --seat 0 --html dearest.html",
       "With the same seed and number of games, the answer is the same on any machine."
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -114,6 +119,8 @@ final class ReviewCommand implements Callable<Integer> {
       description = "How many threads play; one for each processor unless given.")
   private Integer threads;
 
+  @Mixin private ReviewGame game;
+
   @Mixin private ReviewPapers papers;
 
   @Mixin private Roster roster;
@@ -134,6 +141,9 @@ final class ReviewCommand implements Callable<Integer> {
           "name the position's file; tallywall review --new turn prints one to fill in");
     }
     papers.check();
+    if (game.wanted()) {
+      return wholeGame();
+    }
     ReviewEffort effort = ReviewEffort.of(seconds, playouts, Threads.of(threads));
     if (players != null && among != null) {
       throw new WrongInputException("give either --players or --among, not both");
@@ -156,7 +166,7 @@ final class ReviewCommand implements Callable<Integer> {
               seats.tables(players, among, read.get(at)),
               options == null ? List.of() : List.of(options.split(";", -1))));
     }
-    printers.forEach(ReviewPrinter::prepare);
+    printers.forEach(printer -> printer.prepare(effort));
     boolean stopped = false;
     for (int at = 0; at < printers.size() && !stopped; at++) {
       if (at > 0) {
@@ -166,6 +176,31 @@ final class ReviewCommand implements Callable<Integer> {
     }
     papers.write(
         printers.stream().flatMap(printer -> printer.reviewed().stream()).toList(), console);
+    return stopped ? Program.STOPPED : Program.DONE;
+  }
+
+  private int wholeGame() {
+    if (among != null || options != null || rules != null || papers.ofPositions()) {
+      throw new WrongInputException(
+          "--among, --options, --rules, --md and --short belong to sheets, not to --game");
+    } else if (sheets.size() > 1) {
+      throw new WrongInputException("--game takes one file of records, not " + sheets.size());
+    }
+    Path file = sheets.get(0);
+    ReviewEffort effort =
+        ReviewEffort.of(ReviewGame.seconds(seconds, playouts), playouts, Threads.of(threads));
+    ConcreteHands hands = ReviewGame.hands(file, card);
+    Catalog inFiles = roster.catalog(trust.named());
+    ReviewPlayers seats = new ReviewPlayers(roster.catalog(JarTrust.ALL), inFiles, hands.card());
+    PlayerSpec asked = seats.asked(player);
+    List<Seated> table = seats.table(players);
+    boolean stopped =
+        game.review(
+            new ReviewGame.Asked(
+                game.read(file, hands), hands, ReviewPrinter.lister(asked), table, seed, inFiles),
+            effort,
+            papers.html(),
+            console);
     return stopped ? Program.STOPPED : Program.DONE;
   }
 }

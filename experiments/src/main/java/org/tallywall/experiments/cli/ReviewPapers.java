@@ -28,6 +28,15 @@ final class ReviewPapers {
       description = "Prints three sentences to paste into a message, and no tables.")
   private boolean brief;
 
+  Path html() {
+    return html;
+  }
+
+  /** Whether something is wanted that there is of positions alone. */
+  boolean ofPositions() {
+    return brief || markdown != null;
+  }
+
   boolean brief() {
     return brief;
   }

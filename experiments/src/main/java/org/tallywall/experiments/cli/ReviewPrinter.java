@@ -16,6 +16,7 @@ import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.paper.ReviewPaper;
 import org.tallywall.experiments.review.AmongTables;
 import org.tallywall.experiments.review.Considered;
+import org.tallywall.experiments.review.GameReviewer;
 import org.tallywall.experiments.review.Guesses;
 import org.tallywall.experiments.review.NoSuchMomentException;
 import org.tallywall.experiments.review.Review;
@@ -79,13 +80,18 @@ final class ReviewPrinter {
   }
 
   /** Finds out what is to be looked at, so that whatever is wrong is said before any game. */
-  void prepare() {
+  void prepare(ReviewEffort effort) {
     List<Choice> named = new ArrayList<>();
     options.forEach(option -> named.add(named(option)));
     try {
       choices = shortlist(named);
     } catch (UnlawfulChoiceException unlawful) {
       throw new WrongInputException("--options: " + unlawful.getMessage());
+    }
+    if (effort.share(tables.size()).games() < choices.size()) {
+      throw new WrongInputException(
+          "--playouts: each of the %s choices takes a game at %s at least"
+              .formatted(choices.size(), tables.size() == 1 ? "the table" : "each table"));
     }
     if (!sheet.moment().inPlay()) {
       tryOut();
@@ -118,7 +124,21 @@ final class ReviewPrinter {
         });
   }
 
-  private static List<Seated> advisers() {
+  /** Names the choices of positions, a player's own first, and the one made. */
+  static GameReviewer.Lister lister(PlayerSpec asked) {
+    return (sheet, made) ->
+        PatientAsk.ask(
+            "the player \"" + asked.type().id() + "\"",
+            pulse ->
+                new Shortlist(
+                        sheet,
+                        new Seated(asked.type().id(), asked::make),
+                        advisers(),
+                        player -> pulse.watched(player, 0))
+                    .choices(List.of(made)));
+  }
+
+  static List<Seated> advisers() {
     Catalog catalog = Catalog.standard();
     return ADVISERS.stream()
         .map(id -> ReviewPlayers.seated(id, new PlayerSpec(catalog.find(id), java.util.Map.of())))
@@ -207,7 +227,7 @@ final class ReviewPrinter {
     }
   }
 
-  private static RuntimeException told(Throwable thrown, List<Seated> players) {
+  static RuntimeException told(Throwable thrown, List<Seated> players) {
     String who =
         thrown instanceof IllegalMoveException illegal
             ? named(players, illegal.seat())

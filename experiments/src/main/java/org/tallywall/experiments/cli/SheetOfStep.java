@@ -18,6 +18,11 @@ import picocli.CommandLine.Option;
 
 /** Writes what a player knew at a step of a game as a position sheet. */
 final class SheetOfStep {
+  /** What to say of a game that takes another course. */
+  static final String OTHER_LUCK =
+      "the game cannot be gone through again from its record; it was played with luck that the"
+          + " record does not tell";
+
   @Option(
       names = "--sheet",
       paramLabel = "FILE",
@@ -56,12 +61,7 @@ final class SheetOfStep {
   /** Writes the sheet. */
   void write(GameRecord game, ConcreteHands hands, int luck, Console console) {
     List<Decision> all =
-        Decisions.of(game, hands, luck)
-            .orElseThrow(
-                () ->
-                    new WrongInputException(
-                        "the game cannot be gone through again from its record; it was played with"
-                            + " luck that the record does not tell"));
+        Decisions.of(game, hands, luck).orElseThrow(() -> new WrongInputException(OTHER_LUCK));
     Decision decision = decision(game, all);
     NewFile.write(file, text(game, decision), console);
     console.say(

@@ -21,6 +21,7 @@ import org.tallywall.reports.document.Part;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.html.Extras;
 import org.tallywall.reports.html.PageWriter;
+import org.tallywall.reports.table.Table;
 
 /** Reviews of positions on paper: each position, what its choices are worth, and the verdict. */
 public final class ReviewPaper {
@@ -88,11 +89,15 @@ public final class ReviewPaper {
     String question = MomentWords.question(sheet.moment(), SEATS, new TypedTiles());
     for (int at = 0; at < reviews.size(); at++) {
       if (reviews.size() == 1) {
-        all.addAll(review(reviews.get(at), "choices" + mark, question));
+        String where = mark.isEmpty() ? "" : ": " + reviewed.name();
+        all.addAll(review(reviews.get(at), "choices" + mark, question, where));
       } else {
         String stem = "choices" + mark + "-among-" + (at + 1);
         String title = "Among " + reviewed.among().names().get(at);
-        all.add(new Part.Section(title, Fold.FIXED, review(reviews.get(at), stem, question)));
+        String where = ", among " + reviewed.among().names().get(at);
+        where = mark.isEmpty() ? where : where + ": " + reviewed.name();
+        all.add(
+            new Part.Section(title, Fold.FIXED, review(reviews.get(at), stem, question, where)));
       }
     }
     if (reviews.size() > 1) {
@@ -106,19 +111,20 @@ public final class ReviewPaper {
     return all;
   }
 
-  private List<Part> review(Review review, String stem, String question) {
+  /** A review; where it stands among others, its tables say so. */
+  private List<Part> review(Review review, String stem, String question, String where) {
     List<Part> all = new ArrayList<>();
     all.add(new Part.Answer(ReviewWords.headline(review), List.of()));
     Figure chart = ReviewChart.of(review, stem, question);
     figures.add(chart);
     all.add(new Part.Chart(chart));
-    all.add(new Part.Grid(ReviewTable.worth(review), Handles.COPY));
-    all.add(new Part.Grid(ReviewTable.endings(review, card), Handles.COPY));
+    all.add(grid(ReviewTable.worth(review), where));
+    all.add(grid(ReviewTable.endings(review, card), where));
     all.add(Part.Paragraph.of(ReviewWords.holdsFor(review)));
     String ended = ReviewWords.ended(review);
-    all.add(
-        Part.Paragraph.of(
-            ReviewWords.rangesHold(review.confidence()) + (ended.isEmpty() ? "" : " " + ended)));
+    if (!ended.isEmpty()) {
+      all.add(Part.Paragraph.of(ended));
+    }
     all.add(
         new Part.Facts(
             List.of(
@@ -128,6 +134,13 @@ public final class ReviewPaper {
                 new Part.Fact("guesses of the hidden tiles", Words.grouped(review.worlds())),
                 new Part.Fact("seed", String.valueOf(review.seed())))));
     return all;
+  }
+
+  private static Part grid(Table table, String where) {
+    Table told =
+        new Table(
+            table.stem(), table.title() + where, table.columns(), table.rows(), table.notes());
+    return new Part.Grid(told, Handles.COPY);
   }
 
   private static Part typed(PositionSheet sheet) {

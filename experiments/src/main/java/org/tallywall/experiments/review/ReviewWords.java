@@ -13,6 +13,10 @@ import org.tallywall.reports.table.Rounding;
 public final class ReviewWords {
   private static final int PLACES = 1;
   private static final int HUNDRED = 100;
+
+  /** Choices named in a sentence. */
+  private static final int NAMED = 3;
+
   private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four");
 
   private ReviewWords() {}
@@ -73,10 +77,20 @@ public final class ReviewWords {
       ChoiceResult next = review.choices().get(1);
       return "Best: %s. The next, %s, %s.".formatted(name, next.choice().text(), verdict(next));
     }
-    List<String> ties = names(review, Verdict.TIED);
     return ("No single best choice: %s did best in these games, but %s cannot be told apart from it."
             + " Taking %s costs at most %s points a game.")
-        .formatted(name, listed(ties), name, up(best.cost().high()));
+        .formatted(name, ties(review), name, up(best.cost().high()));
+  }
+
+  /** Few are named; of many, the number says more. */
+  private static String ties(Review review) {
+    List<String> ties = names(review, Verdict.TIED);
+    if (ties.size() <= NAMED) {
+      return listed(ties);
+    }
+    return (ties.size() == review.choices().size() - 1 ? "the other " : "")
+        + ties.size()
+        + (ties.size() == review.choices().size() - 1 ? "" : " others");
   }
 
   static List<String> names(Review review, Verdict verdict) {
@@ -256,7 +270,8 @@ public final class ReviewWords {
     return new BigDecimal(number).setScale(places, RoundingMode.CEILING);
   }
 
-  private static String up(double number) {
+  /** Rounded up, for what is said to be the most. */
+  static String up(double number) {
     return ceiling(number, PLACES).toPlainString();
   }
 }
