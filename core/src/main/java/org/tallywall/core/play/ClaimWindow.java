@@ -70,6 +70,22 @@ final class ClaimWindow {
     return winner;
   }
 
+  /**
+   * Which seats may declare mahjong on the latest discard; nobody is asked.
+   *
+   * @return a mask of seats
+   */
+  int mayWin() {
+    int tile = state.offered;
+    boolean claimable = tile != Tile.JOKER || rules.jokers().discardClaimable();
+    int seats = 0;
+    for (int seat = 0; seat < Seats.COUNT && claimable && mahjongAllowed(); seat++) {
+      boolean other = seat != state.offeredBy && !state.dead[seat];
+      seats |= other && state.wins.completeWith(seat, tile) ? 1 << seat : 0;
+    }
+    return seats;
+  }
+
   private boolean mahjongAllowed() {
     boolean cold = state.inLastWall() && rules.wall().cold() != WallRules.Cold.OFF;
     boolean last = state.wallLeft() == 0 && rules.wall().finalClaim() == WallRules.FinalClaim.NONE;

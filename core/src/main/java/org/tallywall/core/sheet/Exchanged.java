@@ -3,6 +3,7 @@ package org.tallywall.core.sheet;
 import java.util.List;
 import java.util.function.IntUnaryOperator;
 import org.tallywall.core.card.SuitExchange;
+import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
@@ -39,6 +40,8 @@ final class Exchanged {
       to.unseen[kind(kind)] = from.unseen[kind];
     }
     from.passes.forEach((step, passed) -> passed(passed, to.passed(step)));
+    to.courtesy = from.courtesy == null ? null : passed(from.courtesy, new SheetDraft.Passed());
+    heard(from.heard, to.heard);
     to.scene = from.scene;
     to.players.addAll(from.players);
     from.expect.forEach(written -> to.expect.add(written(written)));
@@ -47,10 +50,20 @@ final class Exchanged {
     return to;
   }
 
-  private void passed(SheetDraft.Passed from, SheetDraft.Passed to) {
+  private void heard(Heard from, Heard to) {
+    to.dead.addAll(from.dead);
+    to.stoppers.addAll(from.stoppers);
+    System.arraycopy(from.courtesy, 0, to.courtesy, 0, to.courtesy.length);
+    from.exchanges.forEach(one -> to.exchanges.add(one.of(kind(one.tile()), one.exposure())));
+    from.lost.forEach(
+        one -> to.lost.add(new SeatView.LostClaim(one.seat(), kind(one.tile()), one.mahjong())));
+  }
+
+  private SheetDraft.Passed passed(SheetDraft.Passed from, SheetDraft.Passed to) {
     to.given.addAll(all(from.given));
     to.received.addAll(all(from.received));
     System.arraycopy(from.blind, 0, to.blind, 0, to.blind.length);
+    return to;
   }
 
   private int kind(int kind) {
@@ -63,7 +76,7 @@ final class Exchanged {
 
   private Moment moment(Moment moment) {
     if (moment instanceof Moment.Turn turn) {
-      return new Moment.Turn(kind(turn.drawn()));
+      return new Moment.Turn(kind(turn.drawn()), turn.claimed());
     }
     return moment instanceof Moment.Offer offer
         ? new Moment.Offer(kind(offer.tile()), offer.from())

@@ -54,8 +54,11 @@ final class MomentReader {
     if (!words.more()) {
       return new Moment.Turn(SheetDraft.NONE);
     }
+    if (words.take("claimed")) {
+      return new Moment.Turn(SheetDraft.NONE, true);
+    }
     if (!words.take("drew")) {
-      words.fault("write \"turn\" alone, or \"turn drew\" and the tile");
+      words.fault("write \"turn\" alone, \"turn claimed\", or \"turn drew\" and the tile");
       words.rest();
       return null;
     }

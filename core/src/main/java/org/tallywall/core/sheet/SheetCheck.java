@@ -42,6 +42,7 @@ final class SheetCheck {
     question();
     if (!faults.any()) {
       table();
+      new HeardCheck(draft, setup, faults).check();
       new ChoiceCheck(draft, setup.rules(), faults).check();
     }
   }
@@ -83,9 +84,9 @@ final class SheetCheck {
     return (lines.size() == 1 ? "line " : "lines ") + String.join(", ", lines);
   }
 
-  /** Each exposure, with those before it, must leave a line possible. */
+  /** Each exposure, with those before it, must leave a line possible, where the rules say so. */
   private void exposures() {
-    for (int seat = 0; seat < Seats.COUNT; seat++) {
+    for (int seat = 0; seat < Seats.COUNT && setup.rules().claims().strictFit(); seat++) {
       List<Exposure> laid = draft.exposures.get(seat);
       for (int last = 0; last < laid.size(); last++) {
         if (setup.hands().reach(laid.subList(0, last + 1)).size() == 0) {
@@ -140,7 +141,8 @@ final class SheetCheck {
       offer(offer);
     } else if (draft.moment instanceof Moment.Turn turn
         && turn.drawn() != SheetDraft.NONE
-        && draft.rack.held(turn.drawn()) == 0) {
+        && draft.rack.held(turn.drawn()) == 0
+        && !draft.heard.gaveNow(turn.drawn())) {
       faults.fault(
           draft.place("moment"),
           String.format(

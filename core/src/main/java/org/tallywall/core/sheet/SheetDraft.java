@@ -28,6 +28,11 @@ final class SheetDraft {
   final List<Thrown> discards = new ArrayList<>();
   final int[] unseen = new int[Tile.KINDS];
   final SortedMap<PassStep, Passed> passes = new TreeMap<>();
+
+  /** The courtesy pass; null where the sheet says nothing of it. */
+  Passed courtesy;
+
+  final Heard heard = new Heard();
   final String[] plays = new String[Seats.COUNT];
   String scene = "";
   final List<String> players = new ArrayList<>();
@@ -53,6 +58,11 @@ final class SheetDraft {
     final List<Integer> given = new ArrayList<>();
     final List<Integer> received = new ArrayList<>();
     final int[] blind = new int[Seats.COUNT];
+  }
+
+  Passed courtesyPass() {
+    courtesy = courtesy == null ? new Passed() : courtesy;
+    return courtesy;
   }
 
   Passed passed(PassStep step) {

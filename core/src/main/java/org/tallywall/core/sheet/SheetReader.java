@@ -30,9 +30,24 @@ final class SheetReader {
           "players",
           "expect",
           "never",
-          "because");
+          "because",
+          "dead",
+          "stopped",
+          "courtesy",
+          "exchanged",
+          "lost");
   private static final List<String> SEVERAL =
-      List.of("exposed", "received", "passed", "blind", "plays", "expect", "never");
+      List.of(
+          "exposed",
+          "received",
+          "passed",
+          "blind",
+          "plays",
+          "expect",
+          "never",
+          "courtesy",
+          "exchanged",
+          "lost");
   private static final int MOST_WALL = 200;
   private static final int PASSED = 3;
 
@@ -86,7 +101,8 @@ final class SheetReader {
       case "players" -> line.rest().forEach(word -> draft.players.add(word.text()));
       case "expect" -> choice(line, draft.expect);
       case "never" -> choice(line, draft.never);
-      default -> draft.because = line.text();
+      case "because" -> draft.because = line.text();
+      default -> HeardReader.read(name, words, draft.heard);
     }
   }
 
@@ -167,13 +183,17 @@ final class SheetReader {
   }
 
   private void passed(WordReader words, boolean given) {
-    PassStep step = words.step();
+    boolean courtesy = words.take("courtesy");
+    PassStep step = courtesy ? null : words.step();
     var place = words.place();
+    if (words.take("nothing")) {
+      words.finish("either tiles or \"nothing\"");
+    }
     List<Integer> tiles = words.tiles("").stream().map(Seen::kind).toList();
     if (tiles.size() > PASSED) {
       faults.fault(place, "a pass has three tiles at most, not " + tiles.size());
-    } else if (step != null) {
-      SheetDraft.Passed passed = draft.passed(step);
+    } else if (courtesy || step != null) {
+      SheetDraft.Passed passed = courtesy ? draft.courtesyPass() : draft.passed(step);
       (given ? passed.given : passed.received).addAll(tiles);
     }
   }

@@ -17,7 +17,8 @@ import org.tallywall.core.tile.Tile;
 /**
  * What a seat knows by a sheet. Discards of which the sheet does not say the order are counted kind
  * by kind but are in no list, so that nothing can be read into an order that nobody knows; nobody
- * is dead, and nothing was heard but what the sheet says.
+ * is dead, and nothing was heard but what the sheet says. The number of events is that of the
+ * discards; it is no knowledge.
  */
 public final class SheetView implements SeatView {
   private static final int NONE = SheetDraft.NONE;
@@ -33,6 +34,7 @@ public final class SheetView implements SeatView {
   private final List<PassSeen> passes = new ArrayList<>();
   private final List<ExchangeSeen> exchanges = new ArrayList<>();
   private final int wall;
+  private final Heard heard;
   private int offered = NONE;
   private int offeredBy = NONE;
   private int drawn = NONE;
@@ -52,9 +54,15 @@ public final class SheetView implements SeatView {
       offeredBy = offer.from();
     } else if (draft.moment instanceof Moment.Turn turn) {
       drawn = turn.drawn();
+      claimed = turn.claimed();
     }
     discards(draft);
     draft.passes.forEach((step, passed) -> passes.add(seen(step, passed)));
+    if (draft.courtesy != null) {
+      passes.add(seen(null, draft.courtesy));
+    }
+    heard = draft.heard;
+    heard.exchanges.forEach(this::exchanged);
     events = Arrays.stream(thrown).sum();
   }
 
@@ -76,6 +84,13 @@ public final class SheetView implements SeatView {
     if (offered != NONE) {
       inOrder.add(new SheetDraft.Thrown(offered, offeredBy));
     }
+  }
+
+  private void exchanged(Heard.Redeemed one) {
+    boolean said = one.exposure() != NONE;
+    int exposure = said ? one.exposure() : SheetWriter.firstOf(one.tile(), laid.get(one.owner()));
+    exchanges.add(new ExchangeSeen(one.seat(), one.owner(), Math.max(0, exposure), one.tile()));
+    exchangesNow += one.now() ? 1 : 0;
   }
 
   private static PassSeen seen(PassStep step, SheetDraft.Passed passed) {
@@ -177,7 +192,7 @@ public final class SheetView implements SeatView {
 
   @Override
   public boolean dead(int of) {
-    return false;
+    return heard.dead.contains(of);
   }
 
   @Override
@@ -242,12 +257,12 @@ public final class SheetView implements SeatView {
 
   @Override
   public List<Integer> stoppers() {
-    return List.of();
+    return List.copyOf(heard.stoppers);
   }
 
   @Override
   public int courtesyAsked(int of) {
-    return NONE;
+    return heard.courtesy[of];
   }
 
   @Override
@@ -257,7 +272,7 @@ public final class SheetView implements SeatView {
 
   @Override
   public List<LostClaim> lostClaims() {
-    return List.of();
+    return List.copyOf(heard.lost);
   }
 
   @Override

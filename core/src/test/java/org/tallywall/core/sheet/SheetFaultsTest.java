@@ -54,7 +54,7 @@ class SheetFaultsTest {
           moment   | moment pass first        | 2:13: the pass "first" is unknown
           moment   | moment pass third left   | 2:13: the pass "third" is unknown
           moment   | moment pass first up     | 2:13: the pass "up-1" is unknown
-          moment   | moment turn draw 7d      | 2:13: write "turn" alone, or "turn drew" and the tile
+          moment   | moment turn draw 7d      | 2:13: write "turn" alone, "turn claimed", or "turn drew" and the tile
           moment   | moment turn drew 7d      | 2:1: the tile drawn, 7d, belongs on the rack too
           moment   | moment turn drew 7       | 2:18: "7": the number has no suit; write b, c or d after it, as in 5b
           moment   | moment courtesy give 4   | 2:22: how many go across is a number from 1 to 3, not "4"
@@ -83,6 +83,16 @@ class SheetFaultsTest {
           exposed  | expect exchange E seat 2 | 6:1: "exchange E seat 2": no joker stands for E in that seat's exposures
           exposed  | expect discard E then mahjong | 6:1: "discard E then mahjong": nothing can follow here
           exposed  | never discard any        | 6:15: write at least one tile after "any"
+          exposed  | dead                     | 6:1: write whose hand is dead, as in 2
+          exposed  | dead 0                   | 6:1: seat 0 is asked, and a player whose hand is dead is asked nothing
+          exposed  | dead 2 4                 | 6:8: there is no seat "4"
+          exposed  | courtesy 1 4             | 6:12: how many tiles the seat asked for is a number from 0 to 3
+          exposed  | exchanged 1 N            | 6:13: write whose exposure it was, as in "exchanged 3 5c from 1"
+          exposed  | exchanged 1 N from 2     | 6:11: seat 2 has no such exposure of N on this sheet
+          exposed  | exchanged 1 N from 2 group 5 | 6:28: which of the seat's exposures it was is a number from 1 to 4
+          exposed  | lost 1                   | 6:6: the tile that was claimed is missing
+          exposed  | passed left-1 nothing 1b | 6:23: "1b" is not expected here; write either tiles or "nothing"
+          moment   | moment turn claimed      | 2:1: after a claim the player has a group exposed
           exposed  | wall 95                  | 6:1: "wall" is in line 3 already; write it only once
           """)
   void fault_ofOneLine_isNamedWithItsPlace(String line, String instead, String message) {
@@ -124,6 +134,36 @@ class SheetFaultsTest {
     Sheets.assertFaulty(
             "seat 1\nmoment pass left-1\nrack 222b 66c 888c 66d FF J\nexpect pass J blind 2")
         .hasMessage("harbour.txt:4:1: \"pass J blind 2\": a joker may not be passed (rule 2.1.2)");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          moment pass right-1    | dead 2               | during the passes that cannot have happened yet
+          moment stop            | lost 2 N             | during the passes that cannot have happened yet
+          moment pass left-2     | stopped 1            | the sheet has a pass of the second round
+          moment stop            | stopped 1            | at this moment nobody has been asked yet
+          moment courtesy ask    | stopped 1            | ok
+          moment courtesy ask    | courtesy 1 2         | at this moment the courtesy pass is still to come
+          moment courtesy give 2 | courtesy 1 2         | ok
+          moment courtesy give 2 | passed courtesy E S  | at this moment nothing was given across yet
+          moment pass right-1    | received courtesy E  | at this moment the courtesy pass is still to come
+          """)
+  void whatTheTableHeard_mustHaveBeenHeardByThen(String moment, String line, String message) {
+    String text = "seat 0\n" + moment + "\nrack 222b 66c 888c 66d FF E S\n" + line;
+    if (message.equals("ok")) {
+      assertThat(Sheets.read(text).seat()).isZero();
+    } else {
+      Sheets.assertFaulty(text).hasMessageContaining("harbour.txt:4:1: " + message);
+    }
+  }
+
+  @Test
+  void exchangeNow_isOfThePlayerAsked() {
+    Sheets.assertFaulty(Sheets.turnWith("discards", "exchanged 1 N from 2 now"))
+        .hasMessageContaining("5:11: \"now\" is for an exchange of the player asked, in its turn");
   }
 
   @Test

@@ -14,6 +14,7 @@ import org.tallywall.experiments.ask.Ranking;
 import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.ask.SceneAnswers;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.guide.SheetToFill;
 import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.story.JudgmentWords;
 import org.tallywall.experiments.story.ReasonWords;
@@ -58,10 +59,19 @@ final class AskCommand implements Callable<Integer> {
   private JudgmentWords judgment;
 
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "SHEET",
       description = "The position's file; - reads it from standard input.")
   private List<Path> sheets;
+
+  @Option(
+      names = "--new",
+      completionCandidates = Candidates.OfQuestions.class,
+      paramLabel = "QUESTION",
+      description =
+          "Prints a position to fill in, with a comment on every line, and asks nobody:"
+              + " ${COMPLETION-CANDIDATES}.")
+  private String toFill;
 
   @Option(
       names = "--card",
@@ -99,6 +109,13 @@ final class AskCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (toFill != null) {
+      console.out().print(SheetToFill.of(toFill).text());
+      return Program.DONE;
+    } else if (sheets == null) {
+      throw new WrongInputException(
+          "name the position's file; tallywall ask --new turn prints one to fill in");
+    }
     if (seeds < 1 || seeds > 10_000) {
       throw new WrongInputException("--seeds takes a number from 1 to 10,000, not " + seeds);
     }

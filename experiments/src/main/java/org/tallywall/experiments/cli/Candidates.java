@@ -1,6 +1,7 @@
 package org.tallywall.experiments.cli;
 
 import java.util.Iterator;
+import org.tallywall.experiments.guide.SheetToFill;
 import org.tallywall.experiments.store.OnExisting;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerType;
@@ -14,6 +15,14 @@ final class Candidates {
     @Override
     public Iterator<String> iterator() {
       return OnExisting.names().iterator();
+    }
+  }
+
+  /** The questions for which there is a position to fill in. */
+  static final class OfQuestions implements Iterable<String> {
+    @Override
+    public Iterator<String> iterator() {
+      return SheetToFill.kinds().iterator();
     }
   }
 

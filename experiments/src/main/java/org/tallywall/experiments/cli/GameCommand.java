@@ -72,6 +72,8 @@ final class GameCommand implements Callable<Integer> {
   @Option(names = "--reasons", description = "Gives the reason for each choice of a player.")
   private boolean reasons;
 
+  @Mixin private SheetOfStep sheet;
+
   @Mixin private Roster roster;
 
   @Mixin private Trust trust;
@@ -83,6 +85,7 @@ final class GameCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     SeatNames seats = names == null ? SeatNames.FROM_EAST : seats(names);
+    boolean sheetOnly = sheet.wanted();
     refuseExisting(record);
     if (html != null) {
       PageFile.refuseOther(html);
@@ -102,7 +105,10 @@ final class GameCommand implements Callable<Integer> {
       Commentary said = Rehearsal.of(played, hands, seats, catalog);
       PageFile.write(html, GamePage.text(played, hands, seats, said));
       console.say("Wrote " + html);
-    } else {
+    }
+    if (sheetOnly) {
+      sheet.write(played, new ConcreteHands(game.card()), game.luck(), console);
+    } else if (html == null) {
       tell(game, played, seats, notes);
     }
     return Program.DONE;

@@ -13,9 +13,6 @@ import org.tallywall.core.record.Breach;
 import org.tallywall.core.record.GameRecord;
 import org.tallywall.core.record.RecordFile;
 import org.tallywall.core.record.Replay;
-import org.tallywall.core.text.Faults;
-import org.tallywall.core.text.LocatedJson;
-import org.tallywall.core.text.Node;
 import org.tallywall.core.text.TextFile;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.page.Commentary;
@@ -25,7 +22,6 @@ import org.tallywall.experiments.page.Rehearsal;
 import org.tallywall.experiments.store.Manifest;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.words.Words;
-import org.tallywall.reports.results.ResultNames;
 import org.tallywall.strategies.catalog.Catalog;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -61,8 +57,11 @@ final class ReplayCommand implements Callable<Integer> {
   @Option(
       names = "--game",
       paramLabel = "NUMBER",
-      description = "Which game of the file --html shows, from 0; the first unless given.")
+      description =
+          "Which game of the file --html or --sheet takes, from 0; the first unless given.")
   private Long number;
+
+  @Mixin private SheetOfStep sheet;
 
   @Mixin private Roster roster;
 
@@ -79,14 +78,16 @@ final class ReplayCommand implements Callable<Integer> {
     }
     requireRegular();
     refuseIncompleteRun();
-    if (html == null && number != null) {
-      throw new WrongInputException("--game says which game --html shows; write --html PAGE too");
+    boolean wanted = sheet.wanted() || html != null;
+    if (!wanted && number != null) {
+      throw new WrongInputException(
+          "--game says which game --html shows or --sheet is taken from; write one of them too");
     }
     if (html != null) {
       PageFile.refuseOther(html);
     }
     ConcreteHands hands =
-        new ConcreteHands(CardFile.read(card == null ? cardOfStudy() : card).orThrow());
+        new ConcreteHands(CardFile.read(card == null ? RecordCard.of(file) : card).orThrow());
     String digest = hands.card().digest();
     long agreed = 0;
     Optional<GameRecord> shown = Optional.empty();
@@ -103,7 +104,7 @@ final class ReplayCommand implements Callable<Integer> {
                   + " with the rules");
           return Program.FAILED;
         }
-        if (html != null && game.header().game() == wanted()) {
+        if (wanted && game.header().game() == wanted()) {
           shown = Optional.of(game);
         }
         agreed++;
@@ -114,7 +115,7 @@ final class ReplayCommand implements Callable<Integer> {
     if (agreed == 0) {
       throw new WrongInputException("\"" + file + "\" holds no games");
     }
-    if (html != null && shown.isEmpty()) {
+    if (wanted && shown.isEmpty()) {
       throw new WrongInputException(
           "\"%s\" holds no game %s; it has %s"
               .formatted(file, wanted(), Words.count(agreed, "game", "games")));
@@ -133,6 +134,15 @@ final class ReplayCommand implements Callable<Integer> {
   }
 
   private void show(GameRecord game, ConcreteHands hands) {
+    if (sheet.wanted()) {
+      sheet.write(game, hands, 0, console);
+    }
+    if (html != null) {
+      page(game, hands);
+    }
+  }
+
+  private void page(GameRecord game, ConcreteHands hands) {
     Catalog catalog = roster.catalog(trust.named());
     Commentary aims = Rehearsal.of(game, hands, SeatNames.FROM_EAST, catalog);
     PageFile.write(html, GamePage.text(game, hands, SeatNames.FROM_EAST, aims));
@@ -179,21 +189,5 @@ final class ReplayCommand implements Callable<Integer> {
       throw new WrongInputException(
           "the run in \"" + folder + "\" is not complete; go on with it by --on-existing resume");
     }
-  }
-
-  private Path cardOfStudy() {
-    Path study = file.resolveSibling(ResultNames.STUDY);
-    if (!Files.exists(study)) {
-      throw new WrongInputException(
-          "there is no study.json beside the records; name the card with --card");
-    }
-    Node root = LocatedJson.read(TextFile.read(study), new Faults());
-    if (root != null
-        && root.value() instanceof Node.Fields fields
-        && fields.values().get("card") != null
-        && fields.values().get("card").value() instanceof String path) {
-      return file.resolveSibling(path);
-    }
-    throw new WrongInputException("\"" + study + "\" names no card; name it with --card");
   }
 }

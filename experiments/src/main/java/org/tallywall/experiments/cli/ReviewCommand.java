@@ -9,8 +9,12 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.guide.SheetToFill;
+import org.tallywall.experiments.review.Seated;
 import org.tallywall.experiments.review.Shortlist;
 import org.tallywall.experiments.study.RulesFile;
+import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -27,16 +31,27 @@ import picocli.CommandLine.Parameters;
       "Choices of your own, in the words of a sheet:",
       "  --options \"throw 9c; redeem 8c seat 2 then throw E\"",
       "  --options \"pass 9c E 2d; pass 9c E N\"",
+      "The five dearest decisions of East in a recorded game, as a page:",
+      "  tallywall review games.jsonl.gz --game 5 --seat 0 --html dearest.html",
       "With the same seed and number of games, the answer is the same on any machine."
     })
 final class ReviewCommand implements Callable<Integer> {
   private final Console console;
 
   @Parameters(
-      arity = "1..*",
+      arity = "0..*",
       paramLabel = "SHEET",
       description = "The position's file; - reads it from standard input.")
   private List<Path> sheets;
+
+  @Option(
+      names = "--new",
+      completionCandidates = Candidates.OfQuestions.class,
+      paramLabel = "QUESTION",
+      description =
+          "Prints a position to fill in, with a comment on every line, and reviews nothing:"
+              + " ${COMPLETION-CANDIDATES}.")
+  private String toFill;
 
   @Option(
       names = "--card",
@@ -105,6 +120,10 @@ final class ReviewCommand implements Callable<Integer> {
       description = "How many threads play; one for each processor unless given.")
   private Integer threads;
 
+  @Mixin private ReviewGame game;
+
+  @Mixin private ReviewPapers papers;
+
   @Mixin private Roster roster;
 
   @Mixin private Trust trust;
@@ -115,6 +134,17 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (toFill != null) {
+      console.out().print(SheetToFill.of(toFill).text());
+      return Program.DONE;
+    } else if (sheets == null) {
+      throw new WrongInputException(
+          "name the position's file; tallywall review --new turn prints one to fill in");
+    }
+    papers.check();
+    if (game.wanted()) {
+      return wholeGame();
+    }
     ReviewEffort effort = ReviewEffort.of(seconds, playouts, Threads.of(threads));
     if (players != null && among != null) {
       throw new WrongInputException("give either --players or --among, not both");
@@ -148,8 +178,35 @@ final class ReviewCommand implements Callable<Integer> {
       if (at > 0) {
         console.say("");
       }
-      stopped = printers.get(at).review(effort, seed);
+      stopped = printers.get(at).review(effort, seed, papers.brief());
     }
+    papers.write(
+        printers.stream().flatMap(printer -> printer.reviewed().stream()).toList(), console);
+    return stopped ? Program.STOPPED : Program.DONE;
+  }
+
+  private int wholeGame() {
+    if (among != null || options != null || rules != null || papers.ofPositions()) {
+      throw new WrongInputException(
+          "--among, --options, --rules, --md and --short belong to sheets, not to --game");
+    } else if (sheets.size() > 1) {
+      throw new WrongInputException("--game takes one file of records, not " + sheets.size());
+    }
+    Path file = sheets.get(0);
+    ReviewEffort effort =
+        ReviewEffort.of(ReviewGame.seconds(seconds, playouts), playouts, Threads.of(threads));
+    ConcreteHands hands = ReviewGame.hands(file, card);
+    Catalog inFiles = roster.catalog(trust.named());
+    ReviewPlayers seats = new ReviewPlayers(roster.catalog(JarTrust.ALL), inFiles, hands.card());
+    PlayerSpec asked = seats.asked(player);
+    List<Seated> table = seats.table(players);
+    boolean stopped =
+        game.review(
+            new ReviewGame.Asked(
+                game.read(file, hands), hands, ReviewPrinter.lister(asked), table, seed, inFiles),
+            effort,
+            papers.html(),
+            console);
     return stopped ? Program.STOPPED : Program.DONE;
   }
 }

@@ -42,13 +42,7 @@ record ReviewPlayers(Catalog named, Catalog inFiles, Card card) {
   List<List<Seated>> tables(String players, String among, PositionSheet sheet) {
     List<List<Seated>> tables = new ArrayList<>();
     if (among == null) {
-      List<String> words = words(players == null ? USUAL : players);
-      if (words.size() != 1 && words.size() != Seats.COUNT) {
-        throw new WrongInputException(
-            "--players takes one name, or four with commas between, not " + words.size());
-      }
-      tables.add(
-          seated(words.size() == 1 ? Collections.nCopies(Seats.COUNT, words.get(0)) : words));
+      tables.add(table(players));
     } else {
       List<String> words = words(among);
       if (words.size() < 2 || words.size() > MOST_TABLES) {
@@ -59,6 +53,16 @@ record ReviewPlayers(Catalog named, Catalog inFiles, Card card) {
     }
     tables.forEach(table -> seatBySheet(table, sheet));
     return tables;
+  }
+
+  /** The table that {@code --players} names. */
+  List<Seated> table(String players) {
+    List<String> words = words(players == null ? USUAL : players);
+    if (words.size() != 1 && words.size() != Seats.COUNT) {
+      throw new WrongInputException(
+          "--players takes one name, or four with commas between, not " + words.size());
+    }
+    return seated(words.size() == 1 ? Collections.nCopies(Seats.COUNT, words.get(0)) : words);
   }
 
   private static List<String> words(String typed) {

@@ -1,7 +1,9 @@
 package org.tallywall.experiments.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.IllegalMoveException;
 import org.tallywall.core.sheet.Choice;
@@ -9,11 +11,14 @@ import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.paper.ReviewPaper;
 import org.tallywall.experiments.review.AmongTables;
 import org.tallywall.experiments.review.Considered;
+import org.tallywall.experiments.review.GameReviewer;
 import org.tallywall.experiments.review.Guesses;
 import org.tallywall.experiments.review.NoSuchMomentException;
 import org.tallywall.experiments.review.Review;
+import org.tallywall.experiments.review.ReviewMessage;
 import org.tallywall.experiments.review.ReviewQuestion;
 import org.tallywall.experiments.review.ReviewTable;
 import org.tallywall.experiments.review.ReviewWords;
@@ -26,7 +31,6 @@ import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
-import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.text.Lettering;
 import org.tallywall.reports.text.TextTable;
@@ -52,6 +56,7 @@ final class ReviewPrinter {
   private final List<Choice> named = new ArrayList<>();
   private List<Considered> choices = List.of();
   private List<ReasonedMove> answer;
+  private AmongTables reviewed;
 
   ReviewPrinter(
       Console console,
@@ -116,7 +121,21 @@ final class ReviewPrinter {
     return new ReviewQuestion(sheet, choices, players, Guesses.USUAL, seed);
   }
 
-  private static List<Seated> advisers() {
+  /** Names the choices of positions, a player's own first, and the one made. */
+  static GameReviewer.Lister lister(PlayerSpec asked) {
+    return (sheet, made) ->
+        PatientAsk.ask(
+            "the player \"" + asked.type().id() + "\"",
+            pulse ->
+                new Shortlist(
+                        sheet,
+                        ReviewPlayers.seated("", asked),
+                        advisers(),
+                        player -> pulse.watched(player, 0))
+                    .choices(List.of(made)));
+  }
+
+  static List<Seated> advisers() {
     Catalog catalog = Catalog.standard();
     return ADVISERS.stream()
         .map(id -> ReviewPlayers.seated(id, new PlayerSpec(catalog.find(id), java.util.Map.of())))
@@ -134,10 +153,15 @@ final class ReviewPrinter {
   /**
    * Reviews and prints.
    *
+   * @param effort how much to play
+   * @param seed the seed
+   * @param brief whether to print a message alone
    * @return whether the user stopped it
    */
-  boolean review(ReviewEffort effort, long seed) {
-    firstWords();
+  boolean review(ReviewEffort effort, long seed, boolean brief) {
+    if (!brief) {
+      firstWords();
+    }
     choices = PatientAsk.ask(who(), pulse -> shortlist(pulse).choices(named));
     List<Review> reviews = new ArrayList<>();
     boolean stopped = false;
@@ -145,10 +169,19 @@ final class ReviewPrinter {
       Review review = review(at, effort, seed);
       reviews.add(review);
       stopped = review.ended() == Review.Ended.STOPPED;
-      print(review, tables.size() > 1 ? "Among " + name(at) + ". " : "");
+      String before = tables.size() > 1 ? "Among " + name(at) + ". " : "";
+      if (brief) {
+        wrap(before + String.join(" ", ReviewMessage.of(review, card.name())));
+      } else {
+        print(review, before);
+      }
+    }
+    AmongTables among = new AmongTables(names().subList(0, reviews.size()), reviews);
+    reviewed = among;
+    if (brief) {
+      return stopped;
     }
     if (reviews.size() > 1) {
-      AmongTables among = new AmongTables(names().subList(0, reviews.size()), reviews);
       console.say("");
       table(ReviewTable.sideBySide(among));
       console.say("");
@@ -157,6 +190,17 @@ final class ReviewPrinter {
     console.say("");
     wrap(ReviewWords.rangesHold(reviews.get(0).confidence()));
     return stopped;
+  }
+
+  /** The position with its reviews; nothing before it was reviewed. */
+  Optional<ReviewPaper.Reviewed> reviewed() {
+    Path path = Path.of(file).getFileName();
+    String name = path == null ? file : path.toString().replaceFirst("\\.txt$", "");
+    return Optional.ofNullable(reviewed)
+        .map(
+            among ->
+                new ReviewPaper.Reviewed(
+                    sheet.scene().isEmpty() ? name : sheet.scene(), sheet, among));
   }
 
   private Review review(int table, ReviewEffort effort, long seed) {
@@ -181,7 +225,7 @@ final class ReviewPrinter {
     }
   }
 
-  private static RuntimeException told(Throwable thrown, List<Seated> players) {
+  static RuntimeException told(Throwable thrown, List<Seated> players) {
     String who =
         thrown instanceof IllegalMoveException illegal
             ? named(players, illegal.seat())
@@ -213,10 +257,7 @@ final class ReviewPrinter {
     console.say(sheet.scene().isEmpty() ? file : sheet.scene());
     wrap("  " + AskedTiles.of(sheet.view()));
     if (sheet.discardsLeftOut() > 0) {
-      wrap(
-          "The sheet leaves out "
-              + Words.count(sheet.discardsLeftOut(), "discard", "discards")
-              + "; they are taken for unseen.");
+      wrap(ReviewWords.leftOut(sheet.discardsLeftOut()));
     }
     ReasonWords reasons = new ReasonWords(card, SEATS, new TypedTiles());
     wrap("  " + asked.type().id() + ": " + ownAnswer().text());

@@ -57,16 +57,39 @@ public final class GamePage {
    */
   public static String text(
       GameRecord game, ConcreteHands hands, SeatNames seats, Commentary commentary) {
+    return text(game, hands, seats, commentary, List.of(), MAKER);
+  }
+
+  /**
+   * Writes the page of a game with something above it.
+   *
+   * @param game the record of a game that was played by the rules
+   * @param hands the card on which it was played
+   * @param seats what the seats are called
+   * @param commentary what players say about their play
+   * @param before what stands above the game
+   * @param maker what the file says that it was made by, as in {@link #MAKER}
+   * @return the whole file
+   */
+  public static String text(
+      GameRecord game,
+      ConcreteHands hands,
+      SeatNames seats,
+      Commentary commentary,
+      List<Part> before,
+      String maker) {
     GamePage page = new GamePage(game, hands, seats, commentary);
     String script =
         Resource.text(GamePage.class, "table.js") + Resource.text(GamePage.class, "game.js");
     return PageWriter.text(
-        page.document(), new Extras(Resource.text(GamePage.class, "game.css"), script, MAKER));
+        page.document(before),
+        new Extras(Resource.text(GamePage.class, "game.css"), script, maker));
   }
 
-  private Document document() {
+  private Document document(List<Part> before) {
     List<String> course = GameStory.of(game, hands.card(), seats, new TypedTiles());
     List<Part> parts = new ArrayList<>();
+    parts.addAll(before);
     parts.add(new Part.Drawing(TileDrawings.all(), ""));
     parts.add(new Part.Drawing(table().add(end(course)), ""));
     parts.add(Part.Paragraph.of(who()));

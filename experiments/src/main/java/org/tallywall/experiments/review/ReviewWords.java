@@ -93,11 +93,23 @@ public final class ReviewWords {
         + (ties.size() == review.choices().size() - 1 ? "" : " others");
   }
 
-  private static List<String> names(Review review, Verdict verdict) {
+  static List<String> names(Review review, Verdict verdict) {
     return review.choices().stream()
         .filter(one -> one.verdict() == verdict)
         .map(one -> one.choice().text())
         .toList();
+  }
+
+  /**
+   * What a sheet leaves out.
+   *
+   * @param discards how many discards, 1 or more
+   * @return a sentence
+   */
+  public static String leftOut(int discards) {
+    return "The sheet leaves out "
+        + Words.count(discards, "discard", "discards")
+        + "; they are taken for unseen.";
   }
 
   /**
@@ -207,7 +219,7 @@ public final class ReviewWords {
     return "programmed players (" + listed(kinds) + ")";
   }
 
-  private static String listed(List<String> words) {
+  static String listed(List<String> words) {
     if (words.size() < 2) {
       return String.join("", words);
     }
@@ -258,7 +270,8 @@ public final class ReviewWords {
     return new BigDecimal(number).setScale(places, RoundingMode.CEILING);
   }
 
-  private static String up(double number) {
+  /** Rounded up, for what is said to be the most. */
+  static String up(double number) {
     return ceiling(number, PLACES).toPlainString();
   }
 }

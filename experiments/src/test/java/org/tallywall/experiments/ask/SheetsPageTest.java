@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -73,6 +74,7 @@ class SheetsPageTest {
               : moment.getClass().getSimpleName());
       if (moment instanceof Moment.Turn turn) {
         asked.add(turn.drawn() < 0 ? "not said what was drawn" : "drew");
+        asked.add(turn.claimed() ? "claimed" : "not claimed");
       }
     }
     for (PassStep step : PassStep.values()) {
@@ -83,7 +85,7 @@ class SheetsPageTest {
           .as(kind.getSimpleName())
           .isTrue();
     }
-    assertThat(asked).contains("drew", "not said what was drawn");
+    assertThat(asked).contains("drew", "not said what was drawn", "claimed");
     assertThat(examples().toString())
         .contains("blind 2", "claim *", "then throw", "exchange 8c seat 2 then", "then mahjong");
   }
@@ -99,6 +101,23 @@ class SheetsPageTest {
         .map(found -> found.group(1))
         .forEach(listed::add);
     assertThat(listed).containsExactlyInAnyOrder(known.split(", "));
+  }
+
+  /** The page beside the scenes names one for each question, and leads here. */
+  @Test
+  void readmeOfScenes_namesASceneOfEveryMoment() throws IOException {
+    Path scenes = Path.of("scenes");
+    String readme = Files.readString(scenes.resolve("README.md"));
+    assertThat(scenes.resolve("../SHEETS.md")).exists();
+    assertThat(readme).contains("](../SHEETS.md)");
+    Set<Class<?>> asked = new HashSet<>();
+    Pattern.compile("`([a-z-]+/[a-z-]+\\.txt)`")
+        .matcher(readme)
+        .results()
+        .map(found -> PositionSheet.read(scenes.resolve(found.group(1)), TABLE).moment())
+        .forEach(moment -> asked.add(moment.getClass()));
+    assertThat(asked).containsExactlyInAnyOrder(Moment.class.getPermittedSubclasses());
+    assertThat(readme).contains("`heron-reach`", "`heron-reach-further`", "`saltmarsh-quay`");
   }
 
   /** Every answer that the last table shows is one. */

@@ -14,7 +14,7 @@ import java.util.Set;
 final class CommandSource {
   private static final Set<String> WRITING =
       Set.of("--out", "--record", "--html", "--write", "--md", "--svg", "--csv");
-  private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads");
+  private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads", "--worlds");
   private static final String CARD = Attack.HERE + "/card.json";
 
   /** Commands that are right. */
@@ -35,6 +35,16 @@ final class CommandSource {
               Attack.HERE + "/reach.json",
               "--player",
               "nearest"),
+          List.of(
+              "read",
+              Attack.HERE + "/scene.txt",
+              "--card",
+              Attack.HERE + "/reach.json",
+              "--players",
+              "nearest",
+              "--worlds",
+              "100",
+              "--short"),
           List.of(
               "game",
               "--card",

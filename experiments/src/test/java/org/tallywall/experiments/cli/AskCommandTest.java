@@ -160,4 +160,18 @@ class AskCommandTest {
     assertThat(ask(FOLDER + "no-such.txt", "nearest").code()).isEqualTo(2);
     assertThat(Typed.run("ask", "--card", CARD, "--player", "nearest").code()).isEqualTo(2);
   }
+
+  @Test
+  void new_printsAPositionThatCanBeAsked() throws java.io.IOException {
+    Typed printed = Typed.run("ask", "--new", "offer");
+
+    assertThat(printed.code()).isZero();
+    assertThat(printed.out()).startsWith("// A position to fill in").contains("moment   offer 5b");
+    assertThat(ask(write(printed.out()), "nearest").code()).isZero();
+    assertThat(Typed.run("ask", "--new", "cuortesy-ask").err()).contains("did you mean");
+    assertThat(Typed.run("ask").err())
+        .isEqualTo(
+            "tallywall: name the position's file; tallywall ask --new turn prints one to fill in\n");
+    assertThat(Typed.run("ask").code()).isEqualTo(2);
+  }
 }

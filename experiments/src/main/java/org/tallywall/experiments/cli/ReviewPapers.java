@@ -1,0 +1,70 @@
+package org.tallywall.experiments.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.tallywall.experiments.page.PageFile;
+import org.tallywall.experiments.paper.ReviewPaper;
+import picocli.CommandLine.Option;
+
+/** Where reviews are written besides the screen, and how much of them is printed. */
+final class ReviewPapers {
+  @Option(
+      names = "--html",
+      paramLabel = "FILE",
+      description =
+          "Also writes a page with the position drawn and a chart of the choices; takes the place"
+              + " of an older such page.")
+  private Path html;
+
+  @Option(
+      names = "--md",
+      paramLabel = "FILE",
+      description = "Also writes the same as Markdown to a new file, with its charts beside it.")
+  private Path markdown;
+
+  @Option(
+      names = "--short",
+      description = "Prints three sentences to paste into a message, and no tables.")
+  private boolean brief;
+
+  Path html() {
+    return html;
+  }
+
+  /** Whether something is wanted that there is of positions alone. */
+  boolean ofPositions() {
+    return brief || markdown != null;
+  }
+
+  boolean brief() {
+    return brief;
+  }
+
+  /** Refuses what may not be written, before any game is played. */
+  void check() {
+    if (html != null) {
+      PageFile.refuseOther(html, ReviewPaper.MAKER);
+    }
+    if (markdown != null) {
+      new MarkdownPaper(markdown).check();
+    }
+  }
+
+  /** Writes what was reviewed. */
+  void write(List<ReviewPaper.Reviewed> reviewed, Console console) {
+    if (reviewed.isEmpty() || (html == null && markdown == null)) {
+      return;
+    }
+    ReviewPaper paper = ReviewPaper.of(reviewed);
+    List<Path> written = new ArrayList<>();
+    if (html != null) {
+      PageFile.write(html, paper.page(), ReviewPaper.MAKER);
+      written.add(html);
+    }
+    if (markdown != null) {
+      written.addAll(new MarkdownPaper(markdown).write(paper.document(), paper.figures()));
+    }
+    written.forEach(file -> console.say("Wrote " + file));
+  }
+}
