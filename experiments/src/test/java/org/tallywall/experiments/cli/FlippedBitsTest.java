@@ -11,6 +11,7 @@ import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -34,17 +35,24 @@ class FlippedBitsTest {
   @TempDir static Path played;
 
   private static Path whole;
-  private static String study;
 
   @TempDir Path folder;
+
+  private String study;
 
   @BeforeAll
   static void play() {
     Cards.small(played);
-    study = Cards.write(played, "look.json", STUDY);
+    String study = Cards.write(played, "look.json", STUDY);
     whole = played.resolve("whole");
     assertThat(Typed.run("run", study, "--out", whole.toString(), "--without-report").code())
         .isZero();
+  }
+
+  @BeforeEach
+  void write() {
+    Cards.small(folder);
+    study = Cards.write(folder, "look.json", STUDY);
   }
 
   /** A copy of the night as it was before its results were written. */
