@@ -26,7 +26,7 @@ class OwnPlayerTest {
                     "passes": { "thin-at-most": 5 } },
           "plain": "jar:jars/suit-keeper.jar!example.suitkeeper.SuitKeeper" },
         "baseline": "usual", "others": "nearest", "primary": "points",
-        "seats": 1, "deals": 520, "records": 3 }
+        "deals": 600, "records": 3 }
       """;
 
   @TempDir static Path built;
