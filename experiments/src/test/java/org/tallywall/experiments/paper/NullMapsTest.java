@@ -39,8 +39,8 @@ class NullMapsTest {
   /**
    * Hypothesis: at most 5 in 100 maps have a false finding. With 100 maps more than 15 of them
    * happen by luck with chance 1e-4 at most (binomial distribution, by Commons Math). Of 200 maps,
-   * without the count of all squares together, it was 66 of those with nine squares and 127 of those
-   * with 25.
+   * without the count of all squares together, it was 66 of those with nine squares and 127 of
+   * those with 25.
    */
   @ParameterizedTest
   @ValueSource(ints = {3, 5})
