@@ -7,10 +7,12 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.tile.Tile;
 
 /** The expansion of a line gives exactly the hands that plain trial of every reading gives. */
+@Tag("one-jdk")
 class ExpansionAgainstPlainTest {
   private static final int LINES = 1_500;
 

@@ -15,11 +15,11 @@ import org.tallywall.core.tile.TileSet;
 @Tag("one-jdk")
 class HandMeterTest {
   private static final long SEED = 20261125;
-  private static final int CARDS = 1000;
+  private static final int CARDS = 300;
   private static final int RACKS_A_CARD = 100;
   private static final int SLACK = 2;
 
-  /** 100,000 racks with exposures on 1,000 cards, each measured against one hand. */
+  /** 30,000 racks with exposures on 300 cards, each measured against one hand. */
   @Test
   void away_onManyRacksAndCards_isWhatTryingEveryPlacementGives() {
     HandMeter meter = new HandMeter();

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.card.Line;
@@ -12,6 +13,7 @@ import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
 /** What exposures leave possible, against trying every way to lay each on a group of each hand. */
+@Tag("one-jdk")
 class ReachAgainstPlainTest {
   private static final int CARDS = 250;
   private static final int POSITIONS = 12;

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.TestCards;
 import org.tallywall.core.tile.Exposure;
@@ -13,6 +14,7 @@ import org.tallywall.core.tile.Tile;
 import org.tallywall.core.tile.TileText;
 
 /** What exposures leave possible. */
+@Tag("one-jdk")
 class ReachTest {
   private static final ConcreteHands CARD = new ConcreteHands(TestCards.testCard());
 

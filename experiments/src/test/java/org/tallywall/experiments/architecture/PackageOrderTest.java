@@ -13,11 +13,13 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Data walks through the house once, from left to right: no package uses one that comes later. */
+@Tag("one-jdk")
 class PackageOrderTest {
   private static final String ROOT = "org.tallywall.";
 

@@ -26,9 +26,11 @@ import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Where results are made there is no chance without a key, no clock, no locale, no loose order. */
+@Tag("one-jdk")
 class RepeatableResultsTest {
   private static final String[] RESULTS = {
     "org.tallywall.core..",

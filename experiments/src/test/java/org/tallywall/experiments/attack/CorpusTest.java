@@ -9,11 +9,13 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Attacks that are written down in the folder {@code corpus}, each for a reason. */
+@Tag("one-jdk")
 class CorpusTest {
   private static final Path CORPUS =
       Path.of("src/test/resources/org/tallywall/experiments/attack/corpus");

@@ -1,16 +1,16 @@
 package org.tallywall.experiments.attack;
 
 import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.OutputStream;
-import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import java.util.zip.GZIPOutputStream;
+import java.util.zip.CRC32;
+import java.util.zip.Deflater;
 
 /** Attacks too large to be written down, and those that are small and ask for too much. */
 enum LargeAttacks {
@@ -152,20 +152,36 @@ enum LargeAttacks {
 
   /** More than a gigabyte of one letter, in about a megabyte. */
   private static Attack endlessRecord() {
-    ByteArrayOutputStream packed = new ByteArrayOutputStream();
-    byte[] letters = new byte[1 << 20];
-    java.util.Arrays.fill(letters, (byte) 'a');
-    try (OutputStream out = new GZIPOutputStream(packed)) {
-      for (int megabyte = 0; megabyte < 1_200; megabyte++) {
-        out.write(letters);
-      }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    byte[] megabyte = new byte[1 << 20];
+    java.util.Arrays.fill(megabyte, (byte) 'a');
     String card = Attack.HERE + "/card.json";
     return Attack.of("", Map.of(), "replay", Attack.HERE + "/games.jsonl.gz", "--card", card)
         .with("card.json", Plant.text(TinyStudies.CARD))
-        .with("games.jsonl.gz", new Plant.Bytes(packed.toByteArray()));
+        .with("games.jsonl.gz", new Plant.Bytes(packed(megabyte, 1_200)));
+  }
+
+  /**
+   * A text over and over, as one packed file (RFC 1951 and 1952). It is packed once, flushed so
+   * that it can follow itself: packing all of it takes long.
+   */
+  private static byte[] packed(byte[] text, int times) {
+    Deflater packer = new Deflater(Deflater.DEFAULT_COMPRESSION, true);
+    byte[] piece = new byte[text.length];
+    packer.setInput(text);
+    int size = packer.deflate(piece, 0, piece.length, Deflater.FULL_FLUSH);
+    packer.end();
+    CRC32 sum = new CRC32();
+    ByteArrayOutputStream packed = new ByteArrayOutputStream();
+    packed.writeBytes(new byte[] {0x1f, (byte) 0x8b, 8, 0, 0, 0, 0, 0, 0, 0});
+    for (int time = 0; time < times; time++) {
+      sum.update(text);
+      packed.write(piece, 0, size);
+    }
+    packed.writeBytes(new byte[] {3, 0}); // a last block, of nothing
+    ByteBuffer end = ByteBuffer.allocate(8).order(ByteOrder.LITTLE_ENDIAN);
+    end.putInt((int) sum.getValue()).putInt(text.length * times);
+    packed.writeBytes(end.array());
+    return packed.toByteArray();
   }
 
   private static Attack file(String name, String text, String... words) {

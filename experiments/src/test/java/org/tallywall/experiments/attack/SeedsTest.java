@@ -6,10 +6,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is spoiled was right before: otherwise nothing behind the first check would ever be met. */
+@Tag("one-jdk")
 class SeedsTest {
   @TempDir Path folder;
 

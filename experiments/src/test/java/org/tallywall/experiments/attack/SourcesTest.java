@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /**
  * The same seed and number are the same attack; others are others, and nothing leaves its folder.
  */
+@Tag("one-jdk")
 class SourcesTest {
   private static final int ATTACKS = 3_000;
 

@@ -9,10 +9,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the files of a small study say of chance findings, and of ranges where nothing varies. */
+@Tag("one-jdk")
 class DeclaredTogetherTest {
   private static final String ARMS =
       """

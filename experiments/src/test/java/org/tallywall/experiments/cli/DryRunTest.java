@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a run would do. */
+@Tag("one-jdk")
 class DryRunTest {
   @TempDir Path folder;
 
@@ -28,7 +30,7 @@ class DryRunTest {
             """);
     String out = folder.resolve("out").toString();
 
-    Typed typed = Typed.run("run", study, "--out", out, "--dry-run");
+    Typed typed = Typed.run("run", study, "--out", out, "--threads", "1", "--dry-run");
 
     assertThat(typed.code()).isZero();
     assertThat(typed.out().replace('\n', ' '))
@@ -68,9 +70,19 @@ class DryRunTest {
         .contains("Next: find more questions with")
         .doesNotContain("your own card");
 
-    Typed again = Typed.run("run", study, "--out", out, "--dry-run");
-    Typed over = Typed.run("run", study, "--out", out, "--dry-run", "--on-existing", "overwrite");
-    Typed fresh = Typed.run("run", study, "--out", out + "2", "--dry-run");
+    Typed again = Typed.run("run", study, "--out", out, "--threads", "1", "--dry-run");
+    Typed over =
+        Typed.run(
+            "run",
+            study,
+            "--out",
+            out,
+            "--dry-run",
+            "--threads",
+            "1",
+            "--on-existing",
+            "overwrite");
+    Typed fresh = Typed.run("run", study, "--out", out + "2", "--threads", "1", "--dry-run");
 
     assertThat(again.code()).isZero();
     assertThat(again.out().replace('\n', ' '))

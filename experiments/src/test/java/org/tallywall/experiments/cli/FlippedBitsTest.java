@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Random;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -25,23 +26,33 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FlippedBitsTest {
   private static final String STUDY =
       """
-      { "study": "look", "card": "small.json", "seed": 5, "deals": 1200, "records": 3,
+      { "study": "look", "card": "small.json", "seed": 5, "deals": 1010, "records": 3,
         "arms": { "near": "nearest", "lot": "random-legal" },
-        "baseline": "near", "others": "nearest", "primary": "points" }
+        "baseline": "near", "others": "nearest", "seats": 1, "primary": "points" }
       """;
+
+  /** The night that every test copies; nobody changes it. */
+  @TempDir static Path played;
+
+  private static Path whole;
 
   @TempDir Path folder;
 
-  private Path whole;
   private String study;
 
-  @BeforeEach
-  void play() {
-    Cards.small(folder);
-    study = Cards.write(folder, "look.json", STUDY);
-    whole = folder.resolve("whole");
+  @BeforeAll
+  static void play() {
+    Cards.small(played);
+    String study = Cards.write(played, "look.json", STUDY);
+    whole = played.resolve("whole");
     assertThat(Typed.run("run", study, "--out", whole.toString(), "--without-report").code())
         .isZero();
+  }
+
+  @BeforeEach
+  void write() {
+    Cards.small(folder);
+    study = Cards.write(folder, "look.json", STUDY);
   }
 
   /** A copy of the night as it was before its results were written. */

@@ -74,7 +74,7 @@ class GameCommandsTest {
   @Test
   void game_ofStudy_isThatOfItsRecords() throws IOException {
     String out = folder.resolve("out").toString();
-    Typed.run("run", study, "--out", out);
+    Typed.run("run", study, "--out", out, "--without-report");
     Map<String, String> files = RunCommandTest.files(Path.of(out));
     String record = folder.resolve("one.jsonl").toString();
 
@@ -117,7 +117,7 @@ class GameCommandsTest {
   @Test
   void replay_recordsOfARun_agreeOnTheCardBesideThem() {
     String out = folder.resolve("out").toString();
-    Typed.run("run", study, "--out", out);
+    Typed.run("run", study, "--out", out, "--without-report");
 
     Typed typed = Typed.run("replay", out + "/records.jsonl.gz");
 

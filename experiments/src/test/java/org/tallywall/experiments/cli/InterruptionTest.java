@@ -19,7 +19,8 @@ class InterruptionTest {
   private static final String STUDY =
       """
       { "study": "long-look", "card": "small.json", "seed": 5, "deals": 100000000,
-        "table": ["nearest", "nearest", "nearest", "nearest"], "records": 1000 }
+        "table": ["random-legal", "random-legal", "random-legal", "random-legal"],
+        "records": 1000 }
       """;
 
   @TempDir Path folder;

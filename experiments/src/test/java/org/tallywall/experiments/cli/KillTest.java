@@ -22,13 +22,14 @@ import org.tallywall.core.text.Sha256;
  * peace: in the tables, the records and the stored blocks. The moments depend on the clock, so they
  * are other ones each time; what must come out does not.
  */
+@Tag("one-jdk")
 class KillTest {
   private static final String STUDY =
       """
       { "study": "look", "card": "small.json", "seed": 5, "deals": %d,
         "arms": { "near": { "player": "nearest" }, "lot": { "player": "random-legal" } },
         "baseline": "near", "others": { "player": "nearest" },
-        "primary": "points", "records": 700 }
+        "seats": 1, "primary": "points", "records": 700 }
       """;
 
   @TempDir Path folder;
@@ -45,7 +46,7 @@ class KillTest {
 
   @Test
   void threeKills_resumed_giveTheBytesOfAnUndisturbedRun() throws Exception {
-    killAndResume(3, 4_000, 900);
+    killAndResume(3, 3_000, 900);
   }
 
   @Test

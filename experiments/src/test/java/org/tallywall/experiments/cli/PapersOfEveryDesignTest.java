@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -14,6 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Papers are made of the tables that runs of every design write. A column that a paper asks for and
  * a file lacks is a fault that names both, never a hole in the paper.
  */
+@Tag("one-jdk")
 class PapersOfEveryDesignTest {
   private static final Map<String, String> DESIGNS =
       Map.of(

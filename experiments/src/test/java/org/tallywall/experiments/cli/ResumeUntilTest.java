@@ -6,10 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A run that may stop before its last deal stops at the same one when it was interrupted. */
+@Tag("one-jdk")
 class ResumeUntilTest {
   private static final String STUDY =
       """

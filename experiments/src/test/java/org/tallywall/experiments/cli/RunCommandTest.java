@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import java.util.zip.GZIPInputStream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,10 +26,22 @@ class RunCommandTest {
         "deals": 1100, "records": 30 }
       """;
 
+  /** The study as it stands, run once for all who only look at it. */
+  @TempDir static Path played;
+
+  private static Typed run;
+
   @TempDir Path folder;
 
   private String study;
   private String out;
+
+  @BeforeAll
+  static void run() {
+    Cards.small(played);
+    String asItStands = Cards.write(played, "study.json", STUDY);
+    run = Typed.run("run", asItStands, "--out", played.resolve("out").toString());
+  }
 
   @BeforeEach
   void write() {
@@ -39,11 +52,11 @@ class RunCommandTest {
 
   @Test
   void run_study_fillsItsFolderAndPrintsAShortTable() throws IOException {
-    Typed typed = Typed.run("run", study, "--out", out);
+    String out = played.resolve("out").toString();
 
-    assertThat(typed.code()).isZero();
-    assertThat(typed.err()).isEmpty();
-    assertThat(typed.out())
+    assertThat(run.code()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
         .startsWith("harbour-look\n\nOf 100 wins, 76.8 came with Ladders")
         .contains("What you aim at, what wins", "Of 100 games, 53.3 were won")
         .contains("1,100 deals were played", "95 of 100 such runs", "Everything is in " + out)
@@ -85,11 +98,10 @@ class RunCommandTest {
 
   @Test
   void run_everyTable_isExplainedColumnByColumn() throws IOException {
-    Typed.run("run", study, "--out", out);
-
-    String page = Files.readString(Path.of(out, "columns.md"));
+    Path out = played.resolve("out");
+    String page = Files.readString(out.resolve("columns.md"));
     for (String name : List.of("win-rates", "hand-choice", "families", "endings", "passes")) {
-      String header = Files.readString(Path.of(out, name + ".csv")).lines().findFirst().get();
+      String header = Files.readString(out.resolve(name + ".csv")).lines().findFirst().get();
       String section = page.substring(page.indexOf("## " + name + ".csv"));
       for (String column : header.split(",")) {
         assertThat(section).as(name).contains("| " + column + " |");
@@ -102,8 +114,8 @@ class RunCommandTest {
   void run_oneTwoOrSevenThreads_giveTheSameBytes() throws IOException {
     List<Map<String, String>> runs = new ArrayList<>();
     for (String threads : List.of("1", "2", "7")) {
-      Typed typed =
-          Typed.run("run", study, "--out", out, "--threads", threads, "--on-existing", "overwrite");
+      String out = folder.resolve("by " + threads).toString();
+      Typed typed = Typed.run("run", study, "--out", out, "--threads", threads);
       assertThat(typed.code()).isZero();
       Map<String, String> files = files(Path.of(out));
       files.remove("manifest.json");
@@ -116,7 +128,7 @@ class RunCommandTest {
 
   @Test
   void run_resultsThere_isRefusedUnlessToldToReplaceThem() throws IOException {
-    Typed.run("run", study, "--out", out);
+    copy(played.resolve("out"), Path.of(out));
     String before = Files.readString(Path.of(out, "manifest.json"));
 
     Typed refused = Typed.run("run", study, "--out", out);
@@ -148,10 +160,10 @@ class RunCommandTest {
 
   @Test
   void run_studyOfTheResults_playsTheSameAgain() throws IOException {
-    Typed.run("run", study, "--out", out, "--deals", "60");
+    Typed.run("run", study, "--out", out, "--deals", "60", "--without-report");
     String again = folder.resolve("again").toString();
 
-    Typed typed = Typed.run("run", out + "/study.json", "--out", again);
+    Typed typed = Typed.run("run", out + "/study.json", "--out", again, "--without-report");
 
     assertThat(typed.code()).isZero();
     for (String name : List.of("win-rates.csv", "hand-choice.csv", "passes.csv", "endings.csv")) {
@@ -179,6 +191,20 @@ class RunCommandTest {
     assertThat(typed.err()).contains(words).doesNotContain("Exception", "java.");
     assertThat(typed.code()).isEqualTo(2);
     assertThat(typed.out()).isEmpty();
+  }
+
+  /** Copies a folder with all that is in it. */
+  static void copy(Path from, Path to) throws IOException {
+    try (Stream<Path> all = Files.walk(from)) {
+      for (Path one : all.toList()) {
+        Path place = to.resolve(from.relativize(one));
+        if (Files.isDirectory(one)) {
+          Files.createDirectories(place);
+        } else {
+          Files.copy(one, place);
+        }
+      }
+    }
   }
 
   /** All files of a folder and its folders as text, packed ones unpacked; not the blocks. */

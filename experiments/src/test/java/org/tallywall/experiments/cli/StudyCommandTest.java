@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -14,6 +15,7 @@ import org.tallywall.experiments.guide.SectionsStudy;
 import org.tallywall.experiments.guide.StudySkeleton;
 
 /** A study to fill in runs as it stands, on the card of the demo and on one's own. */
+@Tag("one-jdk")
 class StudyCommandTest {
   @TempDir Path folder;
 
@@ -30,8 +32,18 @@ class StudyCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     assertThat(out.resolve("report.html")).exists();
+  }
+
+  /** Each plays for three seconds by the clock. */
+  @ParameterizedTest
+  @EnumSource
+  @Tag("long")
+  void newStudy_asItStands_canBeTriedWithoutWriting(StudySkeleton skeleton) {
+    Path study = folder.resolve("first-try.json");
+    Typed.run("study", "new", skeleton.kind(), "--out", study.toString());
 
     Typed dry = Typed.run("run", study.toString(), "--dry-run", "--deals", "2");
+
     assertThat(dry.code()).isZero();
     assertThat(dry.out()).startsWith("first-try: ").endsWith("Nothing was written.\n");
   }
@@ -46,7 +58,11 @@ class StudyCommandTest {
     assertThat(made.code()).isZero();
     assertThat(Files.readString(study))
         .contains("\"card\": \"" + card + "\"", "\"study\": \"my-study\"");
-    assertThat(Typed.run("run", study.toString(), "--dry-run", "--deals", "2").code()).isZero();
+    Path out = folder.resolve("out");
+    Typed run =
+        Typed.run(
+            "run", study.toString(), "--deals", "2", "--out", out.toString(), "--without-report");
+    assertThat(run.code()).as(run.err()).isZero();
   }
 
   @Test

@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.experiments.run.Block;
@@ -13,6 +15,7 @@ import org.tallywall.experiments.store.Checkpoint;
 import org.tallywall.experiments.store.Manifest;
 
 /** Playing blocks of a run once more. */
+@Tag("one-jdk")
 class VerifyCommandTest {
   private static final String STUDY =
       """
@@ -20,16 +23,27 @@ class VerifyCommandTest {
         "table": ["nearest", "nearest", "random-legal", "nearest"], "deals": 1600, "records": 3 }
       """;
 
+  /** The run that every test copies. */
+  @TempDir static Path played;
+
   @TempDir Path folder;
 
   private String out;
 
+  @BeforeAll
+  static void run() {
+    Cards.small(played);
+    String study = Cards.write(played, "look.json", STUDY);
+    String whole = played.resolve("out").toString();
+    assertThat(Typed.run("run", study, "--out", whole, "--without-report").code()).isZero();
+  }
+
   @BeforeEach
-  void run() {
+  void copy() throws IOException {
     Cards.small(folder);
+    Cards.write(folder, "look.json", STUDY);
     out = folder.resolve("out").toString();
-    String study = Cards.write(folder, "look.json", STUDY);
-    assertThat(Typed.run("run", study, "--out", out).code()).isZero();
+    RunCommandTest.copy(played.resolve("out"), Path.of(out));
   }
 
   @Test

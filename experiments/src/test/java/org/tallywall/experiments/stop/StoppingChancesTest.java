@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.apache.commons.math3.distribution.BinomialDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.tallywall.experiments.study.Until;
 import org.tallywall.experiments.tally.StudyTally;
 
 /** Runs of invented deals that stop early: wrong as rarely as they say. */
+@Tag("one-jdk")
 class StoppingChancesTest {
   private static final int STUDIES = 400;
   private static final int BLOCK = 500;

@@ -20,7 +20,8 @@ import org.tallywall.reports.results.WrongResultsException;
  */
 @Tag("one-jdk")
 class DamagedResultsTest {
-  private static final int MUTANTS = Integer.getInteger("mutants", 1_500);
+  private static final int MUTANTS = Integer.getInteger("mutants", 300);
+  private static final int AT_LENGTH = 1_500;
   private static final long SEED = Long.getLong("mutants.seed", 1);
   private static final int LONGEST_MESSAGE = 1_500;
   private static final int FRAMES = 8;
@@ -29,10 +30,20 @@ class DamagedResultsTest {
 
   @Test
   void folder_damagedAnyhow_givesPapersOrASentence() throws IOException {
-    Random random = new Random(SEED);
+    assertPapersOrASentence(MUTANTS, SEED);
+  }
+
+  @Test
+  @Tag("long")
+  void manyFolders_damagedAnyhow_givePapersOrASentence() throws IOException {
+    assertPapersOrASentence(AT_LENGTH, SEED + 1);
+  }
+
+  private void assertPapersOrASentence(int mutants, long seed) throws IOException {
+    Random random = new Random(seed);
     Map<String, String> troubles = new LinkedHashMap<>();
     int papers = 0;
-    for (int mutant = 0; mutant < MUTANTS; mutant++) {
+    for (int mutant = 0; mutant < mutants; mutant++) {
       String design = RealResults.DESIGNS.get(mutant % RealResults.DESIGNS.size());
       Map<String, String> files = RealResults.files(design);
       String what = design + ": " + damage(files, random);
@@ -50,8 +61,8 @@ class DamagedResultsTest {
         troubles.putIfAbsent(fault + " at " + top, what);
       }
     }
-    assertThat(troubles).as(papers + " of " + MUTANTS + " gave papers").isEmpty();
-    assertThat(papers).as("mutants that do no harm").isBetween(MUTANTS / 50, MUTANTS * 49 / 50);
+    assertThat(troubles).as(papers + " of " + mutants + " gave papers").isEmpty();
+    assertThat(papers).as("mutants that do no harm").isBetween(mutants / 50, mutants * 49 / 50);
   }
 
   private static String damage(Map<String, String> files, Random random) {

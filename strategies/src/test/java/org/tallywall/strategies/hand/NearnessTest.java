@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Comparator;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -26,6 +27,7 @@ import org.tallywall.strategies.player.NearestPlayer;
 import org.tallywall.strategies.player.RandomLegalPlayer;
 
 /** Judging by distance, against measuring every hand place by place, in positions of real games. */
+@Tag("one-jdk")
 class NearnessTest {
   /** Judges of one seat, kept through all games, so that what they remember is tested as well. */
   private static final class Judged implements Player {

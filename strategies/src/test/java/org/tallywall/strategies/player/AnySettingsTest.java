@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.random.Purpose;
@@ -27,6 +28,7 @@ import org.tallywall.strategies.setting.Setting;
  * Players with settings drawn from their ranges by lot: whatever is set, they answer legally, and
  * by the view and the numbers of the question alone. Four others at each deal.
  */
+@Tag("one-jdk")
 class AnySettingsTest {
   private static final long SEED = 11_25L;
   private static final int DEALS = 60;

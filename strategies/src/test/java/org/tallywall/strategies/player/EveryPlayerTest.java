@@ -1,8 +1,14 @@
 package org.tallywall.strategies.player;
 
-/** Every player of the catalog on a hundred deals, or as many as there is time for. */
+import org.junit.jupiter.api.Tag;
+
+/**
+ * Every player of the catalog on a hundred deals, asked three times on forty, or as many as there
+ * is time for.
+ */
+@Tag("one-jdk")
 class EveryPlayerTest extends EveryPlayer {
   EveryPlayerTest() {
-    super(100, 3, 1);
+    super(100, 40, 3, 1);
   }
 }

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
@@ -25,6 +26,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * Whenever a player tries choices out, in games by five tables of rules, the guess holds every
  * unseen tile once, and racks that are nearer to a hand than tiles dealt at random.
  */
+@Tag("one-jdk")
 class LikelyTilesTest {
   private static final int DEALS = 10;
 

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToIntFunction;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -44,6 +45,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * wantedNatural}, of which only the sign is asked. In {@code Evidence}: counting blind tiles though
  * they weigh 0. In {@code WallColumns}: the first column, where the straight line begins.
  */
+@Tag("one-jdk")
 class OpponentReaderTest {
   private static final double CLOSE = 1e-12;
 

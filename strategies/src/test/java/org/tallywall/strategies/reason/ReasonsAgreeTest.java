@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -25,6 +26,7 @@ import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.habit.Judging;
 
 /** Every number in a reason is the one that the view gives, on 10,000 decisions of games. */
+@Tag("one-jdk")
 class ReasonsAgreeTest {
   private static final int DECISIONS = 10_000;
   private static final List<String> PLAYERS =

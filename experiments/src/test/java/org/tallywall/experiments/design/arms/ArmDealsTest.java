@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import org.apache.commons.math3.distribution.BinomialDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.core.hand.ConcreteHands;
@@ -34,8 +35,9 @@ import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
 /** Ways of playing on the same deals, against games played one by one by new players. */
+@Tag("one-jdk")
 class ArmDealsTest {
-  private static final int DEALS = 60;
+  private static final int DEALS = 30;
   private static final String CARD =
       """
       { "card": "Capstan test card", "families": [

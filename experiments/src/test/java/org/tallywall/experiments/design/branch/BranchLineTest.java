@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.core.hand.ConcreteHands;
@@ -30,6 +31,7 @@ import org.tallywall.experiments.tally.StudyTally;
 import org.tallywall.strategies.catalog.Catalog;
 
 /** Decisions at which a player aims at one line, counted again in the games themselves. */
+@Tag("one-jdk")
 class BranchLineTest {
   private static final int DEALS = 12;
   private static final int[] WALLS = {90, 60, 30};

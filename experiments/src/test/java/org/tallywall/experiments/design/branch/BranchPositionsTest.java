@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.apache.commons.math3.distribution.HypergeometricDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.tallywall.core.card.Card;
@@ -47,6 +48,7 @@ import org.tallywall.experiments.tally.StudyTally;
  * <p>Each check takes a bound of 4.8916 standard errors (normal distribution, two-sided chance 1e-6
  * of a false alarm); the seed is fixed.
  */
+@Tag("one-jdk")
 class BranchPositionsTest {
   private static final double Z = 4.891638476;
   private static final String WAITS =

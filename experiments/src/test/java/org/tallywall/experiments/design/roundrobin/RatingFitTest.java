@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.experiments.stats.Estimate;
 import org.tallywall.experiments.stats.Interval;
@@ -19,6 +20,7 @@ import org.tallywall.experiments.tally.ContestTally;
  * distance is 4.891638 standard errors (normal quantile of a two-sided 1e-6) or 4.753424 (one
  * side), so a fresh seed would raise a false alarm about once in a million.
  */
+@Tag("one-jdk")
 class RatingFitTest {
   private static final double TWO_SIDES = 4.891638;
   private static final double ONE_SIDE = 4.753424;
