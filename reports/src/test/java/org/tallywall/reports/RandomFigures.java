@@ -10,6 +10,7 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.CalibrationPlot;
 import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.figure.ExactLines;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.IntervalPlot.Panel;
@@ -32,12 +33,13 @@ public final class RandomFigures {
   private RandomFigures() {}
 
   public static Figure next(SplittableRandom random) {
-    return switch (random.nextInt(6)) {
+    return switch (random.nextInt(7)) {
       case 0 -> plot(random);
       case 1 -> bars(random);
       case 2 -> curve(random);
       case 3 -> map(random);
       case 4 -> pairs(random);
+      case 5 -> exact(random);
       default -> calibration(random);
     };
   }
@@ -157,6 +159,21 @@ public final class RandomFigures {
         words(random, 9),
         headings,
         rows);
+  }
+
+  private static ExactLines exact(SplittableRandom random) {
+    double size = size(random);
+    int count = 2 + random.nextInt(60);
+    int step = 1 + random.nextInt(20);
+    List<ExactLines.Line> lines = new ArrayList<>();
+    for (int line = random.nextInt(3); line >= 0; line--) {
+      List<ExactLines.Point> points = new ArrayList<>();
+      for (int at = 0; at < count; at++) {
+        points.add(new ExactLines.Point(at * step, random.nextDouble() * size));
+      }
+      lines.add(new ExactLines.Line(words(random, 8), points));
+    }
+    return new ExactLines(caption(random), axis(random), axis(random), lines);
   }
 
   private static CalibrationPlot calibration(SplittableRandom random) {

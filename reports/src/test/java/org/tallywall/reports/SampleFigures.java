@@ -8,6 +8,7 @@ import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.CalibrationPlot;
 import org.tallywall.reports.figure.Caption;
+import org.tallywall.reports.figure.ExactLines;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.IntervalPlot.Panel;
@@ -31,7 +32,17 @@ public final class SampleFigures {
   /** One of every kind, in the order of their names. */
   public static List<Figure> all() {
     return List.of(
-        levels(), both(), parts(), curve(), levelCurve(), map(), pairs(), calibration(), awkward());
+        levels(),
+        both(),
+        parts(),
+        curve(),
+        levelCurve(),
+        map(),
+        pairs(),
+        calibration(),
+        exact(),
+        manyExact(),
+        awkward());
   }
 
   public static IntervalPlot levels() {
@@ -141,6 +152,37 @@ public final class SampleFigures {
         Scale.LEVEL,
         "",
         points);
+  }
+
+  /** One line over a few numbers, which stand at its points. */
+  public static ExactLines exact() {
+    double[] values = {0, 12.5, 23.4, 33, 41.44, 48.76, 55.2};
+    List<ExactLines.Point> points = new ArrayList<>();
+    for (int i = 0; i < values.length; i++) {
+      points.add(new ExactLines.Point(2 * i, values[i]));
+    }
+    return new ExactLines(
+        caption("exact", "Will a wanted tile come?"),
+        new Axis("draws", ""),
+        new Axis("chance that one comes", "in 100"),
+        List.of(new ExactLines.Line("you draw one", points)));
+  }
+
+  /** Three lines over so many numbers that only some have labels, and no point a mark. */
+  public static ExactLines manyExact() {
+    List<ExactLines.Line> lines = new ArrayList<>();
+    for (String name : List.of("you draw one", "somebody draws one, you included", "nobody does")) {
+      List<ExactLines.Point> points = new ArrayList<>();
+      for (int at = 0; at <= 99; at++) {
+        points.add(new ExactLines.Point(at, (at + 1) * (3 + lines.size()) / 6.0));
+      }
+      lines.add(new ExactLines.Line(name, points));
+    }
+    return new ExactLines(
+        caption("exact-of-many", "Three lines over a long range"),
+        new Axis("tiles left in the wall", ""),
+        new Axis("chance", "in 100"),
+        lines);
   }
 
   public static SquareMap map() {

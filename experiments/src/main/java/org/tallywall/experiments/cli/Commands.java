@@ -1,5 +1,6 @@
 package org.tallywall.experiments.cli;
 
+import org.tallywall.experiments.chances.words.Dealt;
 import picocli.CommandLine;
 
 /** The list of all commands, in the order in which the help shows them. */
@@ -20,6 +21,7 @@ final class Commands {
     root.addSubcommand(new RackCommand(console));
     root.addSubcommand(new AskCommand(console));
     root.addSubcommand(new ReviewCommand(console));
+    root.addSubcommand(chances(console));
     root.addSubcommand(new CompletionCommand(console));
     root.addSubcommand(new HelpCommand(console));
     return root;
@@ -40,5 +42,18 @@ final class Commands {
     study.addSubcommand(new StudyNewCommand(console));
     study.addSubcommand(new StudyListCommand(console));
     return study;
+  }
+
+  private static CommandLine chances(Console console) {
+    CommandLine chances = new CommandLine(new ChancesCommand(console));
+    for (Dealt what : Dealt.values()) {
+      CommandLine deal = ChancesDealCommand.of(console, what);
+      chances.addSubcommand(deal.getCommandName(), deal);
+    }
+    chances.addSubcommand(new ChancesPassCommand(console));
+    chances.addSubcommand(new ChancesDrawCommand(console));
+    chances.addSubcommand(new ChancesWaitCommand(console));
+    chances.addSubcommand(new ChancesDrawsLeftCommand(console));
+    return chances;
   }
 }

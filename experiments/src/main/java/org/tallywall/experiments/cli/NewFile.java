@@ -11,10 +11,15 @@ final class NewFile {
   private NewFile() {}
 
   static void write(Path file, String text, Console console) {
+    refuseExisting(file);
+    WholeFile.write(file, text);
+    console.say("Wrote " + file);
+  }
+
+  /** Refuses a file that is there, before any work is done. */
+  static void refuseExisting(Path file) {
     if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
       throw new WrongInputException("\"" + file + "\" exists already; name a new file");
     }
-    WholeFile.write(file, text);
-    console.say("Wrote " + file);
   }
 }

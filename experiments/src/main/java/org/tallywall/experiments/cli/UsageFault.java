@@ -51,11 +51,19 @@ final class UsageFault {
     }
     List<String> names = new ArrayList<>(command.getSubcommands().keySet());
     if (!names.isEmpty()) {
-      return unknown("command", word, names);
+      boolean sums = command.getCommandSpec().userObject() instanceof ChancesCommand;
+      return unknown(sums ? "sum" : "command", word, names);
     }
-    boolean tiles = command.getCommandSpec().userObject() instanceof RackCommand;
     return "unexpected \"%s\"; put %s in quotes"
-        .formatted(Shown.word(word), tiles ? "the whole rack" : "names with spaces");
+        .formatted(Shown.word(word), quoted(command.getCommandSpec().userObject()));
+  }
+
+  /** What a command takes as one word, although it has spaces. */
+  private static String quoted(Object command) {
+    if (command instanceof RackCommand) {
+      return "the whole rack";
+    }
+    return command instanceof ChancesWaitCommand ? "all the tiles" : "names with spaces";
   }
 
   private static String unknown(String what, String word, List<String> known) {

@@ -76,6 +76,8 @@ class PackageOrderTest {
                   "guide",
                   "invent",
                   "store",
+                  "chances",
+                  "chances.words",
                   "ask",
                   "review",
                   "page",

@@ -12,7 +12,8 @@ import java.util.Set;
  * stays in the folder of the attack, and whatever is played stays short.
  */
 final class CommandSource {
-  private static final Set<String> WRITING = Set.of("--out", "--record", "--html", "--write");
+  private static final Set<String> WRITING =
+      Set.of("--out", "--record", "--html", "--write", "--md", "--svg", "--csv");
   private static final Set<String> PLAYING = Set.of("--deals", "--seeds", "--threads");
   private static final String CARD = Attack.HERE + "/card.json";
 
@@ -69,6 +70,28 @@ final class CommandSource {
           List.of("rules", "--write", Attack.HERE + "/my-rules.json"),
           List.of("study", "new"),
           List.of("study", "new", "arms", "--card", CARD, "--out", Attack.HERE + "/new.json"),
+          List.of("chances"),
+          List.of("chances", "jokers", "--at-least", "2", "--rules", Attack.HERE + "/rules.json"),
+          List.of("chances", "pairs", "--tiles", "13..15", "--md", Attack.HERE + "/p.md"),
+          List.of("chances", "pass", "--wanted", "1..12", "--jokers", "2", "--east"),
+          List.of("chances", "draw", "--wanted", "3", "--draws", "5..20", "--unseen", "60"),
+          List.of("chances", "wait", "5b 8b", "--seen", "55b", "--wall", "20..80/4"),
+          List.of(
+              "chances",
+              "wait",
+              "--wanted",
+              "6",
+              "--wall",
+              "20..40",
+              "--before-me",
+              "2",
+              "--csv",
+              Attack.HERE + "/w.csv",
+              "--html",
+              Attack.HERE + "/w.html",
+              "--svg",
+              Attack.HERE + "/w.svg"),
+          List.of("chances", "draws-left", "--wall", "80,60,40"),
           List.of("study", "list"),
           List.of("completion"),
           List.of("help"),
@@ -116,6 +139,7 @@ final class CommandSource {
     files.put("racks.txt", Plant.text(TinyStudies.RACKS));
     files.put("scene.txt", Plant.text(seeds.scenes.get(0).text()));
     files.put("reach.json", Plant.text(seeds.scenes.get(0).card()));
+    files.put("rules.json", Plant.text("{ \"tiles.jokers\": 10 }"));
     this.dictionary =
         COMMANDS.stream()
             .flatMap(List::stream)

@@ -37,6 +37,8 @@ class PagesBrowserTest {
   private static Path arms;
   private static Path hostile;
   private static Path pack;
+  private static Path deal;
+  private static Path wait;
 
   /** One fixed table, two ways of playing, and names that bite. */
   @BeforeAll
@@ -58,6 +60,10 @@ class PagesBrowserTest {
     reported("report", hostile.toString());
     pack = folder.resolve("pack.html");
     reported("report", table.toString(), arms.toString(), "--out", pack.toString());
+    deal = folder.resolve("deal.html");
+    reported("chances", "pairs", "--html", deal.toString());
+    wait = folder.resolve("wait.html");
+    reported("chances", "wait", "5b 8b", "--wall", "20..80", "--html", wait.toString());
   }
 
   private static Path run(String card, String name, String design) {
@@ -93,7 +99,9 @@ class PagesBrowserTest {
         table.resolve("report.html"),
         arms.resolve("report.html"),
         hostile.resolve("report.html"),
-        pack);
+        pack,
+        deal,
+        wait);
   }
 
   @ParameterizedTest
@@ -109,6 +117,15 @@ class PagesBrowserTest {
           .isLessThanOrEqualTo(width);
       assertThat(browser.findings()).isEmpty();
     }
+  }
+
+  /** A sum is handed out on one sheet or two, and one over a long range on three. */
+  @Test
+  void chances_printed_takeFewSheets() {
+    browser.open(deal, 1280);
+    assertThat(browser.sheets()).isLessThanOrEqualTo(2);
+    browser.open(wait, 1280);
+    assertThat(browser.sheets()).isLessThanOrEqualTo(3);
   }
 
   @Test

@@ -5,7 +5,7 @@ package org.tallywall.reports.figure;
  * compiler names every place that a new kind has to be added to.
  */
 public sealed interface Figure
-    permits BandCurve, CalibrationPlot, IntervalPlot, PairedDots, PartBars, SquareMap {
+    permits BandCurve, CalibrationPlot, ExactLines, IntervalPlot, PairedDots, PartBars, SquareMap {
   /**
    * What becomes of a figure of each kind.
    *
@@ -27,6 +27,14 @@ public sealed interface Figure
      * @return what it becomes
      */
     R calibration(CalibrationPlot calibration);
+
+    /**
+     * What becomes of lines through exact numbers.
+     *
+     * @param lines the figure
+     * @return what it becomes
+     */
+    R exact(ExactLines lines);
 
     /**
      * What becomes of a plot of ranges.

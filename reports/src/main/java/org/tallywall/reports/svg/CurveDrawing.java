@@ -45,7 +45,8 @@ final class CurveDrawing {
     }
     points(up, places);
     sheet.use(GAP + HEIGHT + GAP / 2);
-    settings(places);
+    List<String> labels = curve.points().stream().map(Point::label).toList();
+    new LabelsBelow(sheet, labels, places).draw();
     Headings below = new Headings();
     below.add(field.center(), Anchor.MIDDLE, curve.across().words(), field.width());
     below.draw(sheet);
@@ -94,7 +95,7 @@ final class CurveDrawing {
   }
 
   private void points(Ruler up, double[] places) {
-    boolean room = nearest(places) >= widestValue() + GAP;
+    boolean room = LabelsBelow.nearest(sheet, places) >= widestValue() + GAP;
     for (int i = 0; i < places.length; i++) {
       Point point = curve.points().get(i);
       PlotValue estimate = point.estimate();
@@ -104,86 +105,14 @@ final class CurveDrawing {
       group.mark(places[i], up.at(estimate.value()), point.standing());
       if (room && point.standing() == Standing.COMPARED) {
         double base = Math.min(top, up.at(estimate.value()) - Sketch.MARK) - GAP / 2;
-        value(places[i], base, estimate.valueText(sign));
+        sketch.onWhite(places[i], base, estimate.valueText(sign));
       }
     }
-  }
-
-  /** A number above its bar, on white, so that no line of the field runs through it. */
-  private void value(double x, double base, String number) {
-    double width = TextWidth.of(number, Face.SMALL);
-    double capital = Face.SMALL.size() * 0.72;
-    sketch.box(new Box(x - width / 2, base - capital - 3, width, capital + 6), Color.WHITE.code());
-    sketch.text(x, base, Anchor.MIDDLE, Face.SMALL, number);
-  }
-
-  /** The settings below the field; where they have no room, only every second, third … one. */
-  private void settings(double[] places) {
-    double room = nearest(places);
-    int every = 1;
-    while (every < places.length && !fits(every, every * room - GAP)) {
-      every++;
-    }
-    List<Integer> shown = shown(every);
-    double width = Math.max(every * room - GAP, longestWord(shown));
-    List<List<String>> labels =
-        shown.stream().map(i -> Lines.wrap(label(i), width, Face.SMALL)).toList();
-    double[] wished = shown.stream().mapToDouble(i -> places[i]).toArray();
-    double[] widths = labels.stream().mapToDouble(l -> Sheet.widest(l, Face.SMALL)).toArray();
-    double[] middles = Spread.apart(wished, widths, Sheet.MARGIN, sheet.right());
-    int most = 1;
-    for (int i = 0; i < middles.length; i++) {
-      double base = sheet.used() + Face.SMALL.lineHeight();
-      for (String line : labels.get(i)) {
-        sketch.text(middles[i], base, Anchor.MIDDLE, Face.SMALL, line);
-        base += Face.SMALL.lineHeight();
-      }
-      most = Math.max(most, labels.get(i).size());
-    }
-    sheet.use((most + 0.6) * Face.SMALL.lineHeight());
-  }
-
-  /** Whether labels in this width keep their words whole and have room side by side. */
-  private boolean fits(int every, double width) {
-    List<Integer> shown = shown(every);
-    return width >= longestWord(shown)
-        && shown.size() * (Math.min(width, widestLabel(shown)) + GAP) <= sheet.width();
-  }
-
-  private List<Integer> shown(int every) {
-    List<Integer> shown = new ArrayList<>();
-    for (int i = 0; i < curve.points().size(); i += every) {
-      shown.add(i);
-    }
-    return shown;
-  }
-
-  private String label(int point) {
-    return curve.points().get(point).label();
-  }
-
-  private double widestLabel(List<Integer> shown) {
-    return Sheet.widest(shown.stream().map(this::label).toList(), Face.SMALL);
-  }
-
-  private double longestWord(List<Integer> shown) {
-    return shown.stream()
-        .mapToDouble(i -> Sheet.widest(List.of(label(i).split(" ")), Face.SMALL))
-        .max()
-        .orElse(0);
   }
 
   private double widestValue() {
     return Sheet.widest(
         curve.points().stream().map(point -> point.estimate().valueText(sign)).toList(),
         Face.SMALL);
-  }
-
-  private double nearest(double[] places) {
-    double nearest = sheet.width();
-    for (int i = 1; i < places.length; i++) {
-      nearest = Math.min(nearest, places[i] - places[i - 1]);
-    }
-    return nearest;
   }
 }

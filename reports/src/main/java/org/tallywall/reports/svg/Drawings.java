@@ -2,6 +2,7 @@ package org.tallywall.reports.svg;
 
 import org.tallywall.reports.figure.BandCurve;
 import org.tallywall.reports.figure.CalibrationPlot;
+import org.tallywall.reports.figure.ExactLines;
 import org.tallywall.reports.figure.Figure;
 import org.tallywall.reports.figure.IntervalPlot;
 import org.tallywall.reports.figure.PairedDots;
@@ -22,6 +23,11 @@ record Drawings(Sheet sheet) implements Figure.Cases<Runnable> {
   @Override
   public Runnable calibration(CalibrationPlot calibration) {
     return new CalibrationDrawing(calibration, sheet)::draw;
+  }
+
+  @Override
+  public Runnable exact(ExactLines lines) {
+    return new ExactDrawing(lines, sheet)::draw;
   }
 
   @Override

@@ -80,6 +80,14 @@ final class Sketch {
     into.add(text(x, y, anchor, face).text(words));
   }
 
+  /** A number above a mark, on white, so that no line of the field runs through it. */
+  void onWhite(double x, double base, String number) {
+    double width = TextWidth.of(number, Face.SMALL);
+    double capital = Face.SMALL.size() * 0.72;
+    box(new Box(x - width / 2, base - capital - 3, width, capital + 6), Color.WHITE.code());
+    text(x, base, Anchor.MIDDLE, Face.SMALL, number);
+  }
+
   /** Lines of text around a middle height. */
   void block(double x, double middle, Anchor anchor, Face face, List<String> lines) {
     double y = firstBase(middle, face, lines.size());

@@ -137,6 +137,25 @@ class FigureTest {
     refused(() -> new CalibrationPlot.Point(1, ESTIMATE, 0), "a point: there must be a forecast");
   }
 
+  @Test
+  void exactLines_thatCannotBeDrawn_areRefused() {
+    ExactLines.Point first = new ExactLines.Point(1, 5);
+    ExactLines.Point second = new ExactLines.Point(2, 6);
+    ExactLines.Line line = new ExactLines.Line("A", List.of(first, second));
+    refused(
+        () -> new ExactLines.Line("A", List.of(second, first)),
+        "line A: points go from left to right");
+    refused(() -> new ExactLines.Line("A", List.of(first)), "line A: a line needs two points");
+    refused(() -> new ExactLines.Point(1, -1), "a point: no value is below 0");
+    ExactLines.Line other = new ExactLines.Line("B", List.of(first, new ExactLines.Point(3, 6)));
+    refused(
+        () -> new ExactLines(CAPTION, AXIS, AXIS, List.of(line, other)),
+        "figure wins: all lines go over the same numbers");
+    refused(
+        () -> new ExactLines(CAPTION, AXIS, AXIS, List.of(line, line, line, line)),
+        "figure wins: one to 3 lines fit");
+  }
+
   private static PartBars bars(List<Double> values, Change... changes) {
     Bar bar = new Bar("A", Standing.COMPARED, values);
     return new PartBars(CAPTION, AXIS, List.of("a", "b"), List.of(bar), List.of(changes));

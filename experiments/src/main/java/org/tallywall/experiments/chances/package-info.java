@@ -1,0 +1,2 @@
+/** Small exact sums about tiles: what comes, what is dealt, and how many draws are left. */
+package org.tallywall.experiments.chances;
