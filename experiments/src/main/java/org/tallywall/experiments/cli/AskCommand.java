@@ -223,10 +223,6 @@ final class AskCommand implements Callable<Integer> {
   }
 
   private void wrap(String text) {
-    String plain = text.stripLeading();
-    String indent = " ".repeat(text.length() - plain.length());
-    List<String> lines = Words.wrapped(plain, indent, console.width() - 4);
-    console.say(lines.get(0));
-    lines.subList(1, lines.size()).forEach(line -> console.say("  " + line));
+    console.sayWrapped(text);
   }
 }

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.tallywall.experiments.error.FailedException;
+import org.tallywall.experiments.words.Words;
 
 /**
  * Where the program writes, results to standard output and everything else to standard error, and
@@ -173,6 +174,15 @@ final class Console {
   void say(String line) {
     out.print(called.in(line));
     out.print('\n');
+  }
+
+  /** Prints a paragraph that may be indented; further lines stand two letters further in. */
+  void sayWrapped(String text) {
+    String plain = text.stripLeading();
+    String indent = " ".repeat(text.length() - plain.length());
+    List<String> lines = Words.wrapped(plain, indent, width - 4);
+    say(lines.get(0));
+    lines.subList(1, lines.size()).forEach(line -> say("  " + line));
   }
 
   /** Begins the line of a terminal anew and writes over it. */

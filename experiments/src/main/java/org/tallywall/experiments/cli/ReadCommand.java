@@ -162,7 +162,7 @@ final class ReadCommand implements Callable<Integer> {
         pulse ->
             PositionReader.of(
                 position.view(),
-                Guesses.USUAL.of(makers),
+                Guesses.USUAL.of(makers, four.stream().map(Seated::kind).toList()),
                 pulse.watched(makers.stream().map(Supplier::get).toList()),
                 draws));
   }

@@ -11,6 +11,7 @@ import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.guide.SheetToFill;
 import org.tallywall.experiments.review.Seated;
+import org.tallywall.experiments.review.Shortlist;
 import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
@@ -30,8 +31,9 @@ import picocli.CommandLine.Parameters;
       "Choices of your own, in the words of a sheet:",
       "  --options \"throw 9c; redeem 8c seat 2 then throw E\"",
       "  --options \"pass 9c E 2d; pass 9c E N\"",
-      "The five dearest decisions of East in a recorded game, as a page:",
-      "  tallywall review games.jsonl.gz --game 5 --seat 0 --html dearest.html",
+      "The dearest decisions of East in a recorded game, as a page:",
+      "  tallywall review results/my-study/records.jsonl.gz --game 0 --seat 0 --seconds 20"
+          + " --html dearest.html",
       "With the same seed and number of games, the answer is the same on any machine."
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -103,7 +105,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(
       names = "--playouts",
       paramLabel = "NUMBER",
-      description = "How many games to play at most, over all choices.")
+      description = "How many games to play at most, over all choices; one for each at least.")
   private Long playouts;
 
   @Option(
@@ -148,6 +150,11 @@ final class ReviewCommand implements Callable<Integer> {
     if (players != null && among != null) {
       throw new WrongInputException("give either --players or --among, not both");
     }
+    List<String> own = options == null ? List.of() : List.of(options.split(";", -1));
+    if (own.size() > Shortlist.MOST_NAMED) {
+      throw new WrongInputException(
+          "--options takes %s choices at most, not %s".formatted(Shortlist.MOST_NAMED, own.size()));
+    }
     SheetFiles files = new SheetFiles(sheets, card, console.in());
     TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
     TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
@@ -164,9 +171,9 @@ final class ReviewCommand implements Callable<Integer> {
               read.get(at),
               seats.asked(player),
               seats.tables(players, among, read.get(at)),
-              options == null ? List.of() : List.of(options.split(";", -1))));
+              own));
     }
-    printers.forEach(printer -> printer.prepare(effort));
+    printers.forEach(ReviewPrinter::prepare);
     boolean stopped = false;
     for (int at = 0; at < printers.size() && !stopped; at++) {
       if (at > 0) {

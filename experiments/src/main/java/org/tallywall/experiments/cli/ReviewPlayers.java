@@ -96,6 +96,7 @@ record ReviewPlayers(Catalog named, Catalog inFiles, Card card) {
 
   /** A file of settings is named as it was typed, for its player's name would say too little. */
   static Seated seated(String word, PlayerSpec spec) {
-    return new Seated(word.endsWith(".json") ? Shown.word(word) : spec.type().id(), spec::make);
+    return new Seated(
+        word.endsWith(".json") ? Shown.word(word) : spec.type().id(), spec.type().id(), spec::make);
   }
 }

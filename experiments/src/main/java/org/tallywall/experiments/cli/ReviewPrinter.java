@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.UnaryOperator;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.IllegalMoveException;
-import org.tallywall.core.play.Player;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.text.FaultyFileException;
@@ -28,11 +26,11 @@ import org.tallywall.experiments.review.Reviewer;
 import org.tallywall.experiments.review.Seated;
 import org.tallywall.experiments.review.Shortlist;
 import org.tallywall.experiments.review.UnlawfulChoiceException;
+import org.tallywall.experiments.run.Pulse;
 import org.tallywall.experiments.run.RunEndingPlayerException;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
-import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.text.Lettering;
 import org.tallywall.reports.text.TextTable;
@@ -55,7 +53,8 @@ final class ReviewPrinter {
   private final List<List<Seated>> tables;
   private final List<String> options;
   private final Card card;
-  private List<Considered> choices;
+  private final List<Choice> named = new ArrayList<>();
+  private List<Considered> choices = List.of();
   private List<ReasonedMove> answer;
   private AmongTables reviewed;
 
@@ -79,27 +78,32 @@ final class ReviewPrinter {
     return "the player \"" + asked.type().id() + "\"";
   }
 
-  /** Finds out what is to be looked at, so that whatever is wrong is said before any game. */
-  void prepare(ReviewEffort effort) {
-    List<Choice> named = new ArrayList<>();
+  /** Asks the player, and looks whether all can be played, so that faults come before games. */
+  void prepare() {
     options.forEach(option -> named.add(named(option)));
     try {
-      choices = shortlist(named);
+      answer = PatientAsk.ask(who(), this::answer);
     } catch (UnlawfulChoiceException unlawful) {
       throw new WrongInputException("--options: " + unlawful.getMessage());
-    }
-    if (effort.share(tables.size()).games() < choices.size()) {
-      throw new WrongInputException(
-          "--playouts: each of the %s choices takes a game at %s at least"
-              .formatted(choices.size(), tables.size() == 1 ? "the table" : "each table"));
     }
     if (!sheet.moment().inPlay()) {
       tryOut();
     }
   }
 
+  private List<ReasonedMove> answer(Pulse pulse) {
+    shortlist(pulse).require(named);
+    return ReasonedMove.of(sheet, asked.make(), player -> pulse.watched(player, 0), 0);
+  }
+
+  private Shortlist shortlist(Pulse pulse) {
+    return new Shortlist(
+        sheet, ReviewPlayers.seated("", asked), advisers(), player -> pulse.watched(player, 0));
+  }
+
   private void tryOut() {
     try {
+      choices = List.of(ownAnswer());
       Reviewer.tryOut(question(tables.get(0), 0));
     } catch (NoSuchMomentException none) {
       throw new WrongInputException(file + ": " + none.getMessage());
@@ -108,20 +112,13 @@ final class ReviewPrinter {
     }
   }
 
-  private ReviewQuestion question(List<Seated> players, long seed) {
-    return new ReviewQuestion(sheet, choices, players, Guesses.USUAL, seed);
+  private Considered ownAnswer() {
+    return new Considered(
+        answer.stream().map(ReasonedMove::move).toList(), List.of(asked.type().id()));
   }
 
-  private List<Considered> shortlist(List<Choice> named) {
-    return PatientAsk.ask(
-        who(),
-        pulse -> {
-          UnaryOperator<Player> watched = player -> pulse.watched(player, 0);
-          answer = ReasonedMove.of(sheet, asked.make(), watched, 0);
-          return new Shortlist(
-                  sheet, new Seated(asked.type().id(), asked::make), advisers(), watched)
-              .choices(named);
-        });
+  private ReviewQuestion question(List<Seated> players, long seed) {
+    return new ReviewQuestion(sheet, choices, players, Guesses.USUAL, seed);
   }
 
   /** Names the choices of positions, a player's own first, and the one made. */
@@ -132,7 +129,7 @@ final class ReviewPrinter {
             pulse ->
                 new Shortlist(
                         sheet,
-                        new Seated(asked.type().id(), asked::make),
+                        ReviewPlayers.seated("", asked),
                         advisers(),
                         player -> pulse.watched(player, 0))
                     .choices(List.of(made)));
@@ -165,6 +162,7 @@ final class ReviewPrinter {
     if (!brief) {
       firstWords();
     }
+    choices = PatientAsk.ask(who(), pulse -> shortlist(pulse).choices(named));
     List<Review> reviews = new ArrayList<>();
     boolean stopped = false;
     for (int at = 0; at < tables.size() && !stopped; at++) {
@@ -262,7 +260,7 @@ final class ReviewPrinter {
       wrap(ReviewWords.leftOut(sheet.discardsLeftOut()));
     }
     ReasonWords reasons = new ReasonWords(card, SEATS, new TypedTiles());
-    wrap("  " + asked.type().id() + ": " + choices.get(0).text());
+    wrap("  " + asked.type().id() + ": " + ownAnswer().text());
     for (ReasonedMove move : answer) {
       if (!move.reasons().isEmpty()) {
         wrap("    " + move.move().text() + ": " + reasons.text(move.reasons()));
@@ -290,10 +288,6 @@ final class ReviewPrinter {
   }
 
   private void wrap(String text) {
-    String plain = text.stripLeading();
-    String indent = " ".repeat(text.length() - plain.length());
-    List<String> lines = Words.wrapped(plain, indent, console.width() - 4);
-    console.say(lines.get(0));
-    lines.subList(1, lines.size()).forEach(line -> console.say("  " + line));
+    console.sayWrapped(text);
   }
 }

@@ -23,6 +23,7 @@ final class ReviewProgress implements Consumer<Supplier<Review>> {
   private final long pause;
   private long next;
   private int written;
+  private boolean stopped;
 
   /**
    * Nothing is shown yet.
@@ -40,7 +41,7 @@ final class ReviewProgress implements Consumer<Supplier<Review>> {
   @Override
   public synchronized void accept(Supplier<Review> known) {
     long now = System.nanoTime();
-    if (!console.progress() || now - next < 0) {
+    if (stopped || !console.progress() || now - next < 0) {
       return;
     }
     next = now + pause;
@@ -60,6 +61,7 @@ final class ReviewProgress implements Consumer<Supplier<Review>> {
 
   /** Says that the user was heard. */
   synchronized void stopping() {
+    stopped = true;
     end();
     console.complain("tallywall: stopping; what is known so far follows ...");
   }

@@ -6,7 +6,7 @@ import org.tallywall.experiments.run.RunLimits;
  * What a review may use. It plays in rounds and looks at its time between rounds alone, so it may
  * take a little longer.
  *
- * @param games games played at most, over all choices, 1 or more
+ * @param games games played at most, over all choices, 1 or more; each choice has one at least
  * @param nanos time at most, in nanoseconds
  * @param run threads, patience with players, and the clock
  */

@@ -87,7 +87,8 @@ public final class Reviewer {
   /** Plays a round; returns whether all is decided. */
   private boolean round(RoundPlayer players) {
     List<Integer> in = standings.in();
-    int next = (int) Math.min(Math.min(ROUND, left()), MOST_WORLDS - worlds);
+    long most = worlds == 0 ? Math.max(1, left()) : left();
+    int next = (int) Math.min(Math.min(ROUND, most), MOST_WORLDS - worlds);
     if (next > 0) {
       Round round = new Round(worlds, next, question.choices().size());
       players.play(round, in);
@@ -113,7 +114,7 @@ public final class Reviewer {
       return question.choices().size() == 1 ? Review.Ended.ONE_CHOICE : Review.Ended.DECIDED;
     } else if (stopped) {
       return Review.Ended.STOPPED;
-    } else if (left() == 0 || worlds == MOST_WORLDS) {
+    } else if (left() < 1 || worlds == MOST_WORLDS) {
       return Review.Ended.GAMES;
     }
     return nanos >= limits.nanos() ? Review.Ended.TIME : Review.Ended.NOT_YET;

@@ -22,6 +22,9 @@ public final class Shortlist {
   /** Choices looked at unless somebody names more. */
   static final int MOST = 8;
 
+  /** Choices that somebody may name, at most; those of a sheet beyond it are left out. */
+  public static final int MOST_NAMED = 20;
+
   private final PositionSheet sheet;
   private final Seated asked;
   private final List<Seated> advisers;
@@ -72,11 +75,25 @@ public final class Shortlist {
     return choices;
   }
 
+  /**
+   * Looks whether choices may be made.
+   *
+   * @param named those that somebody names
+   * @throws UnlawfulChoiceException if one is not allowed, or leaves something open
+   */
+  public void require(List<Choice> named) {
+    named.forEach(this::named);
+  }
+
   private void answer(Seated player) {
     List<Move> answer =
         Asking.put(sheet, watched.apply(player.maker().get()), 0, (view, move) -> {});
-    boolean claims = answer.get(0) instanceof Move.Claim;
-    add(claims ? answer.subList(0, 1) : answer, player.name());
+    add(begun(answer), player.name());
+  }
+
+  /** What is thrown after a claim is left to whoever plays on. */
+  private static List<Move> begun(List<Move> answer) {
+    return answer.get(0) instanceof Move.Claim ? answer.subList(0, 1) : answer;
   }
 
   private void add(List<Move> moves, String by) {
@@ -109,8 +126,9 @@ public final class Shortlist {
     for (Choice choice : choices) {
       choice
           .moves()
+          .filter(moves -> found.size() <= MOST_NAMED)
           .filter(moves -> lawful.fault(moves, watched.apply(asked.maker().get())).isEmpty())
-          .ifPresent(moves -> add(moves, Considered.SHEET));
+          .ifPresent(moves -> add(begun(moves), Considered.SHEET));
     }
   }
 

@@ -39,7 +39,10 @@ final class WorldPlayer {
     }
     SheetView view = question.sheet().view();
     seat = view.seat();
-    playout = new Playout(question.guesses().of(makers), List.of(makers));
+    playout =
+        new Playout(
+            question.guesses().of(makers, question.players().stream().map(Seated::kind).toList()),
+            List.of(makers));
     RandomStream numbers =
         new RandomStream(new StreamKey(question.seed(), 0, Purpose.DECISION, seat, 0, 0));
     Moment moment = question.sheet().moment();

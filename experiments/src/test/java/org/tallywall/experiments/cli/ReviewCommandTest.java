@@ -2,10 +2,14 @@ package org.tallywall.experiments.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -213,11 +217,26 @@ class ReviewCommandTest {
   }
 
   @Test
-  void review_ofFewerGamesThanChoices_isRefused() {
-    Typed typed = review(FOLDER + "hold-her-tile.txt", "--playouts", "3");
+  void review_ofTooManyChoices_isRefused() {
+    Typed typed = review(FOLDER + "hold-her-tile.txt", "--options", "throw W" + ";".repeat(21));
     assertThat(typed.code()).isEqualTo(2);
-    assertThat(typed.out()).isEmpty();
-    assertThat(typed.err()).contains("--playouts", "choices");
+    assertThat(typed.err()).contains("--options takes 20 choices at most, not 22");
+  }
+
+  @Test
+  void review_ofAClaimThatTheSheetGoesOnWith_looksAtItOnce() {
+    Typed typed =
+        review(FOLDER + "call-to-be-one-away.txt", "--playouts", "9", "--players", "nearest");
+    assertThat(choices(typed)).containsOnlyOnce("claim 4 jokers 1").doesNotHaveDuplicates();
+    assertThat(choices(typed)).noneMatch(choice -> choice.contains("then"));
+  }
+
+  @Test
+  void review_ofFewerGamesThanChoices_playsOneAfterEach() {
+    Typed typed =
+        review(FOLDER + "stop-when-twelve-stand.txt", "--playouts", "1", "--players", "nearest");
+    assertThat(typed.code()).isZero();
+    assertThat(typed.out()).contains("by 2 games played on", "1 way,");
   }
 
   @Test
@@ -281,5 +300,32 @@ class ReviewCommandTest {
     Typed typed = review(sheet, "--playouts", "40", "--players", "nearest");
     assertThat(typed.code()).isZero();
     assertThat(typed.out()).contains("The sheet leaves out 39 discards;");
+  }
+
+  /** Somebody presses Ctrl-C again and again from the beginning; without it this takes a day. */
+  @Test
+  void review_thatIsStopped_printsWhatIsKnownSoFar() throws Exception {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Console console = Console.withoutProgress(out, err, 100);
+    AtomicBoolean over = new AtomicBoolean();
+    Thread impatient =
+        new Thread(
+            () -> {
+              while (!over.get()) {
+                console.interrupts().stop();
+                LockSupport.parkNanos(5_000_000);
+              }
+            });
+    impatient.start();
+    int code =
+        new Program(console).run("review", FOLDER + "pass-the-strangers.txt", "--seconds", "86400");
+    over.set(true);
+    impatient.join();
+
+    assertThat(code).isEqualTo(130);
+    assertThat(out.toString(StandardCharsets.UTF_8))
+        .contains("What each choice is worth", "It was stopped; this is what was known by then.");
+    assertThat(err.toString(StandardCharsets.UTF_8)).contains("what is known so far follows");
   }
 }

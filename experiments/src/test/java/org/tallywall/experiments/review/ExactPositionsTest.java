@@ -45,7 +45,7 @@ class ExactPositionsTest {
         twoWaits(),
         List.of(TinyTable.discard("9c"), TinyTable.discard("9b")),
         TinyTable.four("plain", () -> new ThrowsWhatItDraws(false)),
-        players -> new AtRandom(),
+        (players, kinds) -> new AtRandom(),
         seed);
   }
 
@@ -100,7 +100,7 @@ class ExactPositionsTest {
             sheet,
             List.of(TinyTable.discard("E")),
             TinyTable.four("plain", () -> new ThrowsWhatItDraws(true)),
-            players ->
+            (players, kinds) ->
                 new AtRandom("111333555777b 9b", "111333555777c 9c", "111333555777d 9d", null),
             1);
 

@@ -53,7 +53,7 @@ class GameReviewerTest {
             WAITS,
             both,
             TinyTable.four("plain", () -> new ThrowsWhatItDraws(false)),
-            players -> new AtRandom(),
+            (players, kinds) -> new AtRandom(),
             seed)
         .review(0, decisions, games(quick), looks -> games(thorough), 5, (at, of, closely) -> {});
   }

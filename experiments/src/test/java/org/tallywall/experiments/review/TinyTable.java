@@ -56,7 +56,7 @@ final class TinyTable {
   }
 
   static List<Seated> four(String name, java.util.function.Supplier<Player> maker) {
-    return java.util.Collections.nCopies(4, new Seated(name, maker));
+    return java.util.Collections.nCopies(4, new Seated(name, name, maker));
   }
 
   /** A review of so many games, on one thread. */

@@ -48,6 +48,27 @@ final class LikelyDistance {
   private LikelyDistance() {}
 
   /**
+   * How many racks of some hundred are so far away.
+   *
+   * @param exposures exposures shown, 0 to 4
+   * @param wall tiles left in the wall
+   * @param away tiles away, 1 or more
+   * @return 0 or more; the same row that {@link #draw} draws from
+   */
+  static int inHundred(int exposures, int wall, int away) {
+    int[] row = row(exposures, wall);
+    return away < 1 || away > row.length ? 0 : row[away - 1];
+  }
+
+  private static int[] row(int exposures, int wall) {
+    int band = 0;
+    while (band < WALL.length && wall >= WALL[band]) {
+      band++;
+    }
+    return IN_100[Math.min(exposures, IN_100.length - 1)][band];
+  }
+
+  /**
    * A distance.
    *
    * @param exposures exposures shown, 0 to 4
@@ -56,11 +77,7 @@ final class LikelyDistance {
    * @return tiles away, 1 to 7
    */
   static int draw(int exposures, int wall, RandomStream random) {
-    int band = 0;
-    while (band < WALL.length && wall >= WALL[band]) {
-      band++;
-    }
-    int[] row = IN_100[Math.min(exposures, IN_100.length - 1)][band];
+    int[] row = row(exposures, wall);
     int left = random.below(100);
     int away = 1;
     while (away < row.length && left >= row[away - 1]) {

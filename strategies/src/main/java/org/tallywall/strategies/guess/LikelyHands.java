@@ -105,6 +105,25 @@ final class LikelyHands {
   }
 
   /**
+   * The weight of a hand.
+   *
+   * @param hand its place in the seat's reach
+   * @return 0 or more; only ratios matter
+   */
+  double weight(int hand) {
+    return upTo[hand] - (hand == 0 ? 0 : upTo[hand - 1]);
+  }
+
+  /**
+   * The weight of all hands together.
+   *
+   * @return 0 where all are dead
+   */
+  double all() {
+    return count == 0 ? 0 : upTo[count - 1];
+  }
+
+  /**
    * One of the hands, by their weights.
    *
    * @param random draws it

@@ -9,6 +9,7 @@ import org.tallywall.experiments.stats.Proportion;
 /** What was said beside what happened, in bins. */
 final class Bins {
   private static final double CONFIDENCE = 0.95;
+  private static final Interval NOTHING_KNOWN = new Interval(0, 1);
 
   private final double[] edges;
   private final GameSums[] happened;
@@ -72,14 +73,17 @@ final class Bins {
     return rows;
   }
 
-  /** Where it always or never happened, each game counts as one trial. */
+  /**
+   * Where it always or never happened, each game counts as one trial; where the games are too few
+   * or too alike for a range, it is all there is.
+   */
   private Interval limits(int bin, PairMoments moments) {
     boolean never = moments.x().signum() == 0;
     if (never || moments.x().equals(moments.y())) {
       long games = happened[bin].met();
       return new Proportion(never ? 0 : games, games).wilson(CONFIDENCE);
     }
-    return moments.estimate(CONFIDENCE).interval().orElseThrow().withinZeroAndOne();
+    return moments.estimate(CONFIDENCE).interval().orElse(NOTHING_KNOWN).withinZeroAndOne();
   }
 
   /**
