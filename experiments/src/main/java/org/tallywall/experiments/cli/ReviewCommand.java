@@ -31,8 +31,9 @@ import picocli.CommandLine.Parameters;
       "Choices of your own, in the words of a sheet:",
       "  --options \"throw 9c; redeem 8c seat 2 then throw E\"",
       "  --options \"pass 9c E 2d; pass 9c E N\"",
-      "The five dearest decisions of East in a recorded game, as a page:",
-      "  tallywall review games.jsonl.gz --game 5 --seat 0 --html dearest.html",
+      "The dearest decisions of East in a recorded game, as a page:",
+      "  tallywall review results/my-study/records.jsonl.gz --game 0 --seat 0 --seconds 20"
+          + " --html dearest.html",
       "With the same seed and number of games, the answer is the same on any machine."
     })
 final class ReviewCommand implements Callable<Integer> {
