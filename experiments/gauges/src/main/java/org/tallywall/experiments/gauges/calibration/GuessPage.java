@@ -46,7 +46,8 @@ public final class GuessPage {
     for (int card = 0; card < 2; card++) {
       ConcreteHands hands = CalibrationPage.card(Path.of(args[4 + card]));
       for (String kind : KINDS) {
-        results.add(of(hands, kind, seed, card == 0 ? positions : positions / 4, worlds));
+        results.add(
+            of(hands, kind, seed, card == 0 ? positions : Math.max(1, positions / 4), worlds));
         marked.write(text(results, seed, worlds));
       }
     }

@@ -1,5 +1,6 @@
 package org.tallywall.strategies.guess;
 
+import java.util.Collections;
 import java.util.List;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
@@ -7,30 +8,39 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 
-/** What a seat knew before the first pass, worked back from what it knows later in the passes. */
-final class BeforePasses implements SeatView {
-  private final SeatView later;
+/**
+ * What some seat knows in the passes, when the racks and the passes so far are guessed: the rest is
+ * as the seat that guesses knows it, since nothing lies on the table yet.
+ */
+final class PassView implements SeatView {
+  private final SeatView table;
+  private final int seat;
   private final Rack rack;
+  private final List<PassSeen> passes;
 
   /**
-   * Works it back.
+   * A view.
    *
-   * @param later what the seat knows in the passes
-   * @param rack what it held before them
+   * @param table what the seat that guesses knows
+   * @param seat the seat that is asked
+   * @param rack what it holds; live
+   * @param passes what it saw of the passes; live
    */
-  BeforePasses(SeatView later, Rack rack) {
-    this.later = later;
+  PassView(SeatView table, int seat, Rack rack, List<PassSeen> passes) {
+    this.table = table;
+    this.seat = seat;
     this.rack = rack;
+    this.passes = passes;
   }
 
   @Override
   public int seat() {
-    return later.seat();
+    return seat;
   }
 
   @Override
   public TableSetup table() {
-    return later.table();
+    return table.table();
   }
 
   @Override
@@ -55,12 +65,12 @@ final class BeforePasses implements SeatView {
 
   @Override
   public Reach reach(int seat) {
-    return later.reach(seat);
+    return table.reach(seat);
   }
 
   @Override
   public Reach reachWith(Exposure more) {
-    return later.reachWith(more);
+    return table.reachWith(more);
   }
 
   @Override
@@ -100,7 +110,7 @@ final class BeforePasses implements SeatView {
 
   @Override
   public int wallLeft() {
-    return later.wallLeft();
+    return table.wallLeft();
   }
 
   @Override
@@ -130,7 +140,7 @@ final class BeforePasses implements SeatView {
 
   @Override
   public List<PassSeen> passes() {
-    return List.of();
+    return Collections.unmodifiableList(passes);
   }
 
   @Override
