@@ -24,17 +24,27 @@ class GuessTallyTest {
             0,
             25,
             (view, racks, random) -> {
-              List<Rack> truth = new ArrayList<>(racks);
-              if (truthIsGuessed) {
-                position.begin(view, random);
-                guess.look(view);
-                guess.deal(view, random.beside(Purpose.ROLLOUT, 1_000_001), position);
-                truth.replaceAll(rack -> position.rack(racks.indexOf(rack)).copy());
+              position.begin(view, random);
+              guess.look(view);
+              guess.deal(view, random.beside(Purpose.ROLLOUT, 1_000_001), position);
+              List<Rack> truth = new ArrayList<>();
+              for (int seat = 0; seat < racks.size(); seat++) {
+                int size = racks.get(seat).total();
+                boolean guessed = truthIsGuessed || view.wallLeft() < size;
+                truth.add(guessed ? position.rack(seat).copy() : wall(position, size));
               }
               tally.visit(view, truth, random);
             },
             tally::endGame);
     return tally;
+  }
+
+  private static Rack wall(Position position, int size) {
+    Rack rack = new Rack();
+    for (int at = 0; at < size; at++) {
+      rack.add(position.wall(at));
+    }
+    return rack;
   }
 
   /**
@@ -59,11 +69,11 @@ class GuessTallyTest {
     assertThat(looked).isGreaterThan(5);
   }
 
-  /** Something to be found: players hold other tiles than that guess thinks. */
+  /** Something to be found: tiles of the wall are further from a hand than racks are guessed. */
   @Test
-  void guessesOfPlayers_areToldWhereTheyAreWrong() {
-    GuessTally tally = tally(false);
-    Bins.Row least = tally.bins(0, GuessTally.Fact.HOLDS).rows().get(0);
-    assertThat(least.said()).isGreaterThan(least.limits().high());
+  void guessesOfTheWall_areToldToBeWrong() {
+    Bins.Row row = tally(false).bins(0, GuessTally.Fact.AWAY).rows().get(2);
+    assertThat(row.from()).isEqualTo(0.2);
+    assertThat(row.said()).isGreaterThan(row.limits().high() + 0.02);
   }
 }
