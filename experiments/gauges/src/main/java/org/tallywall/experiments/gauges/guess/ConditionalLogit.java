@@ -75,7 +75,6 @@ final class ConditionalLogit {
       for (int at = 0; at < traits; at++) {
         weights[at] += scale * change[at];
       }
-      System.err.printf("  step %d: %.4f a set%n", step, now / sets.size());
       if (Math.abs(now - before) < ENOUGH * Math.abs(now)) {
         break;
       }
@@ -104,10 +103,10 @@ final class ConditionalLogit {
       double own = chance[0];
       double all = 0;
       for (int at = 0; at < chance.length; at++) {
-        chance[at] = Math.exp(chance[at] - most);
+        chance[at] = StrictMath.exp(chance[at] - most);
         all += chance[at];
       }
-      sum += own - most - Math.log(all);
+      sum += own - most - StrictMath.log(all);
       if (slope != null) {
         Arrays.fill(mean, 0);
         int[] touched = new int[traits];

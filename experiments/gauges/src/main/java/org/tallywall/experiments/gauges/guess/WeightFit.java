@@ -56,7 +56,6 @@ public final class WeightFit {
       for (ConcreteHands card : cards) {
         collect(new SeenPositions(card, kind, seed, EVERY), games, List.of(own, all));
       }
-      System.err.println(kind + ": " + own.sets() + " racks");
       columns.add(own.fit(PENALTY));
     }
     columns.add(all.fit(PENALTY));
@@ -150,7 +149,7 @@ public final class WeightFit {
       values[at] = (float) traits.value(at);
     }
     for (ConditionalLogit model : into) {
-      model.add(places, values, Math.log(weight));
+      model.add(places, values, StrictMath.log(weight));
     }
   }
 }
