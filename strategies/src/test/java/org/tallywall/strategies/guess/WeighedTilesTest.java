@@ -33,7 +33,7 @@ class WeighedTilesTest {
     AskedSeats.play(
         10,
         NearestPlayer::new,
-        9,
+        6,
         (view, random) -> {
           guess.look(view);
           Position position = new Position();
