@@ -1,7 +1,5 @@
 package org.tallywall.experiments.cli;
 
-import java.nio.file.Files;
-import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -67,13 +65,7 @@ final class ReviewPapers {
         throw new WrongInputException(
             "--md takes a name that ends in .md and has plain letters, as in my-review.md");
       }
-      refuseExisting(markdown);
-    }
-  }
-
-  private static void refuseExisting(Path file) {
-    if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw new WrongInputException("\"" + file + "\" exists already; name a new file");
+      NewFile.refuseExisting(markdown);
     }
   }
 
@@ -98,7 +90,7 @@ final class ReviewPapers {
     List<Path> written = new ArrayList<>(List.of(markdown));
     for (Figure figure : paper.figures()) {
       Path picture = markdown.resolveSibling(picture(figure));
-      refuseExisting(picture);
+      NewFile.refuseExisting(picture);
       written.add(picture);
     }
     for (int at = 0; at < paper.figures().size(); at++) {
