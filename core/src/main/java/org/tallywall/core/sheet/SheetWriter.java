@@ -64,25 +64,19 @@ public final class SheetWriter {
     }
   }
 
-  /** In their order where the view knows it, else kind by kind. */
   private void discards() {
-    boolean offer = moment instanceof Moment.Offer;
-    Rack thrown = new Rack();
-    for (int kind = 0; kind < Tile.KINDS; kind++) {
-      thrown.add(kind, view.discarded(kind) - (offer && kind == view.offered() ? 1 : 0));
-    }
-    int listed = view.discards() - (offer ? 1 : 0);
-    if (thrown.total() == 0) {
+    SeenDiscards seen = SeenDiscards.of(view);
+    if (seen.kinds().isEmpty()) {
       return;
     }
     List<String> words = new ArrayList<>();
-    if (listed == thrown.total()) {
+    if (seen.inOrder()) {
       words.add("in order");
-      for (int at = 0; at < listed; at++) {
-        words.add(view.discardSeat(at) + ":" + Tile.symbol(view.discardTile(at)));
+      for (int at = 0; at < seen.kinds().size(); at++) {
+        words.add(view.discardSeat(at) + ":" + Tile.symbol(seen.kinds().get(at)));
       }
     } else {
-      words.addAll(tiles(thrown));
+      words.addAll(tiles(rack(seen.kinds())));
     }
     line("discards", words);
   }
@@ -102,11 +96,15 @@ public final class SheetWriter {
   }
 
   private void passed(String name, String step, List<Integer> kinds) {
+    List<String> words = new ArrayList<>(List.of(step));
+    words.addAll(kinds.isEmpty() ? List.of("nothing") : tiles(rack(kinds)));
+    line(name, words);
+  }
+
+  private static Rack rack(List<Integer> kinds) {
     Rack rack = new Rack();
     kinds.forEach(rack::add);
-    List<String> words = new ArrayList<>(List.of(step));
-    words.addAll(kinds.isEmpty() ? List.of("nothing") : tiles(rack));
-    line(name, words);
+    return rack;
   }
 
   private void heard() {

@@ -81,7 +81,7 @@ final class ReplayCommand implements Callable<Integer> {
     boolean wanted = sheet.wanted() || html != null;
     if (!wanted && number != null) {
       throw new WrongInputException(
-          "--game says which game --html shows or --sheet is taken from; write one of them too");
+          "--game says which game is shown; write --html PAGE or --sheet FILE too");
     }
     if (html != null) {
       PageFile.refuseOther(html);

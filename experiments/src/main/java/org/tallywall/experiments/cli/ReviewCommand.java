@@ -30,10 +30,9 @@ import picocli.CommandLine.Parameters;
       "A position is typed as for: tallywall help ask",
       "Choices of your own, in the words of a sheet:",
       "  --options \"throw 9c; redeem 8c seat 2 then throw E\"",
-      "  --options \"pass 9c E 2d; pass 9c E N\"",
       "The dearest decisions of East in a recorded game, as a page:",
       "  tallywall review results/my-study/records.jsonl.gz --game 0 --seat 0 --seconds 20"
-          + " --html dearest.html",
+          + " --html my.html",
       "With the same seed and number of games, the answer is the same on any machine."
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -49,9 +48,7 @@ final class ReviewCommand implements Callable<Integer> {
       names = "--new",
       completionCandidates = Candidates.OfQuestions.class,
       paramLabel = "QUESTION",
-      description =
-          "Prints a position to fill in, with a comment on every line, and reviews nothing:"
-              + " ${COMPLETION-CANDIDATES}.")
+      description = "Prints a position to fill in, as in --new turn.")
   private String toFill;
 
   @Option(
@@ -77,8 +74,8 @@ final class ReviewCommand implements Callable<Integer> {
       names = "--players",
       paramLabel = "NAMES",
       description =
-          "Who plays on: one name for all four seats, or four from East on with commas between;"
-              + " watchful unless given. Lines \"plays\" of a sheet go before.")
+          "Who plays on: one name, or four from East on with commas between; watchful unless given."
+              + " Lines \"plays\" of a sheet go before.")
   private String players;
 
   @Option(

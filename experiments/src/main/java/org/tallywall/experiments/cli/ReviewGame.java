@@ -1,6 +1,7 @@
 package org.tallywall.experiments.cli;
 
 import java.io.IOException;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
@@ -42,17 +43,13 @@ final class ReviewGame {
   @Option(
       names = "--game",
       paramLabel = "NUMBER",
-      description = {
-        "Goes through one player's decisions of a recorded game, instead of a sheet: which game of",
-        "the file, from 0. Plays for 120 seconds unless --seconds or --playouts is given."
-      })
+      description = "Goes through a game of a file of records, from 0; plays for 120 seconds.")
   private Long number;
 
   @Option(
       names = "--seat",
       paramLabel = "SEAT",
-      description =
-          "Whose decisions --game goes through: 0 (East) to 3; the studied player unless given.")
+      description = "Whose decisions of that game: 0 (East) to 3.")
   private Integer seat;
 
   /** Whether a game is to be gone through. */
@@ -78,6 +75,8 @@ final class ReviewGame {
           return game;
         }
       }
+    } catch (NoSuchFileException missing) {
+      throw new WrongInputException("there is no file \"" + file + "\"; check its name and folder");
     } catch (IOException broken) {
       throw new WrongInputException("\"" + file + "\" cannot be read as records of games");
     }

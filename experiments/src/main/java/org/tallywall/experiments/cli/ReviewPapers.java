@@ -12,20 +12,16 @@ final class ReviewPapers {
   @Option(
       names = "--html",
       paramLabel = "FILE",
-      description =
-          "Also writes a page with the position drawn and a chart of the choices; takes the place"
-              + " of an older such page.")
+      description = "Writes a page with the position drawn and a chart of the choices.")
   private Path html;
 
   @Option(
       names = "--md",
       paramLabel = "FILE",
-      description = "Also writes the same as Markdown to a new file, with its charts beside it.")
+      description = "Writes the same as Markdown to a new file, charts beside it.")
   private Path markdown;
 
-  @Option(
-      names = "--short",
-      description = "Prints three sentences to paste into a message, and no tables.")
+  @Option(names = "--short", description = "Prints three sentences for a message, and no tables.")
   private boolean brief;
 
   Path html() {

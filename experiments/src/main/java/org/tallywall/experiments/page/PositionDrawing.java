@@ -5,6 +5,7 @@ import java.util.List;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.sheet.Moment;
+import org.tallywall.core.sheet.SeenDiscards;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
@@ -61,7 +62,12 @@ public final class PositionDrawing {
   public static Part.Drawing of(SeatView view, Moment moment, SeatNames seats) {
     PositionDrawing drawing = new PositionDrawing(view, moment, seats);
     drawing.draw();
-    return new Part.Drawing(drawing.box, String.join("  \n", drawing.words));
+    return new Part.Drawing(
+        drawing.box,
+        drawing.words.get(0)
+            + " "
+            + String.join("; ", drawing.words.subList(1, drawing.words.size()))
+            + ".");
   }
 
   private void draw() {
@@ -106,23 +112,10 @@ public final class PositionDrawing {
     words.add(name + ": " + String.join(" ", typed));
   }
 
-  /** In the order thrown where that is known, else kind by kind; the tile on offer apart. */
   private void discards() {
-    boolean offer = moment instanceof Moment.Offer;
-    Rack thrown = new Rack();
-    for (int kind = 0; kind < Tile.KINDS; kind++) {
-      thrown.add(kind, view.discarded(kind) - (offer && kind == view.offered() ? 1 : 0));
-    }
-    int listed = view.discards() - (offer ? 1 : 0);
-    List<Integer> kinds = new ArrayList<>();
-    for (int at = 0; at < listed && listed == thrown.total(); at++) {
-      kinds.add(view.discardTile(at));
-    }
-    boolean order = !kinds.isEmpty();
-    row(
-        order ? "Discards, in the order thrown" : "Discards",
-        "discards",
-        order ? kinds : kinds(thrown.tiles()));
+    SeenDiscards seen = SeenDiscards.of(view);
+    boolean order = seen.inOrder() && !seen.kinds().isEmpty();
+    row(order ? "Discards, in the order thrown" : "Discards", "discards", seen.kinds());
   }
 
   private static List<Integer> kinds(int[] tiles) {

@@ -165,6 +165,8 @@ class ReviewPapersTest {
     assertThat(refused(record, "--card", CARD, "--game", "0", "--seat", "5"))
         .contains("--seat takes a seat from 0 (East) to 3, not 5");
     assertThat(refused(record, "--game", "0", "--seat", "1")).contains("name the card with --card");
+    assertThat(refused(in("no.jsonl"), "--card", CARD, "--game", "0", "--seat", "1"))
+        .endsWith("no.jsonl\"; check its name and folder\n");
     assertThat(refused(SCENE, "--seat", "1")).contains("--seat belongs to --game");
     assertThat(refused(record, "--card", CARD, "--game", "0", "--seat", "1", "--short"))
         .contains("belong to sheets");

@@ -25,7 +25,8 @@ final class ShellDesk {
   private static final Pattern RESULTS = Pattern.compile("results/([a-z-]+)");
 
   /** Where a command writes, so that nothing may be there before. */
-  private static final Pattern WRITTEN = Pattern.compile("--(?:out|write|record|html)[ =]\\S+");
+  private static final Pattern WRITTEN =
+      Pattern.compile("--(?:out|write|record|html|sheet|md)[ =]\\S+");
 
   private static final Pattern OWN_FILE = Pattern.compile("(?<![/\\w.-])[a-z-]+\\.(?:json|txt)");
 
