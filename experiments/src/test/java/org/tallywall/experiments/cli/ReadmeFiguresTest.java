@@ -36,4 +36,22 @@ class ReadmeFiguresTest {
     assertThat(table).hasSize(5);
     assertThat(Files.readAllLines(Path.of("../README.md"))).containsSubsequence(table);
   }
+
+  @Test
+  void readme_showsTheAnswerOfItsReview_asItComesOutToday() throws IOException {
+    String readme = Files.readString(Path.of("../README.md"));
+    Typed typed =
+        Typed.run(
+            "review",
+            "positions/12-call-with-the-last-joker.txt",
+            "--card",
+            "cards/saltmarsh-quay.json",
+            "--playouts",
+            "20000");
+    assertThat(typed.code()).isZero();
+    String quoted =
+        readme.lines().filter(line -> line.startsWith("> **Best: ")).findFirst().orElseThrow();
+    String answer = quoted.replace("> **", "").replace("**", "");
+    assertThat(typed.out().replaceAll("\\s+", " ")).contains(answer);
+  }
 }

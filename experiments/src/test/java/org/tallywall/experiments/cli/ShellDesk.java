@@ -22,6 +22,8 @@ final class ShellDesk {
   /** Where a study may stop early, the first 500 only tell what to expect. */
   private static final String MORE = " --deals 501";
 
+  private static final String MOMENT = " --seconds 1";
+
   private static final Pattern RESULTS = Pattern.compile("results/([a-z-]+)");
 
   /** Where a command writes, so that nothing may be there before. */
@@ -58,9 +60,12 @@ final class ShellDesk {
     Files.delete(folder.resolve("experiments"));
   }
 
-  /** Types a command; runs play few deals. */
+  /** Types a command; runs play few deals, and reviews a moment. */
   Typed type(String command) throws IOException, InterruptedException {
     lay(WRITTEN.matcher(command).replaceAll(""));
+    if (command.matches(".*tallywall review (?!.*--(?:seconds|new)).*")) {
+      return shell(command + MOMENT);
+    }
     boolean plays = command.matches(".*tallywall run .*");
     return shell(plays ? command.replaceAll(" --deals \\d+", "") + deals(command) : command);
   }

@@ -31,7 +31,7 @@ class ShippedFilesTest {
           "SHA256SUMS|bill-of-materials\\.cdx\\.json",
           "lib/tallywall\\.jar",
           "cards/[a-z-]+(\\.schema)?\\.json",
-          "scenes/([a-z0-9-]+/)?[a-z0-9-]+\\.(json|txt|md)",
+          "scenes/([a-z0-9-]+/)?([a-z0-9-]+\\.(json|txt|md)|README\\.md)",
           "studies/[a-z-]+\\.(json|svg)",
           "licenses/[a-z0-9-]+/META-INF/[A-Za-z-]*(LICENSE|NOTICE)(\\.txt)?");
 

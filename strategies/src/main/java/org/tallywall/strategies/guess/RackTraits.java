@@ -9,6 +9,7 @@ import org.tallywall.core.hand.Lack;
 import org.tallywall.core.hand.NearHands;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.rules.WallRules;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
@@ -95,6 +96,8 @@ public final class RackTraits {
   private double takesJokers;
   private long used;
   private long[] kindsOf = {};
+  private long letLie;
+  private boolean letWinLie;
 
   /** Traits of nobody yet. */
   public RackTraits() {}
@@ -136,6 +139,8 @@ public final class RackTraits {
     wall = view.wallLeft() / 100.0;
     band = Math.min(BANDS - 1, view.wallLeft() / 20);
     traces.look(view, seat);
+    boolean claimable = view.table().rules().wall().cold() == WallRules.Cold.OFF;
+    letLie = claimable ? traces.letLie : 0;
     gave = 0;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
       gave |= traces.given[kind] > 0 ? 1L << kind : 0;
@@ -212,6 +217,17 @@ public final class RackTraits {
     nearHands();
     evidence(rack, away);
     holdings(rack);
+    letWinLie = near.count() > 0 && near.least() == 1 && (useful & letLie) != 0;
+  }
+
+  /**
+   * Whether the rack would have been mahjong with a discard that she let lie since she threw her
+   * last tile, so with the very rack she has now.
+   *
+   * @return true if so; never by rules under which such a discard may not be claimed at the end
+   */
+  public boolean letWinLie() {
+    return letWinLie;
   }
 
   private void nearHands() {

@@ -26,6 +26,9 @@ final class Traces {
   /** Kinds that others threw and nobody took, by round. */
   final long[] wentBy = new long[ROUNDS];
 
+  /** Kinds, jokers apart, that she let lie with the very rack she has now. */
+  long letLie;
+
   /** How many of each kind she was passed by the seat that looks, as far as it knows. */
   final int[] given = new int[Tile.KINDS];
 
@@ -74,6 +77,7 @@ final class Traces {
     thriceUp = 0;
     freshThrown = 0;
     staleThrown = 0;
+    readLetLie(view, seat);
     readDiscards(view, seat);
     readPasses(view, seat);
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
@@ -89,6 +93,26 @@ final class Traces {
     long all = threw[0] | threw[1] | threw[2] | threw[3];
     threwJoker = (all >>> Tile.JOKER & 1) != 0;
     threwFlower = (all >>> Tile.FLOWER & 1) != 0;
+  }
+
+  /**
+   * Discards that she let lie with the very rack she has now. A discard that was claimed is in no
+   * list, and so may have been hers: only tiles are counted after which the turns went round
+   * without a claim.
+   */
+  private void readLetLie(SeatView view, int seat) {
+    letLie = 0;
+    boolean offer = view.offered() >= 0;
+    if (view.claimedThisTurn() || (offer && view.offeredBy() == seat)) {
+      return;
+    }
+    int next = offer ? view.offeredBy() : view.seat();
+    int at = view.discards() - (offer ? 2 : 1);
+    while (at >= 0 && view.discardSeat(at) != seat && Seats.right(view.discardSeat(at)) == next) {
+      letLie |= 1L << view.discardTile(at);
+      next = view.discardSeat(at--);
+    }
+    letLie &= ~(1L << Tile.JOKER);
   }
 
   private void readDiscards(SeatView view, int seat) {

@@ -23,6 +23,12 @@ public final class TraitWeights {
   private static final String FILE = "trait-weights.txt";
   private static final int MOST = 60;
 
+  /**
+   * What it counts for that a rack would have won on a discard that was let lie. Of the players
+   * that there are none does that; a little is left for those who overlook something.
+   */
+  private static final double LET_WIN_LIE = 1e-4;
+
   private final double[] weights;
 
   private TraitWeights(double[] weights) {
@@ -107,6 +113,7 @@ public final class TraitWeights {
     for (int at = 0; at < traits.count(); at++) {
       sum += weights[traits.index(at)] * traits.value(at);
     }
-    return StrictMath.exp(Math.max(-MOST, Math.min(MOST, sum)));
+    double fits = StrictMath.exp(Math.max(-MOST, Math.min(MOST, sum)));
+    return traits.letWinLie() ? LET_WIN_LIE * fits : fits;
   }
 }
