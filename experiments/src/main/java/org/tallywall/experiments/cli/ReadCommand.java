@@ -80,7 +80,7 @@ final class ReadCommand implements Callable<Integer> {
       paramLabel = "NAMES",
       description =
           "Who sits there: one name for all four seats, or four from East on with commas between;"
-              + " watchful unless given. Lines \"plays\" of a sheet go before.")
+              + " watchful unless given. Lines \"plays\" of a sheet override this.")
   private String players;
 
   @Option(
@@ -88,7 +88,7 @@ final class ReadCommand implements Callable<Integer> {
       paramLabel = "NUMBER",
       defaultValue = "4000",
       description = "How many guesses of the hidden tiles; ${DEFAULT-VALUE} unless given.")
-  private int worlds;
+  private long worlds;
 
   @Option(
       names = "--seed",
@@ -156,7 +156,7 @@ final class ReadCommand implements Callable<Integer> {
 
   private Reading read(PositionSheet position, List<Seated> four) {
     List<Supplier<Player>> makers = four.stream().map(Seated::maker).toList();
-    Draws draws = new Draws(seed, worlds, Math.min(worlds, TRIED));
+    Draws draws = new Draws(seed, (int) worlds, Math.min((int) worlds, TRIED));
     return PatientAsk.ask(
         "one of the players (" + inWords(four) + ")",
         pulse ->

@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
       "A position is typed as for: tallywall help ask",
       "Choices of your own, in the words of a sheet:",
       "  --options \"throw 9c; redeem 8c seat 2 then throw E\"",
-      "The dearest decisions of East in a recorded game, as a page:",
+      "The costliest decisions of East in a recorded game, as a page:",
       "  tallywall review results/my-study/records.jsonl.gz --game 0 --seat 0 --seconds 20"
           + " --html my.html",
       "With the same seed and number of games, the answer is the same on any machine."
@@ -75,7 +75,7 @@ final class ReviewCommand implements Callable<Integer> {
       paramLabel = "NAMES",
       description =
           "Who plays on: one name, or four from East on with commas between; watchful unless given."
-              + " Lines \"plays\" of a sheet go before.")
+              + " Lines \"plays\" of a sheet override this.")
   private String players;
 
   @Option(
@@ -83,7 +83,7 @@ final class ReviewCommand implements Callable<Integer> {
       paramLabel = "NAMES",
       description =
           "Reviews once at each table of four alike, side by side, as in"
-              + " reckoner,watchful,newcomer; time and games are shared out.")
+              + " reckoner,watchful,newcomer; time and games are split between them.")
   private String among;
 
   @Option(
@@ -95,8 +95,7 @@ final class ReviewCommand implements Callable<Integer> {
   @Option(
       names = "--seconds",
       paramLabel = "NUMBER",
-      description =
-          "How long to play at most; 20 unless given, without end where --playouts is given.")
+      description = "How long to play at most; 20 unless given; no limit if --playouts is given.")
   private Long seconds;
 
   @Option(

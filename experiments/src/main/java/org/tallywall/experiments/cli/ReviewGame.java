@@ -43,7 +43,7 @@ final class ReviewGame {
   @Option(
       names = "--game",
       paramLabel = "NUMBER",
-      description = "Goes through a game of a file of records, from 0; plays for 120 seconds.")
+      description = "Goes through a recorded game, from 0; 120 seconds, more if it is long.")
   private Long number;
 
   @Option(

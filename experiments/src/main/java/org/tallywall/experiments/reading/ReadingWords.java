@@ -219,7 +219,7 @@ public final class ReadingWords {
             + (tried == reading.draws().guesses()
                 ? "every guess"
                 : Words.grouped(tried) + " guesses")
-            + ". All of it is about a throw right now: racks change with every draw.",
+            + ". All of it is the risk of a throw right now, for racks change with every draw; what the tile is worth to your hand is not weighed here, but by review.",
         "What is called a fact holds whatever the others hold, if the sheet is right. A tile that just"
             + " went around, or that a player threw herself, is evidence: racks change, and players"
             + " overlook things.");

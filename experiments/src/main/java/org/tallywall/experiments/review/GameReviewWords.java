@@ -58,6 +58,9 @@ public final class GameReviewWords {
             + " those here come from other games, in which the choice made meets those that did best"
             + " at the quick look. Each decision was judged by what this player knew"
             + " then, with the other racks closed.";
+    if (review.closely().isEmpty()) {
+      all = "Each decision was judged by what this player knew then, with the other racks closed.";
+    }
     return review.leftOut() == 0
         ? all
         : all
@@ -85,14 +88,14 @@ public final class GameReviewWords {
    * How the choice made compares, with what it can cost at most where that is not clear.
    *
    * @param close the decision
-   * @return as in {@code cannot be told apart from the best; costs at most 2.4 points a game}
+   * @return as in {@code cannot be told apart from the best; may cost up to 2.4 points a game}
    */
   public static String verdict(GameReview.Close close) {
     String verdict = ReviewWords.verdict(close.made());
     boolean open = !close.costs() && close.made().verdict() != Verdict.BEST;
     return open
         ? verdict
-            + "; costs at most "
+            + "; may cost up to "
             + ReviewWords.up(close.made().cost().high())
             + " points a game"
         : verdict;

@@ -62,7 +62,8 @@ public final class ReviewTable {
                 Column.text("wall-games", "Games in 100 that nobody wins.").headed("wall game"),
                 Column.text("line", "The line that the seat won with most often.")
                     .headed("wins most often with"),
-                Column.integer("games", "games", "Games played after this choice."));
+                Column.integer("games", "games", "Games played after this choice.")
+                    .headed("games played"));
     for (ChoiceResult one : review.choices()) {
       table.row(
           Cell.text(one.choice().text()),

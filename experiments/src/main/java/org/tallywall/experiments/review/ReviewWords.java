@@ -78,7 +78,7 @@ public final class ReviewWords {
       return "Best: %s. The next, %s, %s.".formatted(name, next.choice().text(), verdict(next));
     }
     return ("No single best choice: %s did best in these games, but %s cannot be told apart from it."
-            + " Taking %s costs at most %s points a game.")
+            + " Taking %s may cost up to %s points a game.")
         .formatted(name, ties(review), name, up(best.cost().high()));
   }
 
@@ -119,12 +119,17 @@ public final class ReviewWords {
    * @return a few sentences
    */
   public static String holdsFor(Review review) {
+    boolean dropped = review.choices().stream().anyMatch(ChoiceResult::droppedOut);
     return "This holds if "
         + players(review.players())
         + " play on; it says nothing about people. The points are those of this card, not stakes."
         + " What this seat cannot see was guessed in "
         + Words.count(review.worlds(), "way", "ways")
-        + ", the same for every choice.";
+        + (dropped
+            ? "; a choice that was dropped for being clearly behind met the first of them alone, and"
+                + " differences are counted in those that both choices met, so they are not those of"
+                + " the points a game."
+            : ", the same for every choice.");
   }
 
   /**
