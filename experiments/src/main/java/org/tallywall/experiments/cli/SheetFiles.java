@@ -9,6 +9,7 @@ import org.tallywall.core.card.CardFile;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.words.Words;
 
 /**
  * Positions that were named on the command line, and their card.
@@ -22,7 +23,19 @@ record SheetFiles(List<Path> sheets, Path card, InputStream in) {
   private static final String CARD = "card.json";
 
   List<PositionSheet> read(TableSetup setup) {
+    if (sheets.stream().filter(STANDARD_INPUT::equals).count() > 1) {
+      throw new WrongInputException("- is standard input, which can be read once only");
+    }
+    sheets.forEach(SheetFiles::refuseRecords);
     return sheets.stream().map(sheet -> read(sheet, setup)).toList();
+  }
+
+  private static void refuseRecords(Path sheet) {
+    if (sheet.toString().matches(".*\\.jsonl(\\.gz)?")) {
+      throw new WrongInputException(
+          "\"%s\" is a file of records, not a position; to go through a game of it: tallywall review %s --game 0 --seat 0"
+              .formatted(sheet, Words.typed(sheet.toString())));
+    }
   }
 
   private PositionSheet read(Path sheet, TableSetup setup) {
