@@ -138,4 +138,14 @@ public final class Deal {
   public static int dealtTo(int index) {
     return index < 48 ? index / 4 % 4 : index == 52 ? Seats.EAST : index - 48;
   }
+
+  /**
+   * How many tiles a seat is dealt, and holds until the first is thrown (rule 1.3).
+   *
+   * @param seat 0 to 3
+   * @return 14 for East, 13 for the others
+   */
+  public static int tilesOf(int seat) {
+    return seat == Seats.EAST ? 14 : 13;
+  }
 }

@@ -4,10 +4,8 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TableSetup;
-import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.ask.Ranking;
@@ -20,7 +18,6 @@ import org.tallywall.experiments.story.JudgmentWords;
 import org.tallywall.experiments.story.ReasonWords;
 import org.tallywall.experiments.story.SeatNames;
 import org.tallywall.experiments.story.TypedTiles;
-import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.habit.Weighed;
@@ -48,9 +45,6 @@ import picocli.CommandLine.Parameters;
           + " the card of the demo, cards/saltmarsh-quay.json."
     })
 final class AskCommand implements Callable<Integer> {
-  private static final SeatNames SEATS =
-      new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
-
   /** How many choices are ranked. */
   private static final int RANKED = 5;
 
@@ -120,8 +114,7 @@ final class AskCommand implements Callable<Integer> {
       throw new WrongInputException("--seeds takes a number from 1 to 10,000, not " + seeds);
     }
     SheetFiles files = new SheetFiles(sheets, card, console.in());
-    TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
-    TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
+    TableSetup setup = files.setup(rules);
     PlayerSpec spec =
         PlayerWord.read(
             player,
@@ -134,7 +127,7 @@ final class AskCommand implements Callable<Integer> {
               .formatted(spec.type().id()));
     }
     List<PositionSheet> read = files.read(setup);
-    words = new ReasonWords(setup.hands().card(), SEATS, new TypedTiles());
+    words = new ReasonWords(setup.hands().card(), SeatNames.BY_NUMBER, new TypedTiles());
     judgment = new JudgmentWords(new TypedTiles(), line -> setup.hands().line(line).id());
     int right = 0;
     for (int at = 0; at < read.size(); at++) {

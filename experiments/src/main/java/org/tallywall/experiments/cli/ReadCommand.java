@@ -6,13 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
-import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.TableSetup;
-import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
-import org.tallywall.experiments.page.PageFile;
 import org.tallywall.experiments.paper.ReadingPaper;
 import org.tallywall.experiments.reading.Draws;
 import org.tallywall.experiments.reading.PositionReader;
@@ -22,7 +19,6 @@ import org.tallywall.experiments.reading.ReadingWords;
 import org.tallywall.experiments.review.Guesses;
 import org.tallywall.experiments.review.Seated;
 import org.tallywall.experiments.story.SeatNames;
-import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.console.ConsoleWriter;
 import org.tallywall.reports.document.Document;
@@ -50,9 +46,6 @@ import picocli.CommandLine.Parameters;
       "whatever they hold."
     })
 final class ReadCommand implements Callable<Integer> {
-  private static final SeatNames SEATS =
-      new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
-
   private static final int FEWEST = 100;
   private static final int MOST = 100_000;
 
@@ -129,15 +122,9 @@ final class ReadCommand implements Callable<Integer> {
     if (worlds < FEWEST || worlds > MOST) {
       throw new WrongInputException("--worlds takes a number from 100 to 100,000, not " + worlds);
     }
-    if (html != null) {
-      PageFile.refuseOther(html, ReadingPaper.MAKER);
-    }
-    if (markdown != null) {
-      new MarkdownPaper(markdown).check();
-    }
+    papers().check();
     SheetFiles files = new SheetFiles(List.of(sheet), card, console.in());
-    TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
-    TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
+    TableSetup setup = files.setup(rules);
     PositionSheet position = files.read(setup).get(0);
     if (!position.moment().inPlay()) {
       throw new WrongInputException(
@@ -175,14 +162,14 @@ final class ReadCommand implements Callable<Integer> {
     }
     List<String> seated = new ArrayList<>();
     for (int seat = 0; seat < names.size(); seat++) {
-      seated.add(names.get(seat) + " (" + SEATS.of(seat) + ")");
+      seated.add(names.get(seat) + " (" + SeatNames.BY_NUMBER.of(seat) + ")");
     }
     return Listed.and(seated);
   }
 
   private void tell(PositionSheet position, Reading reading, List<Seated> four) {
-    ReadingWords words = new ReadingWords(reading, SEATS, inWords(four));
-    ReadingParts parts = new ReadingParts(reading, words, SEATS);
+    ReadingWords words = new ReadingWords(reading, SeatNames.BY_NUMBER, inWords(four));
+    ReadingParts parts = new ReadingParts(reading, words, SeatNames.BY_NUMBER);
     String title = "What the others may hold: " + name(position);
     if (brief) {
       String three = String.join(" ", words.first(), words.tiles(), words.basis());
@@ -191,15 +178,11 @@ final class ReadCommand implements Callable<Integer> {
       print(title, position, parts);
     }
     ReadingPaper paper = new ReadingPaper(title, position, parts);
-    if (html != null) {
-      PageFile.write(html, paper.page(), ReadingPaper.MAKER);
-      console.say("Wrote " + html);
-    }
-    if (markdown != null) {
-      new MarkdownPaper(markdown)
-          .write(paper.document(), paper.figures())
-          .forEach(file -> console.say("Wrote " + file));
-    }
+    papers().write(paper::page, paper::document, paper::figures, console);
+  }
+
+  private PositionPapers papers() {
+    return new PositionPapers(html, markdown, ReadingPaper.MAKER);
   }
 
   private String name(PositionSheet position) {

@@ -6,13 +6,11 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
-import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.guide.SheetToFill;
 import org.tallywall.experiments.review.Seated;
 import org.tallywall.experiments.review.Shortlist;
-import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.jar.JarTrust;
@@ -152,8 +150,7 @@ final class ReviewCommand implements Callable<Integer> {
           "--options takes %s choices at most, not %s".formatted(Shortlist.MOST_NAMED, own.size()));
     }
     SheetFiles files = new SheetFiles(sheets, card, console.in());
-    TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
-    TableSetup setup = new TableSetup(new ConcreteHands(files.readCard()), table);
+    TableSetup setup = files.setup(rules);
     ReviewPlayers seats =
         new ReviewPlayers(
             roster.catalog(JarTrust.ALL), roster.catalog(trust.named()), setup.hands().card());

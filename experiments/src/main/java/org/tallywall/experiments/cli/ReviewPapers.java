@@ -1,9 +1,7 @@
 package org.tallywall.experiments.cli;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
-import org.tallywall.experiments.page.PageFile;
 import org.tallywall.experiments.paper.ReviewPaper;
 import picocli.CommandLine.Option;
 
@@ -39,28 +37,18 @@ final class ReviewPapers {
 
   /** Refuses what may not be written, before any game is played. */
   void check() {
-    if (html != null) {
-      PageFile.refuseOther(html, ReviewPaper.MAKER);
-    }
-    if (markdown != null) {
-      new MarkdownPaper(markdown).check();
-    }
+    files().check();
+  }
+
+  private PositionPapers files() {
+    return new PositionPapers(html, markdown, ReviewPaper.MAKER);
   }
 
   /** Writes what was reviewed. */
   void write(List<ReviewPaper.Reviewed> reviewed, Console console) {
-    if (reviewed.isEmpty() || (html == null && markdown == null)) {
-      return;
+    if (!reviewed.isEmpty() && (html != null || markdown != null)) {
+      ReviewPaper paper = ReviewPaper.of(reviewed);
+      files().write(paper::page, paper::document, paper::figures, console);
     }
-    ReviewPaper paper = ReviewPaper.of(reviewed);
-    List<Path> written = new ArrayList<>();
-    if (html != null) {
-      PageFile.write(html, paper.page(), ReviewPaper.MAKER);
-      written.add(html);
-    }
-    if (markdown != null) {
-      written.addAll(new MarkdownPaper(markdown).write(paper.document(), paper.figures()));
-    }
-    written.forEach(file -> console.say("Wrote " + file));
   }
 }

@@ -12,6 +12,7 @@ import org.tallywall.core.text.FaultyFileException;
 import org.tallywall.experiments.ask.ReasonedMove;
 import org.tallywall.experiments.error.WrongInputException;
 import org.tallywall.experiments.paper.ReviewPaper;
+import org.tallywall.experiments.review.Advisers;
 import org.tallywall.experiments.review.AmongTables;
 import org.tallywall.experiments.review.Considered;
 import org.tallywall.experiments.review.GameReviewer;
@@ -34,18 +35,10 @@ import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.reports.table.Table;
 import org.tallywall.reports.text.Lettering;
 import org.tallywall.reports.text.TextTable;
-import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
 /** Reviews one position and prints how that goes and what comes out. */
 final class ReviewPrinter {
-  private static final SeatNames SEATS =
-      new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
-
-  /** Whose choices are looked at, too. */
-  private static final List<String> ADVISERS =
-      List.of("watchful", "reckoner", "bold", "cautious", "nearest");
-
   private final Console console;
   private final String file;
   private final PositionSheet sheet;
@@ -75,6 +68,10 @@ final class ReviewPrinter {
   }
 
   private String who() {
+    return who(asked);
+  }
+
+  private static String who(PlayerSpec asked) {
     return "the player \"" + asked.type().id() + "\"";
   }
 
@@ -97,8 +94,12 @@ final class ReviewPrinter {
   }
 
   private Shortlist shortlist(Pulse pulse) {
+    return shortlist(sheet, asked, pulse);
+  }
+
+  private static Shortlist shortlist(PositionSheet sheet, PlayerSpec asked, Pulse pulse) {
     return new Shortlist(
-        sheet, ReviewPlayers.seated("", asked), advisers(), player -> pulse.watched(player, 0));
+        sheet, Seated.of(asked), Advisers.usual(), player -> pulse.watched(player, 0));
   }
 
   private void tryOut() {
@@ -124,22 +125,7 @@ final class ReviewPrinter {
   /** Names the choices of positions, a player's own first, and the one made. */
   static GameReviewer.Lister lister(PlayerSpec asked) {
     return (sheet, made) ->
-        PatientAsk.ask(
-            "the player \"" + asked.type().id() + "\"",
-            pulse ->
-                new Shortlist(
-                        sheet,
-                        ReviewPlayers.seated("", asked),
-                        advisers(),
-                        player -> pulse.watched(player, 0))
-                    .choices(List.of(made)));
-  }
-
-  static List<Seated> advisers() {
-    Catalog catalog = Catalog.standard();
-    return ADVISERS.stream()
-        .map(id -> ReviewPlayers.seated(id, new PlayerSpec(catalog.find(id), java.util.Map.of())))
-        .toList();
+        PatientAsk.ask(who(asked), pulse -> shortlist(sheet, asked, pulse).choices(List.of(made)));
   }
 
   private Choice named(String option) {
@@ -259,7 +245,7 @@ final class ReviewPrinter {
     if (sheet.discardsLeftOut() > 0) {
       wrap(ReviewWords.leftOut(sheet.discardsLeftOut()));
     }
-    ReasonWords reasons = new ReasonWords(card, SEATS, new TypedTiles());
+    ReasonWords reasons = new ReasonWords(card, SeatNames.BY_NUMBER, new TypedTiles());
     wrap("  " + asked.type().id() + ": " + ownAnswer().text());
     for (ReasonedMove move : answer) {
       if (!move.reasons().isEmpty()) {

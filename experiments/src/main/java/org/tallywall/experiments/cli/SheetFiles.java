@@ -6,9 +6,12 @@ import java.nio.file.Path;
 import java.util.List;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.card.CardFile;
+import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.play.TableSetup;
+import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.experiments.error.WrongInputException;
+import org.tallywall.experiments.study.RulesFile;
 import org.tallywall.experiments.words.Words;
 
 /**
@@ -44,8 +47,14 @@ record SheetFiles(List<Path> sheets, Path card, InputStream in) {
         : PositionSheet.read(sheet, setup);
   }
 
+  /** The table of the positions: the card, and the rules of a file, or the usual ones for null. */
+  TableSetup setup(Path rules) {
+    TableRules table = rules == null ? TableRules.STANDARD : RulesFile.read(rules);
+    return new TableSetup(new ConcreteHands(readCard()), table);
+  }
+
   /** The card that was named, or the one that lies beside the positions. */
-  Card readCard() {
+  private Card readCard() {
     Path file = card == null ? beside() : card;
     MixedUp.wantsCard(file);
     return CardFile.read(file).orThrow();

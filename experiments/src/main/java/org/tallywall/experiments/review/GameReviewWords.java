@@ -5,13 +5,8 @@ import org.tallywall.experiments.words.Words;
 
 /** What is said of the decisions of a game, on the console and on paper. */
 public final class GameReviewWords {
-  private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four", "five");
 
   private GameReviewWords() {}
-
-  private static String number(long number) {
-    return number < NUMBERS.size() ? NUMBERS.get((int) number) : String.valueOf(number);
-  }
 
   /**
    * What came out.
@@ -34,14 +29,16 @@ public final class GameReviewWords {
             .formatted(
                 Words.count(review.looked(), "decision", "decisions"),
                 who,
-                closely == 1 ? "one was" : number(closely) + " were");
+                closely == 1 ? "one was" : Words.spelled(closely) + " were");
     if (costs == 0) {
       return looked
           + (closely == 1 ? "it is" : "none of them is")
           + " clearly worse than the best choice.";
     }
     return looked
-        + (closely == 1 ? "it is" : costs == 1 ? "one of them is" : number(costs) + " of them are")
+        + (closely == 1
+            ? "it is"
+            : costs == 1 ? "one of them is" : Words.spelled(costs) + " of them are")
         + " clearly worse than the best choice.";
   }
 

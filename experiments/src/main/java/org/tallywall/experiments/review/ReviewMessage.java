@@ -2,6 +2,7 @@ package org.tallywall.experiments.review;
 
 import java.util.List;
 import org.tallywall.experiments.words.Words;
+import org.tallywall.reports.words.Listed;
 
 /** A review in three sentences, to paste into a message. */
 public final class ReviewMessage {
@@ -30,7 +31,7 @@ public final class ReviewMessage {
           .formatted(name, next.choice().text(), ReviewWords.verdict(next));
     }
     return "No single best choice: %s did best in these games, but %s cannot be told apart from it."
-        .formatted(name, ReviewWords.listed(ReviewWords.names(review, Verdict.TIED)));
+        .formatted(name, Listed.and(ReviewWords.names(review, Verdict.TIED)));
   }
 
   private static String ends(ChoiceResult best) {

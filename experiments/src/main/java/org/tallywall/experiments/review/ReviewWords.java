@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.Rounding;
+import org.tallywall.reports.words.Listed;
 
 /** What is said of a review, on the console and on paper: every sentence once. */
 public final class ReviewWords {
@@ -16,8 +17,6 @@ public final class ReviewWords {
 
   /** Choices named in a sentence. */
   private static final int NAMED = 3;
-
-  private static final List<String> NUMBERS = List.of("no", "one", "two", "three", "four");
 
   private ReviewWords() {}
 
@@ -86,7 +85,7 @@ public final class ReviewWords {
   private static String ties(Review review) {
     List<String> ties = names(review, Verdict.TIED);
     if (ties.size() <= NAMED) {
-      return listed(ties);
+      return Listed.and(ties);
     }
     return (ties.size() == review.choices().size() - 1 ? "the other " : "")
         + ties.size()
@@ -203,7 +202,7 @@ public final class ReviewWords {
     }
     return "At none of these tables "
         + (good.size() == 1 ? "is " : "are ")
-        + listed(good)
+        + Listed.and(good)
         + " clearly behind; by that, the verdict does not depend on who plays on.";
   }
 
@@ -220,18 +219,8 @@ public final class ReviewWords {
       return "four programmed players of the kind \"" + players.get(0) + "\"";
     }
     List<String> kinds = new ArrayList<>();
-    counts.forEach((name, count) -> kinds.add(NUMBERS.get(count) + " \"" + name + "\""));
-    return "programmed players (" + listed(kinds) + ")";
-  }
-
-  static String listed(List<String> words) {
-    if (words.size() < 2) {
-      return String.join("", words);
-    }
-    int last = words.size() - 1;
-    return String.join(", ", words.subList(0, last))
-        + (last > 1 ? ", and " : " and ")
-        + words.get(last);
+    counts.forEach((name, count) -> kinds.add(Words.spelled(count) + " \"" + name + "\""));
+    return "programmed players (" + Listed.and(kinds) + ")";
   }
 
   /**

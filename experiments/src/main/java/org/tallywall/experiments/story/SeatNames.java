@@ -12,6 +12,10 @@ public record SeatNames(List<String> names) {
   /** The seats as seen from East. */
   public static final SeatNames FROM_EAST = new SeatNames(SeatWords.FROM_EAST);
 
+  /** The seats as position sheets number them. */
+  public static final SeatNames BY_NUMBER =
+      new SeatNames(List.of("seat 0", "seat 1", "seat 2", "seat 3"));
+
   /**
    * Copies the names.
    *

@@ -6,6 +6,8 @@ import java.util.List;
 /** Small things about words that several commands need. */
 public final class Words {
   private static final int GROUP = 3;
+  private static final List<String> SMALL =
+      List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
 
   private Words() {}
 
@@ -34,6 +36,16 @@ public final class Words {
       text.insert(at, ',');
     }
     return text.toString();
+  }
+
+  /**
+   * A small number as a word, a larger one in digits.
+   *
+   * @param number 0 or more
+   * @return as in "no", "two", "ten", and "11"
+   */
+  public static String spelled(long number) {
+    return number < SMALL.size() ? SMALL.get((int) number) : grouped(number);
   }
 
   /**

@@ -101,7 +101,7 @@ public final class PassedTiles implements Guess {
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       if (seat != view.seat()) {
         into.rack(seat).clear();
-        for (int size = seat == Seats.EAST ? 14 : 13; size > 0; size--) {
+        for (int size = Deal.tilesOf(seat); size > 0; size--) {
           pool.remove(tiles[next]);
           into.rack(seat).add(tiles[next++]);
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.tallywall.core.play.Deal;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
@@ -99,7 +100,7 @@ final class PassesAgain {
     int next = 0;
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       racks[seat].clear();
-      while (seat != own && racks[seat].total() < (seat == Seats.EAST ? 14 : 13)) {
+      while (seat != own && racks[seat].total() < Deal.tilesOf(seat)) {
         pool.remove(tiles[next]);
         racks[seat].add(tiles[next++]);
       }
@@ -260,7 +261,7 @@ final class PassesAgain {
       }
     }
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      int size = seat == own ? is.total() : seat == Seats.EAST ? 14 : 13;
+      int size = Deal.tilesOf(seat);
       while (racks[seat].total() > size) {
         int kind = racks[seat].tiles()[0];
         racks[seat].remove(kind);
@@ -268,7 +269,7 @@ final class PassesAgain {
       }
     }
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      int size = seat == own ? is.total() : seat == Seats.EAST ? 14 : 13;
+      int size = Deal.tilesOf(seat);
       while (racks[seat].total() < size) {
         int kind = pool.tiles()[pool.total() / 2];
         pool.remove(kind);

@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +29,9 @@ public final class TraitWeights {
    * that there are none does that; a little is left for those who overlook something.
    */
   private static final double LET_WIN_LIE = 1e-4;
+
+  /** Every column of the table, read once; never changed. */
+  private static final Map<String, TraitWeights> COLUMNS = read();
 
   private final double[] weights;
 
@@ -57,8 +61,7 @@ public final class TraitWeights {
    * @return its own weights, or those of {@link #ANYBODY} where the table has none for it
    */
   public static TraitWeights of(String kind) {
-    Map<String, double[]> columns = read();
-    return new TraitWeights(columns.getOrDefault(kind, columns.get(ANYBODY)));
+    return COLUMNS.getOrDefault(kind, COLUMNS.get(ANYBODY));
   }
 
   /**
@@ -67,10 +70,10 @@ public final class TraitWeights {
    * @return names, in the order of the table
    */
   public static List<String> kinds() {
-    return List.copyOf(read().keySet());
+    return List.copyOf(COLUMNS.keySet());
   }
 
-  private static Map<String, double[]> read() {
+  private static Map<String, TraitWeights> read() {
     try (InputStream file = TraitWeights.class.getResourceAsStream(FILE)) {
       return parse(new String(file.readAllBytes(), StandardCharsets.UTF_8));
     } catch (IOException e) {
@@ -78,7 +81,7 @@ public final class TraitWeights {
     }
   }
 
-  private static Map<String, double[]> parse(String text) {
+  private static Map<String, TraitWeights> parse(String text) {
     List<String[]> rows =
         text.lines()
             .filter(line -> !line.startsWith("#") && !line.isBlank())
@@ -99,7 +102,9 @@ public final class TraitWeights {
         weights[trait] = Double.parseDouble(row[column++]);
       }
     }
-    return columns;
+    Map<String, TraitWeights> read = new LinkedHashMap<>();
+    columns.forEach((kind, weights) -> read.put(kind, new TraitWeights(weights)));
+    return Collections.unmodifiableMap(read);
   }
 
   /**

@@ -23,8 +23,6 @@ import org.tallywall.strategies.guess.Guess;
  * worlds, on any thread and in any order. One object is for one thread.
  */
 public final class Playout {
-  private static final GameListener NOBODY = new GameListener() {};
-
   private final Guess hidden;
   private final List<List<Supplier<Player>>> tables;
   private final GameListener listener;
@@ -43,7 +41,7 @@ public final class Playout {
    * @param tables make the players that play on, four a table, East first; the tables take turns
    */
   public Playout(Guess hidden, List<List<Supplier<Player>>> tables) {
-    this(hidden, tables, NOBODY);
+    this(hidden, tables, GameListener.NONE);
   }
 
   /**

@@ -5,6 +5,7 @@ import java.util.List;
 import org.tallywall.core.tile.TileSet;
 import org.tallywall.experiments.chances.Counted;
 import org.tallywall.experiments.chances.KindsHeld;
+import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.figure.Axis;
 import org.tallywall.reports.table.Cell;
 import org.tallywall.reports.table.Column;
@@ -132,7 +133,7 @@ public record DealWords(Dealt what, TileSet set, int least) {
           List.of(
               Cell.whole(number), Cell.decimal(sum.atLeast(least)), Cell.decimal(sum.average())));
     }
-    String chance = "chance of at least " + Percent.number(least);
+    String chance = "chance of at least " + Words.spelled(least);
     OverRange range =
         new OverRange(
             what.stem(),

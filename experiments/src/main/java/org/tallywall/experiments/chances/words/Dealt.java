@@ -6,6 +6,7 @@ import org.tallywall.core.tile.TileSet;
 import org.tallywall.experiments.chances.Counted;
 import org.tallywall.experiments.chances.KindsHeld;
 import org.tallywall.experiments.chances.TilesDrawn;
+import org.tallywall.experiments.words.Words;
 
 /** What is counted in a deal. */
 public enum Dealt {
@@ -59,7 +60,7 @@ public enum Dealt {
 
   /** At least so many of them. */
   String atLeast(int least) {
-    return "at least " + Percent.number(least) + " " + (least == 1 ? one : several) + which;
+    return "at least " + Words.spelled(least) + " " + (least == 1 ? one : several) + which;
   }
 
   String stem() {

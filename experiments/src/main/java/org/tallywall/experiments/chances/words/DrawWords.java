@@ -99,7 +99,7 @@ public final class DrawWords {
         over == Over.WANTED
             ? "%s that you want %s"
                 .formatted(
-                    least == 1 ? "one tile" : Percent.number(least) + " tiles",
+                    least == 1 ? "one tile" : Words.spelled(least) + " tiles",
                     least == 1 ? "comes" : "come")
             : ofThem(least);
     String headline =
@@ -148,11 +148,11 @@ public final class DrawWords {
   }
 
   private static String comes(int least) {
-    return least == 1 ? "one comes" : Percent.number(least) + " come";
+    return least == 1 ? "one comes" : Words.spelled(least) + " come";
   }
 
   private static String ofThem(int least) {
-    return Percent.number(least) + " of them " + (least == 1 ? "comes" : "come");
+    return Words.spelled(least) + " of them " + (least == 1 ? "comes" : "come");
   }
 
   private static String given(Over over, Numbers numbers) {

@@ -88,7 +88,7 @@ public record PassedWords(int candidates, int passed, String which) {
                 passed == 1
                     ? "the tile passed to you is one you want"
                     : "at least one tile you want is among the %s passed to you"
-                        .formatted(Percent.number(passed)),
+                        .formatted(Words.spelled(passed)),
                 Percent.of(sum(first).atLeast(1)),
                 Words.count(first, "tile wanted", "tiles wanted"),
                 Percent.of(sum(last).atLeast(1)),
@@ -109,7 +109,7 @@ public record PassedWords(int candidates, int passed, String which) {
   }
 
   private String come(int wanted) {
-    String few = Percent.number(passed) + " passed to you";
+    String few = Words.spelled(passed) + " passed to you";
     if (passed == 1) {
       return "the tile passed to you is " + (wanted == 1 ? "that one" : "one of them");
     }

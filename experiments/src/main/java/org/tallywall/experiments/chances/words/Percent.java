@@ -1,8 +1,6 @@
 package org.tallywall.experiments.chances.words;
 
 import java.math.BigDecimal;
-import java.util.List;
-import org.tallywall.experiments.words.Words;
 import org.tallywall.reports.table.CellText;
 import org.tallywall.reports.table.Rounding;
 
@@ -14,8 +12,6 @@ final class Percent {
   private static final double SHOWN_LEAST = 0.00005;
   private static final double ONE_PERCENT = 0.01;
   private static final double SHOWN_MOST = 0.9995;
-  private static final List<String> NUMBERS =
-      List.of("no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten");
 
   private Percent() {}
 
@@ -47,10 +43,5 @@ final class Percent {
   static String average(double number) {
     BigDecimal rounded = Rounding.nearest(number, 2);
     return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded.stripTrailingZeros()).toPlainString();
-  }
-
-  /** A small number as a word, a larger one in digits. */
-  static String number(int number) {
-    return number < NUMBERS.size() ? NUMBERS.get(number) : Words.grouped(number);
   }
 }

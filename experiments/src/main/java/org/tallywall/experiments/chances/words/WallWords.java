@@ -86,11 +86,11 @@ public final class WallWords {
     String others =
         more == 3
             ? "the last has " + few(least)
-            : "the other %s have %s".formatted(Percent.number(4 - more), few(least));
+            : "the other %s have %s".formatted(Words.spelled(4 - more), few(least));
     return more == 1
         ? "whoever draws next has %s left and %s".formatted(draws(least + 1), others)
         : "the next %s to draw have %s left and %s"
-            .formatted(Percent.number(more), draws(least + 1), others);
+            .formatted(Words.spelled(more), draws(least + 1), others);
   }
 
   private static String draws(int number) {

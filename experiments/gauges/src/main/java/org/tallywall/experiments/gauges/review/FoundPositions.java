@@ -62,7 +62,7 @@ final class FoundPositions {
                 }
               }));
     }
-    new Game(setup, noted, new GameListener() {}).play(Deal.of(seed, deal, setup.rules().tiles()));
+    new Game(setup, noted, GameListener.NONE).play(Deal.of(seed, deal, setup.rules().tiles()));
     RandomStream lots = new RandomStream(new StreamKey(seed, deal, Purpose.RESAMPLING, 0, 0, 0));
     return sheets.isEmpty() ? null : sheets.get(lots.below(sheets.size()));
   }

@@ -12,6 +12,7 @@ import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.sheet.Moment;
 import org.tallywall.core.sheet.PositionSheet;
+import org.tallywall.experiments.review.Advisers;
 import org.tallywall.experiments.review.Considered;
 import org.tallywall.experiments.review.Guesses;
 import org.tallywall.experiments.review.Review;
@@ -36,19 +37,13 @@ public final class ReviewsTried {
 
   private final TableSetup setup;
   private final Seated seated;
-  private final List<Seated> advisers;
   private final int threads;
 
   private ReviewsTried(TableSetup setup, int threads) {
     this.setup = setup;
-    this.seated = seated("watchful");
-    this.advisers = List.of(seated("reckoner"), seated("nearest"));
+    this.seated =
+        Seated.of(new PlayerSpec(Catalog.standard().type("watchful").orElseThrow(), Map.of()));
     this.threads = threads;
-  }
-
-  private static Seated seated(String name) {
-    PlayerSpec spec = new PlayerSpec(Catalog.standard().type(name).orElseThrow(), Map.of());
-    return new Seated(name, name, spec::make);
   }
 
   /**
@@ -78,7 +73,7 @@ public final class ReviewsTried {
       if (text != null) {
         PositionSheet sheet = PositionSheet.of("deal " + deal, text, setup);
         List<Considered> choices =
-            new Shortlist(sheet, seated, advisers, player -> player).choices(List.of());
+            new Shortlist(sheet, seated, Advisers.usual(), player -> player).choices(List.of());
         Compared one =
             new Compared(
                 review(sheet, choices, 2 * deal, games),
