@@ -10,7 +10,7 @@ import org.tallywall.core.random.StreamKey;
 import org.tallywall.core.text.Fault;
 
 /** However a card file is spoiled, reading it gives a card or faults in plain words. */
-@Tag("one-jdk")
+@Tag("long")
 class CardFuzzTest {
   private static final int MUTATIONS = 5_000;
   private static final String PIECES =

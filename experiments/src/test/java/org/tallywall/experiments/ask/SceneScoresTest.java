@@ -104,6 +104,7 @@ class SceneScoresTest {
   }
 
   @Test
+  @Tag("long")
   void scores_riseWithThePlayer() {
     long newcomer = passed(QUAY, "newcomer");
     long reckoner = passed(QUAY, "reckoner");

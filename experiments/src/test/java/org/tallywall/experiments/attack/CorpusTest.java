@@ -15,7 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Attacks that are written down in the folder {@code corpus}, each for a reason. */
-@Tag("one-jdk")
+@Tag("long")
 class CorpusTest {
   private static final Path CORPUS =
       Path.of("src/test/resources/org/tallywall/experiments/attack/corpus");

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What is spoiled was right before: otherwise nothing behind the first check would ever be met. */
-@Tag("one-jdk")
+@Tag("long")
 class SeedsTest {
   @TempDir Path folder;
 

@@ -29,7 +29,7 @@ import org.tallywall.core.tile.Tile;
  * nothing of how they are found: per square the games with such a decision, their deals, and the
  * tiles left in the wall then.
  */
-@Tag("one-jdk")
+@Tag("long")
 class BranchRecountTest {
   private static final int[] WALLS = {90, 70, 50, 30};
 

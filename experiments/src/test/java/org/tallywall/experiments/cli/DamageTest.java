@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What happens to files in the folder of a run: said in plain words, and nothing is lost. */
-@Tag("one-jdk")
+@Tag("long")
 class DamageTest {
   private static final String STUDY =
       """

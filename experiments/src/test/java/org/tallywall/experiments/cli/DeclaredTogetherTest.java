@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What the files of a small study say of chance findings, and of ranges where nothing varies. */
-@Tag("one-jdk")
+@Tag("long")
 class DeclaredTogetherTest {
   private static final String ARMS =
       """

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What a run would do. */
-@Tag("one-jdk")
+@Tag("long")
 class DryRunTest {
   @TempDir Path folder;
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /** Every design can be looked at before its end: its papers are made, marked, and say no wrong. */
-@Tag("one-jdk")
+@Tag("long")
 class EarlyDesignsTest {
   @TempDir private Path folder;
 

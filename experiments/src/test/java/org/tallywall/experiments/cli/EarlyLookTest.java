@@ -20,7 +20,7 @@ import org.tallywall.reports.results.ResultsFolder;
 import org.tallywall.reports.results.ThisProgram;
 
 /** A run that is looked at before its end, and one whose number of deals is changed. */
-@Tag("one-jdk")
+@Tag("long")
 class EarlyLookTest {
   private static final String STUDY =
       """

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * One bit of a stored night is another: a block is played again, and what the manifest said follows
  * from the study; the results are the same bytes.
  */
-@Tag("one-jdk")
+@Tag("long")
 class FlippedBitsTest {
   private static final String STUDY =
       """

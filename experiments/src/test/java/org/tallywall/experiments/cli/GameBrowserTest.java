@@ -29,6 +29,7 @@ import org.tallywall.experiments.browser.Chromium;
  * and say so.
  */
 @Tag("browser")
+@Tag("long")
 class GameBrowserTest {
   private static final String LEFT_OUT =
       "The browser tests of the pages of games are left out: this machine has no chromium with"

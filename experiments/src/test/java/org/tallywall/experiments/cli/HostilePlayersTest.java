@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -156,6 +157,7 @@ class HostilePlayersTest {
   }
 
   @ParameterizedTest
+  @Tag("long")
   @ValueSource(strings = {"ThrowsError", "Sneaky", "Death", "Deep"})
   void singleGame_namesThePlayer(String player) {
     Typed game = Typed.run("game", "--study", study(player, ""), "--deal", "7", "--trust-jars");

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -66,6 +67,7 @@ class InterruptionTest {
 
   /** The second one leaves the blocks being played; those that are whole stay. */
   @Test
+  @Tag("long")
   void controlC_twice_keepsTheBlocksThatAreWhole() throws Exception {
     try (Child child = started()) {
       child.signal("INT");
@@ -79,6 +81,7 @@ class InterruptionTest {
   }
 
   @ParameterizedTest
+  @Tag("long")
   @ValueSource(strings = {"TERM", "HUP"})
   void requestToEnd_doesTheSameAsControlC(String signal) throws Exception {
     try (Child child = started()) {
@@ -90,6 +93,7 @@ class InterruptionTest {
   }
 
   @Test
+  @Tag("long")
   void controlC_whilePapersAreMade_leavesNoHalfPaper() throws Exception {
     Cards.write(folder, "look.json", STUDY.replace("100000000", "500"));
     try (Child child = Child.start(folder, "run", "look.json")) {
@@ -112,6 +116,7 @@ class InterruptionTest {
   }
 
   @Test
+  @Tag("long")
   void stopFile_inTheMiddleOfARun_doesTheSame() throws Exception {
     try (Child child = started()) {
       Files.createFile(results.resolve("stop"));
@@ -123,6 +128,7 @@ class InterruptionTest {
 
   /** Papers of what is there are made while the run goes on, which takes no notice. */
   @Test
+  @Tag("long")
   void report_whileARunGoesOn_showsWhatIsThere() throws Exception {
     try (Child child = Child.start(folder, "run", "look.json")) {
       // So many that at least two of the first are among them, whatever the order.
@@ -140,6 +146,7 @@ class InterruptionTest {
   }
 
   @Test
+  @Tag("long")
   void secondRun_inTheSameFolder_isRefusedWhileTheFirstGoesOn() throws Exception {
     try (Child child = started()) {
       for (String policy : new String[] {"resume", "overwrite"}) {

@@ -22,7 +22,7 @@ import org.tallywall.core.text.Sha256;
  * peace: in the tables, the records and the stored blocks. The moments depend on the clock, so they
  * are other ones each time; what must come out does not.
  */
-@Tag("one-jdk")
+@Tag("long")
 class KillTest {
   private static final String STUDY =
       """

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -64,6 +65,7 @@ class OwnPlayerTest {
   }
 
   @Test
+  @Tag("long")
   void study_givesTheSameBytesWithOneThreadAndTwo() throws IOException {
     assertThat(run(out("one"), "--threads", "1")).extracting(Typed::code).isEqualTo(0);
     assertThat(run(out("two"), "--threads", "2")).extracting(Typed::code).isEqualTo(0);
@@ -88,6 +90,7 @@ class OwnPlayerTest {
 
   /** The class alone plays with the usual settings of the list; and a habit that never applies. */
   @Test
+  @Tag("long")
   void players_differByTheirSettingsAlone() throws IOException {
     String alike =
         STUDY
@@ -115,6 +118,7 @@ class OwnPlayerTest {
   }
 
   @Test
+  @Tag("long")
   void anotherJar_isNoticedByResumeAndVerify_aRepackedOneIsNot() {
     assertThat(run(out("there"), "--without-report").code()).isZero();
     assertThat(Typed.run("verify", out("there"), "--trust-jars").out()).contains("2 of 2 blocks");
@@ -136,6 +140,7 @@ class OwnPlayerTest {
   }
 
   @Test
+  @Tag("long")
   void missingJar_isNamedWithItsPlaceInTheStudy() throws IOException {
     assertThat(run(out("there"), "--without-report").code()).isZero();
     Files.delete(jar);

@@ -26,6 +26,7 @@ import org.tallywall.experiments.paper.SampleResults;
  * left out, and say so.
  */
 @Tag("browser")
+@Tag("long")
 class PagesBrowserTest {
   private static final String LEFT_OUT =
       "The browser tests of reports and games are left out: this machine has no chromium with"

@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Papers are made of the tables that runs of every design write. A column that a paper asks for and
  * a file lacks is a fault that names both, never a hole in the paper.
  */
-@Tag("one-jdk")
+@Tag("long")
 class PapersOfEveryDesignTest {
   private static final Map<String, String> DESIGNS =
       Map.of(

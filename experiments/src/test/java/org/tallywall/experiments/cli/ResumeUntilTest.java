@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** A run that may stop before its last deal stops at the same one when it was interrupted. */
-@Tag("one-jdk")
+@Tag("long")
 class ResumeUntilTest {
   private static final String STUDY =
       """

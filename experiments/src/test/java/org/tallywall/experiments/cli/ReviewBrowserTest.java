@@ -18,6 +18,7 @@ import org.tallywall.experiments.browser.Chromium;
 
 /** Pages of reviews as a browser shows and prints them; left out where there is none. */
 @Tag("browser")
+@Tag("long")
 class ReviewBrowserTest {
   private static final String LEFT_OUT =
       "The browser tests of reviews are left out: this machine has no chromium with chromedriver.";

@@ -100,6 +100,7 @@ class StudiesOfTheProjectTest {
   }
 
   @ParameterizedTest
+  @Tag("long")
   @MethodSource("studies")
   void study_onASpreadsheetsCardWithAColdWall_runs(Path study) throws IOException {
     String card = Cards.write(folder, "Club, 2026.csv", CARD);

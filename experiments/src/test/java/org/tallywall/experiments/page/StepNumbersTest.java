@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.card.CardFile;
 import org.tallywall.core.hand.ConcreteHands;
@@ -19,6 +20,7 @@ import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.strategies.catalog.Catalog;
 
 /** The number of a step is the one that the page of the game has for it. */
+@Tag("long")
 class StepNumbersTest {
   private static final ConcreteHands HANDS =
       new ConcreteHands(CardFile.read(Path.of("cards", "saltmarsh-quay.json")).orThrow());

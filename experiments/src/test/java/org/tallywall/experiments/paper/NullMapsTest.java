@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.apache.commons.math3.distribution.BinomialDistribution;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -26,6 +27,7 @@ import org.tallywall.reports.results.ThisProgram;
  * drawn. Where no choice is worth anything, a square is called clear, or a rule is drawn, in at
  * most 5 maps of 100; where there is a border, it is found.
  */
+@Tag("long")
 class NullMapsTest {
   private static final int MAPS = 200;
 

@@ -18,7 +18,7 @@ import org.tallywall.experiments.study.Until;
 import org.tallywall.experiments.tally.StudyTally;
 
 /** Runs of invented deals that stop early: wrong as rarely as they say. */
-@Tag("one-jdk")
+@Tag("long")
 class StoppingChancesTest {
   private static final int STUDIES = 400;
   private static final int BLOCK = 500;

@@ -30,6 +30,7 @@ import org.tallywall.reports.html.PageWriter;
  * so.
  */
 @Tag("browser")
+@Tag("long")
 class BrowserTest {
   private static final String LEFT_OUT =
       "The browser tests of the pages are left out: this machine has no chromium with chromedriver.";

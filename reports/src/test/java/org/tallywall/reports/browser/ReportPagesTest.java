@@ -33,6 +33,7 @@ import org.tallywall.reports.svg.SvgWriter;
 
 /** Reports of small runs of every design on a desk, on a phone and on paper. */
 @Tag("browser")
+@Tag("long")
 class ReportPagesTest {
   private static final String LEFT_OUT =
       "The browser tests of reports are left out: this machine has no chromium with chromedriver.";

@@ -28,7 +28,7 @@ import org.tallywall.strategies.setting.Setting;
  * Players with settings drawn from their ranges by lot: whatever is set, they answer legally, and
  * by the view and the numbers of the question alone. Four others at each deal.
  */
-@Tag("one-jdk")
+@Tag("long")
 class AnySettingsTest {
   private static final long SEED = 11_25L;
   private static final int DEALS = 60;

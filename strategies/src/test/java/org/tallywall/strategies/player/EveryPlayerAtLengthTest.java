@@ -2,10 +2,10 @@ package org.tallywall.strategies.player;
 
 import org.junit.jupiter.api.Tag;
 
-/** Every player of the catalog on two thousand deals, asked three times on four hundred. */
+/** Every player of the catalog on a thousand deals, asked three times on two hundred. */
 @Tag("long")
 class EveryPlayerAtLengthTest extends EveryPlayer {
   EveryPlayerAtLengthTest() {
-    super(2_000, 400, 10, 3);
+    super(1_000, 200, 10, 3);
   }
 }

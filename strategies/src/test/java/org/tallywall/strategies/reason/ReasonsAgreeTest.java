@@ -26,7 +26,7 @@ import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.habit.Judging;
 
 /** Every number in a reason is the one that the view gives, on 10,000 decisions of games. */
-@Tag("one-jdk")
+@Tag("long")
 class ReasonsAgreeTest {
   private static final int DECISIONS = 10_000;
   private static final List<String> PLAYERS =

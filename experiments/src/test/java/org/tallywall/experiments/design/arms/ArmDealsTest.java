@@ -136,6 +136,7 @@ class ArmDealsTest {
    * misses than the 1 - 1e-6 quantile of the binomial distribution (100, 0.05) refute it.
    */
   @Test
+  @Tag("long")
   void arms_luckOfTheirOwn_rangesHoldZeroAboutAsOftenAsTheySay() throws IOException {
     Study pattern =
         study(

@@ -48,7 +48,7 @@ import org.tallywall.experiments.tally.StudyTally;
  * <p>Each check takes a bound of 4.8916 standard errors (normal distribution, two-sided chance 1e-6
  * of a false alarm); the seed is fixed.
  */
-@Tag("one-jdk")
+@Tag("long")
 class BranchPositionsTest {
   private static final double Z = 4.891638476;
   private static final String WAITS =
