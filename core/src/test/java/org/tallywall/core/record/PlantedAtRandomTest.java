@@ -20,7 +20,7 @@ import org.tallywall.core.tile.Tile;
  * Breaches planted anywhere in games of mixed players by six tables of rules: only changes that no
  * legal game could show, so each must be found, and not before the event at which it stands.
  */
-@Tag("one-jdk")
+@Tag("long")
 class PlantedAtRandomTest {
   private static final int GAMES = 240;
   private static final int PLANTED = 20;

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Spoiled files, folders and commands of fixed seeds: every one is answered as promised. */
-@Tag("one-jdk")
+@Tag("long")
 class MutantsTest {
   private static final Path SAVED = Path.of("target", "attack");
   private static final long SEED = 20261130;
@@ -28,7 +28,6 @@ class MutantsTest {
   }
 
   @Test
-  @Tag("long")
   void manyAttacks_areAnsweredAsPromised() throws IOException {
     assertAnswered(SEED + 1, AT_LENGTH);
   }

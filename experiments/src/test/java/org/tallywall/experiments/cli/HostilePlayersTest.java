@@ -120,6 +120,7 @@ class HostilePlayersTest {
   }
 
   @ParameterizedTest
+  @Tag("long")
   @ValueSource(strings = {"ThrowsError", "Internal", "Death", "Sneaky", "Deep", "Nothing"})
   void whatAPlayerThrows_isItsFaultInADealThatIsNamed(String player) throws IOException {
     Typed run = Typed.run("run", study(player, ""), "--out", out, "--threads", "1");

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -75,6 +76,7 @@ class ReviewPapersTest {
 
   /** The same seed and number of games give the same bytes with any number of threads. */
   @Test
+  @Tag("long")
   void papers_areTheSameBytesForAnyNumberOfThreads() throws IOException {
     for (String threads : List.of("1", "2")) {
       Path there = Files.createDirectory(folder.resolve(threads));
@@ -137,6 +139,7 @@ class ReviewPapersTest {
 
   /** The same on the console and on paper, with any number of threads. */
   @Test
+  @Tag("long")
   void game_isGoneThrough_andThePageSaysItWhereItHappened() throws IOException {
     String[] words = {record(), "--card", CARD, "--game", "0", "--seat", "0", "--playouts", "6000"};
     String said = good(review(words));

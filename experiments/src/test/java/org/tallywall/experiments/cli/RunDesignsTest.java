@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.zip.GZIPInputStream;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.words.Wording;
@@ -146,6 +147,7 @@ class RunDesignsTest {
   }
 
   @Test
+  @Tag("long")
   void sweep_run_hasARowForEachValue() throws IOException {
     Typed typed = run(SWEEP);
 
@@ -168,6 +170,7 @@ class RunDesignsTest {
   }
 
   @Test
+  @Tag("long")
   void branch_run_hasARowForEachSquare() throws IOException {
     Typed typed = run(BRANCH);
 

@@ -20,6 +20,7 @@ class StudyCommandTest {
   @TempDir Path folder;
 
   @ParameterizedTest
+  @Tag("long")
   @EnumSource
   void newStudy_asItStands_runs(StudySkeleton skeleton) {
     Path study = folder.resolve("first-try.json");

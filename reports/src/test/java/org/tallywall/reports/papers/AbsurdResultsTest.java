@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.tallywall.reports.results.WrongResultsException;
 
 /** Results that could be and that nobody wants: the time limits are there only for what hangs. */
-@Tag("one-jdk")
+@Tag("long")
 class AbsurdResultsTest {
   private static final long MOST_BYTES = 40 << 20;
 
@@ -27,7 +27,6 @@ class AbsurdResultsTest {
   }
 
   @Test
-  @Tag("long")
   @Timeout(value = 10, unit = TimeUnit.MINUTES)
   void ways_inTenThousands_areToldByTheirBeginning() throws IOException {
     assertToldByTheirBeginning(10_000, "10,000");

@@ -18,7 +18,7 @@ import org.tallywall.reports.results.WrongResultsException;
  * Folders of runs of every design, damaged in one to three places: papers are made of them, or a
  * sentence says what is wrong and where. {@code -Dmutants=100000} looks further than every build.
  */
-@Tag("one-jdk")
+@Tag("long")
 class DamagedResultsTest {
   private static final int MUTANTS = Integer.getInteger("mutants", 300);
   private static final int AT_LENGTH = 1_500;
@@ -34,7 +34,6 @@ class DamagedResultsTest {
   }
 
   @Test
-  @Tag("long")
   void manyFolders_damagedAnyhow_givePapersOrASentence() throws IOException {
     assertPapersOrASentence(AT_LENGTH, SEED + 1);
   }
