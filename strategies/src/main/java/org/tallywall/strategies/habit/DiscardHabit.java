@@ -247,12 +247,13 @@ public final class DiscardHabit {
       int found = -1;
       double most = Double.NEGATIVE_INFINITY;
       double whole = Math.max(1e-12, judge.worth());
-      double hopes = Hopes.points(judge.least(), view.wallLeft());
       double weight = Math.max(riskWeight, step);
+      boolean weighs = weight > 0 || exposureCosts > 0;
+      double hopes = weighs ? Hopes.points(judge.least(), view.wallLeft(), reader.stakes()) : 0;
       for (int kind = 0; kind < Tile.NATURALS; kind++) {
         if (view.held(kind) > 0 && left.test(kind) && allowed.test(kind)) {
           double worth = judge.worthWithout(kind);
-          if (weight > 0 || exposureCosts > 0) {
+          if (weighs) {
             double risk = reader.cost(kind, valueWeight, hopes, 0);
             double given = exposureCosts == 0 ? 0 : reader.given(kind) * exposureCosts;
             worth = worth / whole * hopes - weight * risk - given;

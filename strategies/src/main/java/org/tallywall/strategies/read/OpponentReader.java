@@ -2,6 +2,7 @@ package org.tallywall.strategies.read;
 
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
+import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
@@ -15,13 +16,8 @@ import org.tallywall.core.tile.Tile;
  * Each kind of evidence can be left out.
  */
 public final class OpponentReader {
-  /** Points that a hand without hope ended with, where it did not throw the winning tile itself. */
-  private static final double LOST_ANYWAY = 40;
-
-  /** Lines were worth 28 points on the average; who throws the winning tile pays twice that. */
+  /** What lines were worth on the average, in points. */
   private static final double USUAL_VALUE = 28;
-
-  private static final double PAID = 2 * USUAL_VALUE;
 
   /** Share of what is waited for that is taken to be any kind where exposures are not read. */
   private static final double UNREAD_SHARE = 0.03;
@@ -40,6 +36,8 @@ public final class OpponentReader {
   private final Evidence evidence = new Evidence();
   private final ReadSettings settings;
   private SeatView view;
+  private TableRules rules;
+  private Stakes stakes;
 
   /** A reader that takes the usual evidence. */
   public OpponentReader() {
@@ -65,6 +63,10 @@ public final class OpponentReader {
    */
   public void look(SeatView seat) {
     view = seat;
+    if (rules != seat.table().rules()) {
+      rules = seat.table().rules();
+      stakes = Stakes.of(rules);
+    }
     evidence.gather(seat, settings);
     for (int other = 0; other < Seats.COUNT; other++) {
       hands[other].clear();
@@ -198,7 +200,8 @@ public final class OpponentReader {
 
   /**
    * What throwing a tile risks: the chance that somebody wins on it, times what that costs the
-   * thrower, and the chance that somebody lays it open, times what that is taken to cost.
+   * thrower by the payments of the table beside what she loses anyway, and the chance that somebody
+   * lays it open, times what that is taken to cost.
    *
    * @param kind a kind
    * @param valueWeight how much more a dear line is feared than a cheap one, 0 to 1
@@ -212,11 +215,29 @@ public final class OpponentReader {
       double chance = winChance(other, kind);
       if (chance > 0) {
         double more = hands[other].value(USUAL_VALUE) / USUAL_VALUE - 1;
-        double paid = PAID * (1 + valueWeight * more) - LOST_ANYWAY;
-        cost += chance * (Math.max(0, paid) + lost);
+        double paid = pays(other) * USUAL_VALUE * (1 + valueWeight * more);
+        cost += chance * (Math.max(0, paid - stakes.lost(view.wallLeft())) + lost);
       }
     }
     return exposed == 0 ? cost : cost + exposed * given(kind);
+  }
+
+  /** What the thrower pays for one point of the line on which an opponent wins. */
+  private double pays(int other) {
+    boolean one =
+        rules.score().oneHand()
+            && !view.exposures(other).isEmpty()
+            && view.reach(other).lines() == 1;
+    return one ? stakes.payingAll() : stakes.throwing();
+  }
+
+  /**
+   * What rides on the game at the table that was read.
+   *
+   * @return the stakes
+   */
+  public Stakes stakes() {
+    return stakes;
   }
 
   /**

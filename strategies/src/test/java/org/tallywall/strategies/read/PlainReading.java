@@ -8,6 +8,7 @@ import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.rules.ScoreRules;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
@@ -41,6 +42,8 @@ final class PlainReading {
   private static final double[][] CLAIM_EVIDENCE = {
     {0.07, 0.29, 0.11, 0.20, 0.08, 0.04}, {0.11, 0.32, 0.30, 0.30, 0.17, 0.12}
   };
+
+  private static final double[] WALL_GAME = {0.70, 0.174, 0.067, 0.046, 0.043};
 
   private static final double HELD = 0.35;
 
@@ -292,15 +295,38 @@ final class PlainReading {
     return false;
   }
 
-  /** Who throws the winning tile pays double; a hand without hope ends 40 points down anyway. */
+  /**
+   * By the usual payments who throws the winning tile pays double, and a hand without hope ends 40
+   * points down anyway; by others, in proportion to what a win moves, 4.84 units usually.
+   */
   double cost(int kind, double valueWeight, double lost, double exposed) {
+    ScoreRules score = view.table().rules().score();
+    int table = score.discarder() + score.others() + score.others();
+    double drawn = 0.42 * (score.selfDrawn() + score.selfDrawn() + score.selfDrawn());
+    double anyway = 40 * (drawn + 0.58 * table) / 4.84 - score.wallGame() * between(WALL_GAME);
     double cost = exposed * given(kind);
     for (int other = 0; other < 4; other++) {
       double value = whole[other] == 0 ? 28 : points[other] / whole[other];
       double feared = 28 + valueWeight * (value - 28);
-      cost += win(other, kind) * (Math.max(0, 2 * feared - 40) + lost);
+      boolean all = score.oneHand() && shown(other) > 0 && lines(view.exposures(other)) == 1;
+      double pays = all ? table : score.discarder();
+      cost += win(other, kind) * (Math.max(0, pays * feared - anyway) + lost);
     }
     return cost;
+  }
+
+  /** How many lines of the card hold what is laid open, whatever else can be seen. */
+  private int lines(List<Exposure> exposures) {
+    ConcreteHands all = view.table().hands();
+    boolean joker = exposures.stream().anyMatch(laid -> laid.jokers() > 0);
+    return (int)
+        IntStream.range(0, all.size())
+            .filter(at -> !all.line(all.lineOf(at)).concealed())
+            .filter(at -> !joker || all.line(all.lineOf(at)).terms().jokers())
+            .filter(at -> Reach.contains(all.hand(at), exposures))
+            .map(all::lineOf)
+            .distinct()
+            .count();
   }
 
   int mostExposures() {
