@@ -34,6 +34,7 @@ public final class OpponentReader {
   private final double[] win = new double[Seats.COUNT];
   private final double[] claim = new double[Seats.COUNT];
   private final Evidence evidence = new Evidence();
+  private final Tells tells = new Tells();
   private final ReadSettings settings;
   private SeatView view;
   private TableRules rules;
@@ -78,6 +79,10 @@ public final class OpponentReader {
         if (settings.exposures() && shown > 0) {
           hands[other].read(seat, seat.reach(other));
         }
+        if (settings.tells()) {
+          tells.look(seat, other, this);
+          win[other] *= Readiness.fitted().byAll(tells) / Readiness.fitted().byExposures(tells);
+        }
       }
     }
   }
@@ -100,6 +105,17 @@ public final class OpponentReader {
    */
   public int lines(int other) {
     return hands[other].lines();
+  }
+
+  /**
+   * The share of an opponent's live hands, as weighed, that want a tile.
+   *
+   * @param other her seat
+   * @param kind a kind
+   * @return 0 to 1; 0 for a joker, and where she shows nothing
+   */
+  public double wanted(int other, int kind) {
+    return kind < Tile.NATURALS ? hands[other].wanted(kind) : 0;
   }
 
   /**

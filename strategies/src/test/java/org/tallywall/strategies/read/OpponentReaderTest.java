@@ -57,7 +57,8 @@ class OpponentReaderTest {
           new ReadSettings(false, true, true, 0),
           new ReadSettings(true, false, true, 0),
           new ReadSettings(true, true, false, 0),
-          new ReadSettings(true, false, false, 1));
+          new ReadSettings(true, false, false, 1),
+          new ReadSettings(true, true, true, 0, true));
 
   /** A seat whose readers look whenever it throws, kept through all games. */
   private static final class Reading implements Player {

@@ -59,6 +59,7 @@ final class PlainReading {
   private final List<List<Left>> left = new ArrayList<>();
   private final double[] whole = new double[4];
   private final double[] points = new double[4];
+  private final double[] nearer = new double[4];
   private final double[][] waited = new double[4][Tile.NATURALS];
   private final double[][] wanted = new double[4][Tile.NATURALS];
   private final double[][] single = new double[4][Tile.NATURALS];
@@ -210,11 +211,26 @@ final class PlainReading {
   }
 
   double win(int other, int kind) {
-    return chance(other, kind, WIN, WIN_EVIDENCE, 1 + settings.blind() * blind(other));
+    double nearer = 1 + settings.blind() * blind(other);
+    return chance(
+        other, kind, WIN, WIN_EVIDENCE, settings.tells() ? nearer * tells(other) : nearer);
   }
 
   double claim(int other, int kind) {
     return chance(other, kind, CLAIM, CLAIM_EVIDENCE, 1);
+  }
+
+  /** Worked out once for each opponent. */
+  private double tells(int other) {
+    if (isOpponent(other) && nearer[other] == 0) {
+      nearer[other] = told(other).factor();
+    }
+    return nearer[other];
+  }
+
+  /** What can be seen of an opponent. */
+  PlainTells told(int other) {
+    return new PlainTells(view, other, live(other), kind -> share(wanted[other][kind], other));
   }
 
   private int blind(int other) {
