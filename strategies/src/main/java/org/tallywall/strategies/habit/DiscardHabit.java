@@ -201,10 +201,12 @@ public final class DiscardHabit {
         case HOLD_BACK, COMING_BACK -> holdBack();
         case TO_THE_WALL -> safe.next(view, judge, reader, defense.fearedExposures(), left);
         case LAST_WALL ->
-            oneAway
-                ? byNeed(0, kind -> !reader.hers(kind, 1, defense.hersFrom()))
-                : safe.next(view, judge, reader, 1, left);
+            oneAway ? byNeed(0, this::goesInTheLastWall) : safe.next(view, judge, reader, 1, left);
       };
+    }
+
+    private boolean goesInTheLastWall(int kind) {
+      return !defense.keepsHersToTheLast() || !reader.hers(kind, 1, defense.hersFrom());
     }
 
     private int ownHand() {

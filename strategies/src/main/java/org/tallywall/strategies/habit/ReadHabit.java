@@ -38,9 +38,9 @@ public final class ReadHabit {
       Setting.onOff("read.tells")
           .usual(false)
           .says(
-              "judges how near an opponent is by all that can be seen of her: whether she stopped "
-                  + "the passes, passed blind, redeemed jokers, and what she threw and let lie (\"a "
-                  + "player who throws nothing but new tiles is nearly there\")");
+              "judges how near an opponent is, and what she waits for, by all that can be seen of "
+                  + "her: whether she stopped the passes, passed blind, or redeemed jokers, and what "
+                  + "she threw and let lie (\"who throws nothing but new tiles is nearly there\")");
 
   private ReadHabit() {}
 

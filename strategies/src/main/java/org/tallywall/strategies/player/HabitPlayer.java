@@ -8,7 +8,6 @@ import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.sheet.Move;
@@ -214,18 +213,10 @@ public final class HabitPlayer implements Player, Defending, Judging {
     List<Weighed> all = new ArrayList<>();
     for (int kind : discards.order(view, judge, reader, stance)) {
       double kept = worth == 0 ? 1 : judge.worthWithout(kind) / worth;
-      double risk = reads ? risk(kind) : Weighed.UNREAD;
+      double risk = reads ? reader.winChance(kind) : Weighed.UNREAD;
       all.add(new Weighed(new Move.Discard(kind), kept, risk, Objection.NONE));
     }
     return all;
-  }
-
-  private double risk(int kind) {
-    double risk = 0;
-    for (int other = 0; other < Seats.COUNT; other++) {
-      risk += reader.winChance(other, kind);
-    }
-    return risk;
   }
 
   @Override

@@ -34,7 +34,7 @@ public final class OpponentReader {
   private final double[] win = new double[Seats.COUNT];
   private final double[] claim = new double[Seats.COUNT];
   private final Evidence evidence = new Evidence();
-  private final Tells tells = new Tells();
+  private final TileRisk risks = new TileRisk();
   private final ReadSettings settings;
   private SeatView view;
   private TableRules rules;
@@ -69,6 +69,9 @@ public final class OpponentReader {
       stakes = Stakes.of(rules);
     }
     evidence.gather(seat, settings);
+    if (settings.tells()) {
+      risks.look(seat);
+    }
     for (int other = 0; other < Seats.COUNT; other++) {
       hands[other].clear();
       if (other != seat.seat() && !seat.dead(other)) {
@@ -80,8 +83,7 @@ public final class OpponentReader {
           hands[other].read(seat, seat.reach(other));
         }
         if (settings.tells()) {
-          tells.look(seat, other, this);
-          win[other] *= Readiness.fitted().byAll(tells) / Readiness.fitted().byExposures(tells);
+          risks.look(other, this);
         }
       }
     }
@@ -186,7 +188,37 @@ public final class OpponentReader {
    * @return 0 to 0.95; 0 for a joker, the own seat and a dead hand
    */
   public double winChance(int other, int kind) {
-    return chance(other, kind, win[other], evidence.win());
+    if (!settings.tells()) {
+      return chance(other, kind, win[other], evidence.win());
+    }
+    return kind >= Tile.NATURALS || other == view.seat() || view.dead(other)
+        ? 0
+        : Math.min(MOST, risks.chance(other, kind, waited(other, kind)));
+  }
+
+  /**
+   * The chance that anybody wins on a tile, if it is thrown now: one can do so, whoever else could.
+   *
+   * @param kind a kind
+   * @return 0 to 1; 0 for a joker
+   */
+  public double winChance(int kind) {
+    double nobody = 1;
+    for (int other = 0; other < Seats.COUNT; other++) {
+      nobody *= 1 - winChance(other, kind);
+    }
+    return 1 - nobody;
+  }
+
+  /**
+   * The share of what an opponent may be waiting for that is one kind.
+   *
+   * @param other her seat
+   * @param kind a natural kind
+   * @return 0 to 1; 0 where she shows nothing
+   */
+  public double waited(int other, int kind) {
+    return hands[other].waited(kind);
   }
 
   /**

@@ -10,7 +10,7 @@ import org.tallywall.core.tile.Tile;
 /**
  * What everybody at the table can see of a player that tells how near she is, as numbers: what she
  * shows and how much wall is left, what she did in the passes, what she threw lately, and what she
- * let lie. {@link Readiness} says what each counts for.
+ * let lie. {@link TileRisk} says what each counts for.
  */
 public final class Tells {
   private static final int[] WALLS = {10, 30, 50, 70, 90};

@@ -1,7 +1,9 @@
 package org.tallywall.strategies.read;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.card.Line;
@@ -59,7 +61,7 @@ final class PlainReading {
   private final List<List<Left>> left = new ArrayList<>();
   private final double[] whole = new double[4];
   private final double[] points = new double[4];
-  private final double[] nearer = new double[4];
+  private final Map<Integer, PlainRisk> risks = new HashMap<>();
   private final double[][] waited = new double[4][Tile.NATURALS];
   private final double[][] wanted = new double[4][Tile.NATURALS];
   private final double[][] single = new double[4][Tile.NATURALS];
@@ -211,21 +213,25 @@ final class PlainReading {
   }
 
   double win(int other, int kind) {
-    double nearer = 1 + settings.blind() * blind(other);
-    return chance(
-        other, kind, WIN, WIN_EVIDENCE, settings.tells() ? nearer * tells(other) : nearer);
+    if (settings.tells()) {
+      return isOpponent(other) ? Math.min(0.95, risk(other).chance(kind)) : 0;
+    }
+    return chance(other, kind, WIN, WIN_EVIDENCE, 1 + settings.blind() * blind(other));
   }
 
   double claim(int other, int kind) {
     return chance(other, kind, CLAIM, CLAIM_EVIDENCE, 1);
   }
 
-  /** Worked out once for each opponent. */
-  private double tells(int other) {
-    if (isOpponent(other) && nearer[other] == 0) {
-      nearer[other] = told(other).factor();
-    }
-    return nearer[other];
+  private PlainRisk risk(int other) {
+    return risks.computeIfAbsent(
+        other,
+        seat ->
+            new PlainRisk(
+                view,
+                seat,
+                told(seat),
+                kind -> shown(seat) > 0 ? share(waited[seat][kind], seat) : 0));
   }
 
   /** What can be seen of an opponent. */

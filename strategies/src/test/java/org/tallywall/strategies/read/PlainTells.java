@@ -1,9 +1,5 @@
 package org.tallywall.strategies.read;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -13,7 +9,7 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
-/** What can be seen of a player, once more in plain code, and by how much it makes her nearer. */
+/** What can be seen of a player, once more in plain code. */
 final class PlainTells {
   private final Map<String, Double> told = new HashMap<>();
 
@@ -98,25 +94,8 @@ final class PlainTells {
     return told.getOrDefault(name, 0.0);
   }
 
-  /**
-   * By what the chance to win is to be multiplied: what all says, over exposures and wall alone.
-   */
-  double factor() {
-    return chance(2) / chance(1);
-  }
-
-  private double chance(int column) {
-    try (InputStream table = PlainTells.class.getResourceAsStream("readiness.txt")) {
-      double sum = 0;
-      for (String line : new String(table.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
-        if (!line.startsWith("#")) {
-          String[] row = line.split("\t");
-          sum += told(row[0]) * Double.parseDouble(row[column]);
-        }
-      }
-      return 1 - 1 / (1 + Math.exp(sum));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  /** All that is told, by name. */
+  Map<String, Double> all() {
+    return Map.copyOf(told);
   }
 }
