@@ -135,7 +135,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
     if (view.complete()) {
-      return declares(view, random) ? ClaimChoice.mahjong() : ClaimChoice.nothing();
+      return declares(view, random) ? wins.claim(view) : ClaimChoice.nothing();
     }
     if (overlooks.call(random) || givenUp(view)) {
       return ClaimChoice.nothing();
@@ -160,7 +160,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
     if (view.complete() && declares(view, random)) {
-      return TurnChoice.mahjong();
+      return wins.turn(view);
     }
     judge.look(view, SLACK, 0);
     TurnChoice exchange = jokers.exchange(view, judge.worth());
