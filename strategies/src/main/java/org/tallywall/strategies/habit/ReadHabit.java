@@ -34,7 +34,8 @@ public final class ReadHabit {
               "raises an opponent's chance to win by a share of this much for each tile that she "
                   + "passed blind (\"a blind pass tells that you are far along\")");
 
-  private static final Setting<Boolean> TELLS =
+  /** Whether all that can be seen is read. */
+  public static final Setting<Boolean> TELLS =
       Setting.onOff("read.tells")
           .usual(false)
           .says(

@@ -21,7 +21,8 @@ public final class WinHabit {
               "turns down a win on a line of fewer than this many points and plays on (\"there is "
                   + "no second place\", turned around)");
 
-  private static final Setting<Boolean> BY_EXCHANGE =
+  /** Whether a win is taken in the way that pays most. */
+  public static final Setting<Boolean> BY_EXCHANGE =
       Setting.onOff("wins.dearer-by-exchange")
           .usual(false)
           .says(

@@ -107,6 +107,15 @@ public final class HabitPlayer implements Player, Defending, Judging {
     return HabitPresets.CAUTIOUS.settings();
   }
 
+  /**
+   * The settings of a watchful player that reads all that can be seen and weighs it everywhere.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting<?>> sharp() {
+    return HabitPresets.SHARP.settings();
+  }
+
   @Override
   public boolean declares(SeatView view, RandomStream random) {
     return wins.takes(view) && !overlooks.win(random);
