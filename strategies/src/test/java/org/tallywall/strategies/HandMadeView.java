@@ -25,6 +25,7 @@ public final class HandMadeView implements SeatView {
   private final List<Integer> thrown = new ArrayList<>();
   private int offered = -1;
   private int offeredBy = -1;
+  private int wall = 60;
 
   /** South holds these tiles; nothing else lies on the table. */
   public HandMadeView(ConcreteHands hands, String tiles) {
@@ -40,6 +41,12 @@ public final class HandMadeView implements SeatView {
   /** A seat has laid these open. */
   public HandMadeView exposed(int seat, String words) {
     exposures.get(seat).addAll(TileText.exposures(words));
+    return this;
+  }
+
+  /** So many tiles are left. */
+  public HandMadeView wall(int tiles) {
+    wall = tiles;
     return this;
   }
 
@@ -154,7 +161,7 @@ public final class HandMadeView implements SeatView {
 
   @Override
   public int wallLeft() {
-    return 60;
+    return wall;
   }
 
   @Override

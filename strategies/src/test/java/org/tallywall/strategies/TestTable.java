@@ -132,7 +132,11 @@ public final class TestTable {
 
   /** Plays a deal and writes it down. */
   public static GameRecord play(int deal, List<? extends Player> players) {
-    TableRules rules = rulesOf(deal);
+    return play(deal, players, rulesOf(deal));
+  }
+
+  /** The same by given rules. */
+  public static GameRecord play(int deal, List<? extends Player> players, TableRules rules) {
     GameRecorder recorder = new GameRecorder();
     new Game(new TableSetup(HANDS, rules), players, recorder)
         .play(Deal.of(SEED, deal, rules.tiles()));

@@ -75,6 +75,7 @@ class SceneScoresTest {
     "reckoner,",
     "bold,",
     "cautious,",
+    "sharp,",
     "watchful,"
   })
   void heronReach_failsAreThoseKnown(String id, String known) {

@@ -69,7 +69,8 @@ class LookUpTest {
   @Test
   void players_find_listsEachSettingOnceWithItsPlayers() {
     assertThat(answer("players", "--find", "Keep-Pairs"))
-        .startsWith("reckoner, bold, cautious, watchful, custom, rollout:\n    passes.keep-pairs (")
+        .startsWith(
+            "reckoner, bold, cautious, watchful, sharp, custom, rollout:\n    passes.keep-pairs (")
         .containsOnlyOnce("passes.keep-pairs");
     assertThat(complaint("players", "--find", "zzz")).contains("no setting has \"zzz\"");
     assertThat(complaint("players", "--find", " ")).contains("--find needs a word");

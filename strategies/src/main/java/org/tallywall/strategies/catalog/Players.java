@@ -49,6 +49,11 @@ final class Players {
               HabitPlayer.watchful(),
               HabitPlayer::new),
           new PlayerType(
+              "sharp",
+              "plays like watchful, but judges every tile by all that can be seen, and its chances by what its rack is worth; takes a win in the way that pays most",
+              HabitPlayer.sharp(),
+              HabitPlayer::new),
+          new PlayerType(
               "custom",
               "a mix of habits of your own; whatever you leave out is as in reckoner",
               HabitPlayer.reckoner(),

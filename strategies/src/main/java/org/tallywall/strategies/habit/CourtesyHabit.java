@@ -2,6 +2,7 @@ package org.tallywall.strategies.habit;
 
 import java.util.List;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.strategies.read.CardUse;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 

@@ -26,6 +26,7 @@ public final class DefenseHabit {
   private final boolean keepsHers;
   private final double hersFrom;
   private final int toTheWallAway;
+  private final boolean keepsHersToTheLast;
 
   /**
    * The habit.
@@ -50,6 +51,7 @@ public final class DefenseHabit {
     keepsHers = values.get(DefenseSettings.HER_TILES) == HerTiles.KEEP;
     hersFrom = values.get(DefenseSettings.HERS_FROM_SHARE);
     toTheWallAway = values.get(DefenseSettings.TO_THE_WALL_AWAY);
+    keepsHersToTheLast = values.get(DefenseSettings.LAST_WALL_HERS) == HerTiles.KEEP;
   }
 
   /**
@@ -139,6 +141,15 @@ public final class DefenseHabit {
    */
   boolean keepsHers() {
     return keepsHers;
+  }
+
+  /**
+   * Whether one away in the last wall keeps all of her tiles, whatever it costs.
+   *
+   * @return false where they are weighed against the own hand
+   */
+  boolean keepsHersToTheLast() {
+    return keepsHersToTheLast;
   }
 
   /**

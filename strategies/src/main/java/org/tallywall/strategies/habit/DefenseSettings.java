@@ -155,6 +155,14 @@ public final class DefenseSettings {
           .usual(0)
           .says("with this many tiles left or fewer, plays on only if one away");
 
+  /** What to do with her tiles in the last wall. */
+  public static final Setting<HerTiles> LAST_WALL_HERS =
+      Setting.choice(NAME + "last-wall.her-tiles", HerTiles.class)
+          .usual(HerTiles.KEEP)
+          .says(
+              "one away in the last wall, keeps her tiles: whatever that costs (keep), unless its own "
+                  + "hand counts for more (weigh)");
+
   private DefenseSettings() {}
 
   /**
@@ -180,6 +188,7 @@ public final class DefenseSettings {
         DRAWS_PER_MISSING,
         FROM_START_AWAY,
         COMES_BACK,
-        LAST_WALL);
+        LAST_WALL,
+        LAST_WALL_HERS);
   }
 }

@@ -31,6 +31,15 @@ public final class DiscardHabit {
           .usual(0.0)
           .says(
               "counts giving somebody an exposure as this many points lost (\"do not feed them\")");
+
+  /** By what the own chance to win is judged. */
+  public static final Setting<HopesBy> HOPES_BY =
+      Setting.choice("discards.hopes-by", HopesBy.class)
+          .usual(HopesBy.DISTANCE)
+          .says(
+              "judges how likely it still wins, beside what a tile risks, by how many tiles away it is "
+                  + "(distance), or by what the rest of its rack is worth and what all show (rack)");
+
   private static final Setting<Integer> FLOWERS =
       Setting.whole("discards.flowers-before-wall")
           .from(0)
@@ -59,6 +68,7 @@ public final class DiscardHabit {
   private final double valueWeight;
   private final double exposureCosts;
   private final int flowersBefore;
+  private final OwnHopes hopes;
 
   /**
    * The habit.
@@ -71,6 +81,7 @@ public final class DiscardHabit {
     riskWeight = values.get(RISK_WEIGHT);
     exposureCosts = values.get(EXPOSURE_COSTS);
     flowersBefore = values.get(FLOWERS);
+    hopes = new OwnHopes(values.get(HOPES_BY));
     valueWeight = values.get(WEIGHT_BY_VALUE);
     spare = new SpareOrder(values);
     safe = new SafeOrder(valueWeight, defense.hersFrom());
@@ -82,7 +93,7 @@ public final class DiscardHabit {
    * @return in the order listed
    */
   public static List<Setting<?>> settings() {
-    List<Setting<?>> all = new ArrayList<>(List.of(RISK_WEIGHT, EXPOSURE_COSTS, FLOWERS));
+    List<Setting<?>> all = new ArrayList<>(List.of(RISK_WEIGHT, EXPOSURE_COSTS, HOPES_BY, FLOWERS));
     all.addAll(SpareOrder.settings());
     all.add(WEIGHT_BY_VALUE);
     return List.copyOf(all);
@@ -190,10 +201,12 @@ public final class DiscardHabit {
         case HOLD_BACK, COMING_BACK -> holdBack();
         case TO_THE_WALL -> safe.next(view, judge, reader, defense.fearedExposures(), left);
         case LAST_WALL ->
-            oneAway
-                ? byNeed(0, kind -> !reader.hers(kind, 1, defense.hersFrom()))
-                : safe.next(view, judge, reader, 1, left);
+            oneAway ? byNeed(0, this::goesInTheLastWall) : safe.next(view, judge, reader, 1, left);
       };
+    }
+
+    private boolean goesInTheLastWall(int kind) {
+      return !defense.keepsHersToTheLast() || !reader.hers(kind, 1, defense.hersFrom());
     }
 
     private int ownHand() {
@@ -246,16 +259,18 @@ public final class DiscardHabit {
     private int best(double step, RackJudge.KindTest allowed) {
       int found = -1;
       double most = Double.NEGATIVE_INFINITY;
-      double whole = Math.max(1e-12, judge.worth());
-      double hopes = Hopes.points(judge.least(), view.wallLeft());
       double weight = Math.max(riskWeight, step);
+      boolean weighs = weight > 0 || exposureCosts > 0;
+      if (weighs) {
+        hopes.begin(view, judge, reader.stakes());
+      }
       for (int kind = 0; kind < Tile.NATURALS; kind++) {
         if (view.held(kind) > 0 && left.test(kind) && allowed.test(kind)) {
           double worth = judge.worthWithout(kind);
-          if (weight > 0 || exposureCosts > 0) {
-            double risk = reader.cost(kind, valueWeight, hopes, 0);
+          if (weighs) {
             double given = exposureCosts == 0 ? 0 : reader.given(kind) * exposureCosts;
-            worth = worth / whole * hopes - weight * risk - given;
+            double risk = reader.cost(kind, valueWeight, hopes.lost(worth), 0);
+            worth = hopes.without(worth) - weight * risk - given;
           }
           boolean tied = worth == most && view.faceUp(kind) > view.faceUp(found);
           if (worth > most || tied) {

@@ -6,6 +6,7 @@ import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.read.CardUse;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 

@@ -1,5 +1,6 @@
 package org.tallywall.strategies.habit;
 
+import org.tallywall.strategies.read.Stakes;
 import org.tallywall.strategies.read.WallColumns;
 
 /**
@@ -7,9 +8,6 @@ import org.tallywall.strategies.read.WallColumns;
  * won in 4,000 games of four {@code reckoner} players on the practice card, 270,000 discards.
  */
 final class Hopes {
-  /** Points between winning and not winning there: a hand without hope ended 40 below zero. */
-  private static final double AT_STAKE = 160;
-
   private static final double[][] CHANCE = {
     {1, 1, 1, 1, 1},
     {0.40, 0.51, 0.59, 0.73, 0.86},
@@ -39,9 +37,10 @@ final class Hopes {
    *
    * @param away distance of the rack after the discard, 0 to 14 or more
    * @param wall tiles left in the wall
-   * @return 0 to 160
+   * @param stakes what rides on the game
+   * @return points
    */
-  static double points(int away, int wall) {
-    return AT_STAKE * chance(away, wall);
+  static double points(int away, int wall, Stakes stakes) {
+    return stakes.between(wall) * chance(away, wall);
   }
 }

@@ -34,6 +34,15 @@ public final class ReadHabit {
               "raises an opponent's chance to win by a share of this much for each tile that she "
                   + "passed blind (\"a blind pass tells that you are far along\")");
 
+  /** Whether all that can be seen is read. */
+  public static final Setting<Boolean> TELLS =
+      Setting.onOff("read.tells")
+          .usual(false)
+          .says(
+              "judges how near an opponent is, and what she waits for, by all that can be seen of "
+                  + "her: whether she stopped the passes, passed blind, or redeemed jokers, and what "
+                  + "she threw and let lie (\"who throws nothing but new tiles is nearly there\")");
+
   private ReadHabit() {}
 
   /**
@@ -42,7 +51,7 @@ public final class ReadHabit {
    * @return in the order listed
    */
   public static List<Setting<?>> settings() {
-    return List.of(EXPOSURES, DISCARDS, PASSES, BLIND);
+    return List.of(EXPOSURES, DISCARDS, PASSES, BLIND, TELLS);
   }
 
   /**
@@ -53,7 +62,11 @@ public final class ReadHabit {
    */
   static ReadSettings reading(SettingValues values) {
     return new ReadSettings(
-        values.get(EXPOSURES), values.get(DISCARDS), values.get(PASSES), values.get(BLIND));
+        values.get(EXPOSURES),
+        values.get(DISCARDS),
+        values.get(PASSES),
+        values.get(BLIND),
+        values.get(TELLS));
   }
 
   /**

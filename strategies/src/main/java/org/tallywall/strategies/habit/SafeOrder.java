@@ -4,6 +4,7 @@ import org.tallywall.core.play.SeatView;
 import org.tallywall.core.tile.Tile;
 import org.tallywall.core.tile.TileSet;
 import org.tallywall.strategies.hand.RackJudge;
+import org.tallywall.strategies.read.CardUse;
 import org.tallywall.strategies.read.OpponentReader;
 
 /**

@@ -3,7 +3,9 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.hand.Reach;
+import org.tallywall.core.play.ClaimChoice;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
@@ -19,9 +21,18 @@ public final class WinHabit {
               "turns down a win on a line of fewer than this many points and plays on (\"there is "
                   + "no second place\", turned around)");
 
+  /** Whether a win is taken in the way that pays most. */
+  public static final Setting<Boolean> BY_EXCHANGE =
+      Setting.onOff("wins.dearer-by-exchange")
+          .usual(false)
+          .says(
+              "where a discard completes its hand, lays that tile open and redeems a joker first, if "
+                  + "that pays more: a win by an exchange is paid as self-picked");
+
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();
   private final int least;
+  private final DearerWin dearer;
 
   /**
    * The habit.
@@ -30,6 +41,7 @@ public final class WinHabit {
    */
   public WinHabit(SettingValues values) {
     least = values.get(VALUE);
+    dearer = values.get(BY_EXCHANGE) ? new DearerWin() : null;
   }
 
   /**
@@ -38,7 +50,7 @@ public final class WinHabit {
    * @return in the order listed
    */
   public static List<Setting<?>> settings() {
-    return List.of(VALUE);
+    return List.of(VALUE, BY_EXCHANGE);
   }
 
   /**
@@ -49,6 +61,28 @@ public final class WinHabit {
    */
   public boolean takes(SeatView view) {
     return least == 0 || value(view) >= least;
+  }
+
+  /**
+   * How to take a tile that completes the hand, where the player wants to win on it.
+   *
+   * @param view what the seat knows, with a tile on offer that completes its hand
+   * @return mahjong, or an exposure with which the hand will pay more
+   */
+  public ClaimChoice claim(SeatView view) {
+    ClaimChoice exposure = dearer == null ? null : dearer.claim(view);
+    return exposure == null ? ClaimChoice.mahjong() : exposure;
+  }
+
+  /**
+   * How to end the game with a complete hand, where the player wants to win.
+   *
+   * @param view what the seat knows, in its turn, its hand complete
+   * @return mahjong, or an exchange to make before
+   */
+  public TurnChoice turn(SeatView view) {
+    TurnChoice exchange = dearer == null ? null : dearer.exchange(view);
+    return exchange == null ? TurnChoice.mahjong() : exchange;
   }
 
   private int value(SeatView view) {

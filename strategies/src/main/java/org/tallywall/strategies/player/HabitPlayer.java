@@ -8,7 +8,6 @@ import org.tallywall.core.play.PassChoice;
 import org.tallywall.core.play.PassStep;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeatView;
-import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TurnChoice;
 import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.sheet.Move;
@@ -108,6 +107,15 @@ public final class HabitPlayer implements Player, Defending, Judging {
     return HabitPresets.CAUTIOUS.settings();
   }
 
+  /**
+   * The settings of a watchful player that reads all that can be seen and weighs it everywhere.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting<?>> sharp() {
+    return HabitPresets.SHARP.settings();
+  }
+
   @Override
   public boolean declares(SeatView view, RandomStream random) {
     return wins.takes(view) && !overlooks.win(random);
@@ -136,7 +144,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   @Override
   public ClaimChoice claim(SeatView view, RandomStream random) {
     if (view.complete()) {
-      return declares(view, random) ? ClaimChoice.mahjong() : ClaimChoice.nothing();
+      return declares(view, random) ? wins.claim(view) : ClaimChoice.nothing();
     }
     if (overlooks.call(random) || givenUp(view)) {
       return ClaimChoice.nothing();
@@ -161,7 +169,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   @Override
   public TurnChoice turn(SeatView view, RandomStream random) {
     if (view.complete() && declares(view, random)) {
-      return TurnChoice.mahjong();
+      return wins.turn(view);
     }
     judge.look(view, SLACK, 0);
     TurnChoice exchange = jokers.exchange(view, judge.worth());
@@ -214,18 +222,10 @@ public final class HabitPlayer implements Player, Defending, Judging {
     List<Weighed> all = new ArrayList<>();
     for (int kind : discards.order(view, judge, reader, stance)) {
       double kept = worth == 0 ? 1 : judge.worthWithout(kind) / worth;
-      double risk = reads ? risk(kind) : Weighed.UNREAD;
+      double risk = reads ? reader.winChance(kind) : Weighed.UNREAD;
       all.add(new Weighed(new Move.Discard(kind), kept, risk, Objection.NONE));
     }
     return all;
-  }
-
-  private double risk(int kind) {
-    double risk = 0;
-    for (int other = 0; other < Seats.COUNT; other++) {
-      risk += reader.winChance(other, kind);
-    }
-    return risk;
   }
 
   @Override

@@ -7,6 +7,7 @@ import org.tallywall.strategies.habit.ClaimHabit;
 import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.HerTiles;
+import org.tallywall.strategies.habit.HopesBy;
 import org.tallywall.strategies.habit.JokerHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.habit.PassHabit;
@@ -61,6 +62,14 @@ final class HabitPresets {
           .with(DefenseSettings.TO_THE_WALL_AWAY, 4)
           .with(DefenseSettings.DRAWS_PER_MISSING, 1)
           .with(DefenseSettings.LAST_WALL, 16);
+
+  /** Reads all that can be seen, and weighs every tile. */
+  static final Preset SHARP =
+      Preset.of(WATCHFUL.settings())
+          .with(ReadHabit.TELLS, true)
+          .with(DiscardHabit.HOPES_BY, HopesBy.RACK)
+          .with(DefenseSettings.LAST_WALL_HERS, HerTiles.WEIGH)
+          .with(WinHabit.BY_EXCHANGE, true);
 
   private HabitPresets() {}
 }

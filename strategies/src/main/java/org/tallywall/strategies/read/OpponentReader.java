@@ -2,6 +2,7 @@ package org.tallywall.strategies.read;
 
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
+import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
@@ -15,13 +16,8 @@ import org.tallywall.core.tile.Tile;
  * Each kind of evidence can be left out.
  */
 public final class OpponentReader {
-  /** Points that a hand without hope ended with, where it did not throw the winning tile itself. */
-  private static final double LOST_ANYWAY = 40;
-
-  /** Lines were worth 28 points on the average; who throws the winning tile pays twice that. */
+  /** What lines were worth on the average, in points. */
   private static final double USUAL_VALUE = 28;
-
-  private static final double PAID = 2 * USUAL_VALUE;
 
   /** Share of what is waited for that is taken to be any kind where exposures are not read. */
   private static final double UNREAD_SHARE = 0.03;
@@ -38,8 +34,11 @@ public final class OpponentReader {
   private final double[] win = new double[Seats.COUNT];
   private final double[] claim = new double[Seats.COUNT];
   private final Evidence evidence = new Evidence();
+  private final TileRisk risks = new TileRisk();
   private final ReadSettings settings;
   private SeatView view;
+  private TableRules rules;
+  private Stakes stakes;
 
   /** A reader that takes the usual evidence. */
   public OpponentReader() {
@@ -65,7 +64,14 @@ public final class OpponentReader {
    */
   public void look(SeatView seat) {
     view = seat;
+    if (rules != seat.table().rules()) {
+      rules = seat.table().rules();
+      stakes = Stakes.of(rules);
+    }
     evidence.gather(seat, settings);
+    if (settings.tells()) {
+      risks.look(seat);
+    }
     for (int other = 0; other < Seats.COUNT; other++) {
       hands[other].clear();
       if (other != seat.seat() && !seat.dead(other)) {
@@ -75,6 +81,9 @@ public final class OpponentReader {
         claim[other] = RiskTable.claim(shown, seat.wallLeft());
         if (settings.exposures() && shown > 0) {
           hands[other].read(seat, seat.reach(other));
+        }
+        if (settings.tells()) {
+          risks.look(other, this);
         }
       }
     }
@@ -98,6 +107,17 @@ public final class OpponentReader {
    */
   public int lines(int other) {
     return hands[other].lines();
+  }
+
+  /**
+   * The share of an opponent's live hands, as weighed, that want a tile.
+   *
+   * @param other her seat
+   * @param kind a kind
+   * @return 0 to 1; 0 for a joker, and where she shows nothing
+   */
+  public double wanted(int other, int kind) {
+    return kind < Tile.NATURALS ? hands[other].wanted(kind) : 0;
   }
 
   /**
@@ -168,7 +188,37 @@ public final class OpponentReader {
    * @return 0 to 0.95; 0 for a joker, the own seat and a dead hand
    */
   public double winChance(int other, int kind) {
-    return chance(other, kind, win[other], evidence.win());
+    if (!settings.tells()) {
+      return chance(other, kind, win[other], evidence.win());
+    }
+    return kind >= Tile.NATURALS || other == view.seat() || view.dead(other)
+        ? 0
+        : Math.min(MOST, risks.chance(other, kind, waited(other, kind)));
+  }
+
+  /**
+   * The chance that anybody wins on a tile, if it is thrown now: one can do so, whoever else could.
+   *
+   * @param kind a kind
+   * @return 0 to 1; 0 for a joker
+   */
+  public double winChance(int kind) {
+    double nobody = 1;
+    for (int other = 0; other < Seats.COUNT; other++) {
+      nobody *= 1 - winChance(other, kind);
+    }
+    return 1 - nobody;
+  }
+
+  /**
+   * The share of what an opponent may be waiting for that is one kind.
+   *
+   * @param other her seat
+   * @param kind a natural kind
+   * @return 0 to 1; 0 where she shows nothing
+   */
+  public double waited(int other, int kind) {
+    return hands[other].waited(kind);
   }
 
   /**
@@ -198,7 +248,8 @@ public final class OpponentReader {
 
   /**
    * What throwing a tile risks: the chance that somebody wins on it, times what that costs the
-   * thrower, and the chance that somebody lays it open, times what that is taken to cost.
+   * thrower by the payments of the table beside what she loses anyway, and the chance that somebody
+   * lays it open, times what that is taken to cost.
    *
    * @param kind a kind
    * @param valueWeight how much more a dear line is feared than a cheap one, 0 to 1
@@ -212,11 +263,29 @@ public final class OpponentReader {
       double chance = winChance(other, kind);
       if (chance > 0) {
         double more = hands[other].value(USUAL_VALUE) / USUAL_VALUE - 1;
-        double paid = PAID * (1 + valueWeight * more) - LOST_ANYWAY;
-        cost += chance * (Math.max(0, paid) + lost);
+        double paid = pays(other) * USUAL_VALUE * (1 + valueWeight * more);
+        cost += chance * (Math.max(0, paid - stakes.lost(view.wallLeft())) + lost);
       }
     }
     return exposed == 0 ? cost : cost + exposed * given(kind);
+  }
+
+  /** What the thrower pays for one point of the line on which an opponent wins. */
+  private double pays(int other) {
+    boolean one =
+        rules.score().oneHand()
+            && !view.exposures(other).isEmpty()
+            && view.reach(other).lines() == 1;
+    return one ? stakes.payingAll() : stakes.throwing();
+  }
+
+  /**
+   * What rides on the game at the table that was read.
+   *
+   * @return the stakes
+   */
+  public Stakes stakes() {
+    return stakes;
   }
 
   /**

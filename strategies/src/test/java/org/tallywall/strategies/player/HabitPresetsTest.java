@@ -59,4 +59,15 @@ class HabitPresetsTest {
                 "defense.to-the-wall.draws-per-missing-tile", "1",
                 "defense.last-wall", "16"));
   }
+
+  @Test
+  void sharp_isWatchfulAndReadsAll() {
+    assertThat(differences(HabitPlayer.sharp(), HabitPlayer.watchful()))
+        .isEqualTo(
+            Map.of(
+                "read.tells", "true",
+                "discards.hopes-by", "rack",
+                "defense.last-wall.her-tiles", "weigh",
+                "wins.dearer-by-exchange", "true"));
+  }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToIntFunction;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -56,7 +57,8 @@ class OpponentReaderTest {
           new ReadSettings(false, true, true, 0),
           new ReadSettings(true, false, true, 0),
           new ReadSettings(true, true, false, 0),
-          new ReadSettings(true, false, false, 1));
+          new ReadSettings(true, false, false, 1),
+          new ReadSettings(true, true, true, 0, true));
 
   /** A seat whose readers look whenever it throws, kept through all games. */
   private static final class Reading implements Player {
@@ -238,13 +240,17 @@ class OpponentReaderTest {
   }
 
   private static List<Reading> play(int deals, ConcreteHands hands) {
+    return play(deals, hands, TestTable.rules());
+  }
+
+  private static List<Reading> play(int deals, ConcreteHands hands, List<TableRules> tables) {
     List<Reading> seats = new ArrayList<>();
     for (Player player :
         List.of(newcomer(), new NearestPlayer(), newcomer(), new RandomLegalPlayer())) {
       seats.add(new Reading(player));
     }
     for (int deal = 0; deal < deals; deal++) {
-      TableRules rules = TestTable.rulesOf(deal);
+      TableRules rules = tables.get(deal % tables.size());
       new Game(new TableSetup(hands, rules), seats, GameListener.NONE)
           .play(Deal.of(TestTable.SEED, deal, rules.tiles()));
     }
@@ -262,6 +268,20 @@ class OpponentReaderTest {
     assertThat(sum(seats, seat -> seat.positions)).isGreaterThan(1500);
     assertThat(sum(seats, seat -> seat.courtesies)).isGreaterThan(100);
     assertThat(sum(seats, seat -> seat.noneLeft)).isPositive();
+  }
+
+  /** What a throw costs is by the payments of the table: no other number of the reader is. */
+  @Test
+  void reading_isThatOfPlainCode_whateverIsPaid() {
+    List<TableRules> tables =
+        List.of(
+            TableRules.of(Map.of("score.discarder", 4, "score.othersOnDiscard", 0)),
+            TableRules.of(Map.of("score.oneHandRule", true)),
+            TableRules.of(Map.of("score.discarder", 1, "score.selfDrawn", 1)),
+            TableRules.of(Map.of("score.wallGame", 30)),
+            TableRules.of(Map.of("score.wallGame", -20, "score.jokerless", 1)));
+    List<Reading> seats = play(20, TestTable.HANDS, tables);
+    assertThat(sum(seats, seat -> seat.positions)).isGreaterThan(1500);
   }
 
   /** Hands that want a kind for a pair and for a group, flowers and four of a suit. */

@@ -1,13 +1,16 @@
 package org.tallywall.strategies.read;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.tallywall.core.card.ConcreteHand;
 import org.tallywall.core.card.Line;
 import org.tallywall.core.hand.ConcreteHands;
 import org.tallywall.core.hand.Reach;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.rules.ScoreRules;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Tile;
 
@@ -42,6 +45,8 @@ final class PlainReading {
     {0.07, 0.29, 0.11, 0.20, 0.08, 0.04}, {0.11, 0.32, 0.30, 0.30, 0.17, 0.12}
   };
 
+  private static final double[] WALL_GAME = {0.70, 0.174, 0.067, 0.046, 0.043};
+
   private static final double HELD = 0.35;
 
   /** What is left to make of a hand that an opponent may hold. */
@@ -56,6 +61,7 @@ final class PlainReading {
   private final List<List<Left>> left = new ArrayList<>();
   private final double[] whole = new double[4];
   private final double[] points = new double[4];
+  private final Map<Integer, PlainRisk> risks = new HashMap<>();
   private final double[][] waited = new double[4][Tile.NATURALS];
   private final double[][] wanted = new double[4][Tile.NATURALS];
   private final double[][] single = new double[4][Tile.NATURALS];
@@ -207,11 +213,30 @@ final class PlainReading {
   }
 
   double win(int other, int kind) {
+    if (settings.tells()) {
+      return isOpponent(other) ? Math.min(0.95, risk(other).chance(kind)) : 0;
+    }
     return chance(other, kind, WIN, WIN_EVIDENCE, 1 + settings.blind() * blind(other));
   }
 
   double claim(int other, int kind) {
     return chance(other, kind, CLAIM, CLAIM_EVIDENCE, 1);
+  }
+
+  private PlainRisk risk(int other) {
+    return risks.computeIfAbsent(
+        other,
+        seat ->
+            new PlainRisk(
+                view,
+                seat,
+                told(seat),
+                kind -> shown(seat) > 0 ? share(waited[seat][kind], seat) : 0));
+  }
+
+  /** What can be seen of an opponent. */
+  PlainTells told(int other) {
+    return new PlainTells(view, other, live(other), kind -> share(wanted[other][kind], other));
   }
 
   private int blind(int other) {
@@ -292,15 +317,38 @@ final class PlainReading {
     return false;
   }
 
-  /** Who throws the winning tile pays double; a hand without hope ends 40 points down anyway. */
+  /**
+   * By the usual payments who throws the winning tile pays double, and a hand without hope ends 40
+   * points down anyway; by others, in proportion to what a win moves, 4.84 units usually.
+   */
   double cost(int kind, double valueWeight, double lost, double exposed) {
+    ScoreRules score = view.table().rules().score();
+    int table = score.discarder() + score.others() + score.others();
+    double drawn = 0.42 * (score.selfDrawn() + score.selfDrawn() + score.selfDrawn());
+    double anyway = 40 * (drawn + 0.58 * table) / 4.84 - score.wallGame() * between(WALL_GAME);
     double cost = exposed * given(kind);
     for (int other = 0; other < 4; other++) {
       double value = whole[other] == 0 ? 28 : points[other] / whole[other];
       double feared = 28 + valueWeight * (value - 28);
-      cost += win(other, kind) * (Math.max(0, 2 * feared - 40) + lost);
+      boolean all = score.oneHand() && shown(other) > 0 && lines(view.exposures(other)) == 1;
+      double pays = all ? table : score.discarder();
+      cost += win(other, kind) * (Math.max(0, pays * feared - anyway) + lost);
     }
     return cost;
+  }
+
+  /** How many lines of the card hold what is laid open, whatever else can be seen. */
+  private int lines(List<Exposure> exposures) {
+    ConcreteHands all = view.table().hands();
+    boolean joker = exposures.stream().anyMatch(laid -> laid.jokers() > 0);
+    return (int)
+        IntStream.range(0, all.size())
+            .filter(at -> !all.line(all.lineOf(at)).concealed())
+            .filter(at -> !joker || all.line(all.lineOf(at)).terms().jokers())
+            .filter(at -> Reach.contains(all.hand(at), exposures))
+            .map(all::lineOf)
+            .distinct()
+            .count();
   }
 
   int mostExposures() {

@@ -33,7 +33,7 @@ class OptionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"reckoner", "watchful", "bold", "cautious", "custom"})
+  @ValueSource(strings = {"reckoner", "watchful", "bold", "cautious", "sharp", "custom"})
   void ownNeed_turnsEveryDefenseOff(String id) {
     assertThat(Option.ownNeed(player(id)).changed())
         .containsExactlyInAnyOrderEntriesOf(
@@ -46,7 +46,7 @@ class OptionTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"reckoner", "watchful", "bold", "cautious", "custom"})
+  @ValueSource(strings = {"reckoner", "watchful", "bold", "cautious", "sharp", "custom"})
   void safest_givesUpFromTheFirstTurn(String id) {
     assertThat(Option.safest(player(id)).changed())
         .containsExactlyInAnyOrderEntriesOf(

@@ -1,4 +1,4 @@
-package org.tallywall.strategies.habit;
+package org.tallywall.strategies.read;
 
 import java.util.Arrays;
 import org.tallywall.core.hand.ConcreteHands;
@@ -8,7 +8,7 @@ import org.tallywall.core.tile.Tile;
  * How much the card uses each tile: the share of a line's ways that want it, summed over the lines.
  * Before anything is exposed this is all that tells how dangerous a tile will be.
  */
-final class CardUse {
+public final class CardUse {
   private final double[] use = new double[Tile.NATURALS];
   private ConcreteHands counted;
 
@@ -17,7 +17,7 @@ final class CardUse {
    *
    * @param hands its hands
    */
-  void count(ConcreteHands hands) {
+  public void count(ConcreteHands hands) {
     if (hands != counted) {
       counted = hands;
       Arrays.fill(use, 0);
@@ -36,7 +36,7 @@ final class CardUse {
    * @param kind a natural kind
    * @return 0 or more
    */
-  double of(int kind) {
+  public double of(int kind) {
     return use[kind];
   }
 }
