@@ -18,6 +18,7 @@ import org.tallywall.core.tile.TileSet;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.habit.AimHabit;
+import org.tallywall.strategies.hand.RackJudge;
 import org.tallywall.strategies.setting.SettingValues;
 
 /** Games of four players of one kind, watched while they are played; the same deals for all. */
@@ -44,8 +45,16 @@ final class CalibrationGames {
 
   /** A tally of hands that judges them as these players do. */
   HandTally hands() {
-    return new HandTally(
-        AimHabit.rackJudge(new SettingValues(player.type().settings(), player.changed())));
+    return new HandTally(judge());
+  }
+
+  /** A tally of chances to win, by what racks are worth to a judge such as these players'. */
+  HopeTally hopes() {
+    return new HopeTally(judge());
+  }
+
+  private RackJudge judge() {
+    return AimHabit.rackJudge(new SettingValues(player.type().settings(), player.changed()));
   }
 
   /**
@@ -53,16 +62,20 @@ final class CalibrationGames {
    *
    * @param hands takes what they say of their hands
    * @param risks takes what readers say of the others
+   * @param hopes takes what is said of winning
    */
-  void together(HandTally hands, RiskTally risks) {
+  void together(HandTally hands, RiskTally risks, HopeTally hopes) {
     WatchedPlayer.Notes notes =
         (view, tile) -> {
           hands.discards(view);
           risks.discards(view, tile);
+          hopes.discards(view, tile);
         };
     Game game = game(seat -> new WatchedPlayer(player.make(), notes), risks);
     for (int at = 0; at < number; at++) {
-      hands.ended(game.play(deal(at)));
+      Outcome outcome = game.play(deal(at));
+      hands.ended(outcome);
+      hopes.ended(outcome);
     }
   }
 

@@ -33,7 +33,11 @@ public final class CalibrationPage {
           new RiskTally.Way(
               "blind passes too, 0.1 a tile",
               new ReadSettings(USUAL.exposures(), USUAL.discards(), USUAL.passes(), 0.1)),
-          new RiskTally.Way("none of it", new ReadSettings(false, false, false, 0)));
+          new RiskTally.Way("none of it", new ReadSettings(false, false, false, 0)),
+          new RiskTally.Way("all that can be seen", new ReadSettings(true, true, true, 0, true)));
+
+  /** The way that reads all that can be seen. */
+  static final int ALL = WAYS.size() - 1;
 
   private final ConcreteHands card;
   private final StringBuilder page = new StringBuilder();
@@ -99,13 +103,18 @@ public final class CalibrationPage {
     CalibrationGames played = new CalibrationGames(card, player, seed, games);
     HandTally hands = played.hands();
     RiskTally risks = new RiskTally(WAYS);
-    played.together(hands, risks);
+    HopeTally hopes = played.hopes();
+    played.together(hands, risks, hopes);
     say("## Four `" + player + "`");
     say("### Hands");
     page.append(chances("made that very hand", hands.that()));
     page.append(chances("won with any hand", hands.any()));
+    say("### Winning, by what the rest of the rack is worth");
+    page.append(chances("won the game", hopes.won()));
     say("### Wins on a tile thrown");
-    page.append(chances("won on it", risks.winBins()));
+    page.append(chances("won on it", risks.winBins(0)));
+    say("### Wins on a tile thrown, by all that can be seen");
+    page.append(chances("won on it so read", risks.winBins(ALL)));
     page.append(CalibrationTables.scores(risks.ways(), risks.winScores()));
     say("### Exposures with a tile thrown");
     page.append(chances("laid it open", risks.claimBins()));

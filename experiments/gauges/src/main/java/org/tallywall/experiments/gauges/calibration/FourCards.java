@@ -24,7 +24,17 @@ final class FourCards {
               "Exposures with a tile thrown",
               "an exposure with a tile thrown",
               OneCard::exposures,
-              LEAST_RISK));
+              LEAST_RISK),
+          new Kind(
+              "Wins on a tile thrown, by all that can be seen",
+              "a win on a tile thrown by all that can be seen",
+              OneCard::allSeen,
+              LEAST_RISK),
+          new Kind(
+              "Winning, by what the rest of the rack is worth",
+              "winning by what the rest of the rack is worth",
+              OneCard::hopes,
+              0));
 
   private final List<OneCard> cards;
 

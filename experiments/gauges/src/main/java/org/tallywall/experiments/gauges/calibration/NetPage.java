@@ -51,8 +51,10 @@ public final class NetPage {
                 Locale.ROOT,
                 "What was said less what happened, in 100: above 0 too much was said. Seed %d,"
                     + " deals 0 to %d on each card; the hands of one `reckoner` among players that"
-                    + " never declare, the risks of four `reckoner`, those from 2 in 100 up. The"
-                    + " chances of risks were fitted to the first of these cards.",
+                    + " never declare, all else of four `reckoner`, risks from 2 in 100 up. The"
+                    + " chances of risks were fitted to the first of these cards, those by all that"
+                    + " can be seen to the first three, those by what the rest of the rack is worth"
+                    + " to none of them.",
                 seed,
                 games - 1)));
     return text.append(cards.tables()).toString();

@@ -21,6 +21,14 @@ final class NetResult {
         lines.add("The own hand, by the judge alone: " + of(shown.rows()) + ".");
       } else if (shown.what().equals("won on it")) {
         lines.add("A win on a tile thrown, " + among(shown) + of(shown.rows()) + ".");
+      } else if (shown.what().equals("won on it so read")) {
+        lines.add("The same by all that can be seen, " + among(shown) + of(shown.rows()) + ".");
+      } else if (shown.what().equals("won the game")) {
+        lines.add(
+            "Winning, by what the rest of the rack is worth, "
+                + among(shown)
+                + of(shown.rows())
+                + ".");
       } else if (shown.what().equals("laid it open")) {
         lines.add("An exposure with a tile thrown, " + among(shown) + of(shown.rows()) + ".");
       }

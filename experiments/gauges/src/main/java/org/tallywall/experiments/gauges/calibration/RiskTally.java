@@ -25,7 +25,7 @@ final class RiskTally implements GameListener {
   private final List<OpponentReader> readers = new ArrayList<>();
   private final List<Score> wins = new ArrayList<>();
   private final List<Score> claims = new ArrayList<>();
-  private final Bins winBins = bins();
+  private final List<Bins> winBins = new ArrayList<>();
   private final Bins claimBins = bins();
   private final double[][] win;
   private final double[][] claim;
@@ -44,6 +44,7 @@ final class RiskTally implements GameListener {
     for (Way way : ways) {
       readers.add(new OpponentReader(way.settings()));
       wins.add(new Score());
+      winBins.add(bins());
       claims.add(new Score());
     }
     win = new double[ways.size()][Seats.COUNT];
@@ -92,7 +93,7 @@ final class RiskTally implements GameListener {
   @Override
   public void ended(Outcome outcome) {
     settle();
-    winBins.endGame();
+    winBins.forEach(Bins::endGame);
     claimBins.endGame();
     wins.forEach(Score::endGame);
     claims.forEach(Score::endGame);
@@ -112,10 +113,10 @@ final class RiskTally implements GameListener {
   private void settle(int other) {
     boolean won = winner == other;
     boolean laid = claimer == other;
-    winBins.note(win[0][other], win[0][other], won);
     claimBins.note(claim[0][other], claim[0][other], laid);
     for (int way = 0; way < readers.size(); way++) {
       wins.get(way).note(win[way][other], win[0][other], won);
+      winBins.get(way).note(win[way][other], win[way][other], won);
       claims.get(way).note(claim[way][other], claim[0][other], laid);
     }
   }
@@ -125,9 +126,9 @@ final class RiskTally implements GameListener {
     return ways;
   }
 
-  /** Wins on the tile, by what the first way said. */
-  Bins winBins() {
-    return winBins;
+  /** Wins on the tile, by what a way said. */
+  Bins winBins(int way) {
+    return winBins.get(way);
   }
 
   /** Exposures with the tile, by what the first way said. */

@@ -72,7 +72,7 @@ class NetResultTest {
   void page_beginsWithWhatItsTablesComeTo() throws IOException {
     String page = Files.readString(PAGE);
 
-    assertThat(NetResult.lines(page)).hasSize(5);
+    assertThat(NetResult.lines(page)).hasSize(9);
     assertThat(page.contains(NetPage.comesTo(page))).as("the lines of today's tables").isTrue();
     assertThat(page.indexOf("## What it comes to")).isLessThan(page.indexOf("**Hands.**"));
   }
