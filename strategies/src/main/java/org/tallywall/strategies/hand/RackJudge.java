@@ -33,6 +33,7 @@ public final class RackJudge {
 
   private final JudgeSettings settings;
   private final LineWeights weights;
+  private final Foresight foresight;
   private final RackMeter imagining = new RackMeter();
   private final HandMeter lacks = new HandMeter();
   private final NearHands near = new NearHands();
@@ -40,7 +41,9 @@ public final class RackJudge {
   private final Lack lack = new Lack();
   private final Lack[] lackOf = new Lack[KEPT];
   private final boolean[] lackKnown = new boolean[KEPT];
+  private final Rack own = new Rack();
   private final Rack rack = new Rack();
+  private final Rack coming = new Rack();
   private final Obtainable obtainable = new Obtainable();
   private final double[] value = new double[KEPT];
   private final int[] target = new int[KEPT];
@@ -69,8 +72,21 @@ public final class RackJudge {
    * @param weights what lines count for besides, for this judge alone
    */
   public RackJudge(JudgeSettings settings, LineWeights weights) {
+    this(settings, weights, Foresight.NOTHING);
+  }
+
+  /**
+   * A judge that may know more than its seat. Draws that it knows count as held, but only what is
+   * on the rack can be missed or taken.
+   *
+   * @param settings what it goes by
+   * @param weights what lines count for besides, for this judge alone
+   * @param foresight what it is told beside what its seat sees
+   */
+  public RackJudge(JudgeSettings settings, LineWeights weights, Foresight foresight) {
     this.settings = settings;
     this.weights = weights;
+    this.foresight = foresight;
     this.lines = new int[settings.targets()];
     Arrays.setAll(lackOf, at -> new Lack());
   }
@@ -83,8 +99,29 @@ public final class RackJudge {
    * @param passesLeft passes still to come
    */
   public void look(SeatView seat, int slack, int passesLeft) {
-    seat.copyRack(rack);
-    look(seat, seat.reach(seat.seat()), seat.meter(), slack, passesLeft);
+    seat.copyRack(own);
+    boolean offered = seat.offered() >= 0 && seat.offeredBy() != seat.seat();
+    int draws = draws(seat, !offered);
+    RackMeter meter = draws == 0 ? seat.meter() : imagine(seat.reach(seat.seat()));
+    look(seat, seat.reach(seat.seat()), meter, draws, slack, passesLeft);
+  }
+
+  /** Puts the draws that are known to those on the rack. */
+  private int draws(SeatView seat, boolean throwsFirst) {
+    coming.clear();
+    int draws = foresight.addDraws(seat, throwsFirst, coming);
+    rack.set(own);
+    if (draws > 0) {
+      for (int kind = 0; kind < Tile.KINDS; kind++) {
+        rack.add(kind, coming.held(kind));
+      }
+    }
+    return draws;
+  }
+
+  private RackMeter imagine(Reach possible) {
+    imagining.hold(rack, possible);
+    return imagining;
   }
 
   /**
@@ -97,12 +134,13 @@ public final class RackJudge {
    * @param passesLeft passes still to come
    */
   public void look(SeatView seat, Rack tiles, Reach possible, int slack, int passesLeft) {
-    rack.set(tiles);
-    imagining.hold(rack, possible);
-    look(seat, possible, imagining, slack, passesLeft);
+    own.set(tiles);
+    int draws = draws(seat, true);
+    look(seat, possible, imagine(possible), draws, slack, passesLeft);
   }
 
-  private void look(SeatView seat, Reach possible, RackMeter meter, int slack, int passesLeft) {
+  private void look(
+      SeatView seat, Reach possible, RackMeter meter, int draws, int slack, int passesLeft) {
     view = seat;
     reach = possible;
     Arrays.fill(taken, 0);
@@ -111,7 +149,8 @@ public final class RackJudge {
     meter.obtainable(obtainable.counts());
     meter.nearest(slack, near);
     lacks.hold(rack);
-    chances.begin(seat, Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft));
+    Outlook hopes = Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft);
+    chances.begin(seat, hopes, foresight, coming, draws);
     weights.begin(seat, rack, reach);
     keepTargets();
   }
@@ -351,7 +390,7 @@ public final class RackJudge {
     int found = -1;
     double most = -1;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      if (rack.held(kind) > taken[kind] && allowed.test(kind)) {
+      if (own.held(kind) > taken[kind] && allowed.test(kind)) {
         double left = worthWithout(kind);
         boolean tied = left == most && view.faceUp(kind) > view.faceUp(found);
         if (left > most || tied) {
@@ -360,7 +399,7 @@ public final class RackJudge {
         }
       }
     }
-    return found < 0 && rack.jokers() > taken[Tile.JOKER] ? Tile.JOKER : found;
+    return found < 0 && own.jokers() > taken[Tile.JOKER] ? Tile.JOKER : found;
   }
 
   /**

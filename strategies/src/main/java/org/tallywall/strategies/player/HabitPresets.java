@@ -8,6 +8,7 @@ import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.HerTiles;
 import org.tallywall.strategies.habit.JokerHabit;
+import org.tallywall.strategies.habit.KnowsHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.habit.PassHabit;
 import org.tallywall.strategies.habit.ReadHabit;
@@ -28,7 +29,8 @@ final class HabitPresets {
               DefenseSettings.all(),
               ReadHabit.settings(),
               WinHabit.settings(),
-              OverlookHabit.settings())
+              OverlookHabit.settings(),
+              KnowsHabit.settings())
           .<Setting<?>>flatMap(List::stream)
           .toList();
 
