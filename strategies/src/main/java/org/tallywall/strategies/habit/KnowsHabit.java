@@ -11,7 +11,8 @@ import org.tallywall.strategies.setting.SettingValues;
  * @param whoIsOneAway whether it knows who would win on some tile that is thrown now
  * @param waits whether it knows on which tiles
  * @param racks whether it knows which tiles lie in the other racks
- * @param nextDraws how many of its own next draws it knows, 0 to 24
+ * @param nextDraws how many of its own next draws it knows, 0 to 3; claims of the others shift
+ *     later ones too often to build on them
  * @param neverTheWinningTile whether it never throws a tile on which somebody would win
  * @param exposures how many exposures she must show for that
  * @param away from how many tiles away that holds
@@ -52,7 +53,7 @@ public record KnowsHabit(
   private static final Setting<Integer> NEXT_DRAWS =
       Setting.whole(NAME + "next-draws")
           .from(0)
-          .to(24)
+          .to(3)
           .usual(0)
           .says(
               "is told this many of its own next draws, as they come if nobody claims before, and "
@@ -63,8 +64,8 @@ public record KnowsHabit(
           .to(20.0)
           .usual(1.0)
           .says(
-              "where it is told who is one away or what she waits for, counts the points at risk at "
-                  + "least this many times as much as the points hoped for");
+              "counts the points at risk at least this many times as much as the points hoped for, "
+                  + "where it is told who is one away or what she waits for");
   private static final Setting<Boolean> NEVER_THE_WINNING_TILE =
       Setting.onOff(NEVER)
           .usual(false)

@@ -1,19 +1,21 @@
 package org.tallywall.strategies.hand;
 
 import org.tallywall.core.play.SeatView;
-import org.tallywall.core.tile.Rack;
 
 /**
  * What a judge of racks is told beside what its seat sees. A fair judge is told {@link #NOTHING};
  * anything else is for yardsticks, which show what it would be worth to know.
  */
 public interface Foresight {
+  /** No draws. */
+  int[] NONE = {};
+
   /** Nothing at all. */
   Foresight NOTHING =
       new Foresight() {
         @Override
-        public int addDraws(SeatView view, boolean throwsFirst, Rack to) {
-          return 0;
+        public int[] draws(SeatView view, boolean throwsFirst) {
+          return NONE;
         }
 
         @Override
@@ -23,15 +25,14 @@ public interface Foresight {
       };
 
   /**
-   * Adds the tiles that the seat draws next, if nobody claims before.
+   * The tiles that the seat draws next, if nobody claims before and no more hands die.
    *
    * @param view what the seat knows
    * @param throwsFirst whether the seat throws a tile before anybody draws; else the tile on offer
    *     goes by
-   * @param to takes them
-   * @return how many were added, 0 where none is told
+   * @return as many as are told, the next first; not to be changed
    */
-  int addDraws(SeatView view, boolean throwsFirst, Rack to);
+  int[] draws(SeatView view, boolean throwsFirst);
 
   /**
    * How many tiles of a kind lie in the racks of the others.

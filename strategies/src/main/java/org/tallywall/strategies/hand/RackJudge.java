@@ -28,6 +28,9 @@ public final class RackJudge {
   private static final int WAYS = 8;
   private static final double SHARE_OF_NEXT = 0.5;
 
+  /** Of the games in which a draw was known, those that lasted to the next one; set by judgment. */
+  private static final double GOES_ON = 0.93;
+
   /** What a hand keeps of its worth without a joker that it needs; set by judgment. */
   private static final double WITHOUT_NEEDED_JOKER = 0.25;
 
@@ -50,6 +53,8 @@ public final class RackJudge {
   private final int[] lines;
   private final double[] best = new double[WAYS];
   private final int[] taken = new int[Tile.KINDS];
+  private final int[] counted = new int[Tile.KINDS];
+  private int[] draws = Foresight.NONE;
   private final double[] without = new double[Tile.KINDS];
   private long withoutKnown;
   private int targets;
@@ -101,22 +106,20 @@ public final class RackJudge {
   public void look(SeatView seat, int slack, int passesLeft) {
     seat.copyRack(own);
     boolean offered = seat.offered() >= 0 && seat.offeredBy() != seat.seat();
-    int draws = draws(seat, !offered);
-    RackMeter meter = draws == 0 ? seat.meter() : imagine(seat.reach(seat.seat()));
-    look(seat, seat.reach(seat.seat()), meter, draws, slack, passesLeft);
+    tell(seat, !offered);
+    RackMeter meter = draws.length == 0 ? seat.meter() : imagine(seat.reach(seat.seat()));
+    look(seat, seat.reach(seat.seat()), meter, slack, passesLeft);
   }
 
   /** Puts the draws that are known to those on the rack. */
-  private int draws(SeatView seat, boolean throwsFirst) {
+  private void tell(SeatView seat, boolean throwsFirst) {
+    draws = foresight.draws(seat, throwsFirst);
     coming.clear();
-    int draws = foresight.addDraws(seat, throwsFirst, coming);
     rack.set(own);
-    if (draws > 0) {
-      for (int kind = 0; kind < Tile.KINDS; kind++) {
-        rack.add(kind, coming.held(kind));
-      }
+    for (int tile : draws) {
+      coming.add(tile);
+      rack.add(tile);
     }
-    return draws;
   }
 
   private RackMeter imagine(Reach possible) {
@@ -135,12 +138,11 @@ public final class RackJudge {
    */
   public void look(SeatView seat, Rack tiles, Reach possible, int slack, int passesLeft) {
     own.set(tiles);
-    int draws = draws(seat, true);
-    look(seat, possible, imagine(possible), draws, slack, passesLeft);
+    tell(seat, true);
+    look(seat, possible, imagine(possible), slack, passesLeft);
   }
 
-  private void look(
-      SeatView seat, Reach possible, RackMeter meter, int draws, int slack, int passesLeft) {
+  private void look(SeatView seat, Reach possible, RackMeter meter, int slack, int passesLeft) {
     view = seat;
     reach = possible;
     Arrays.fill(taken, 0);
@@ -150,7 +152,7 @@ public final class RackJudge {
     meter.nearest(slack, near);
     lacks.hold(rack);
     Outlook hopes = Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft);
-    chances.begin(seat, hopes, foresight, coming, draws);
+    chances.begin(seat, hopes, foresight, coming, draws.length);
     weights.begin(seat, rack, reach);
     keepTargets();
   }
@@ -212,7 +214,23 @@ public final class RackJudge {
     if (held > 0 && counted < 1) {
       worth = counted * worth + (1 - counted) * worth(line, lack, 0, kind, natural, open);
     }
-    return worth * weights.of(hand, lack, lack.naturals() + natural);
+    worth *= weights.of(hand, lack, lack.naturals() + natural);
+    return draws.length == 0 ? worth : worth * stillOn(hand, kind);
+  }
+
+  /** The share of games that are still on when the last of the known draws comes that it needs. */
+  private double stillOn(int hand, int lost) {
+    Arrays.fill(counted, 0);
+    double share = 1;
+    double now = 1;
+    for (int tile : draws) {
+      now *= GOES_ON;
+      int copy = own.held(tile) - taken[tile] - (tile == lost ? 1 : 0) + ++counted[tile];
+      if (tile == Tile.JOKER || reach.wants(hand, tile, copy)) {
+        share = now;
+      }
+    }
+    return share;
   }
 
   private double worth(Line line, Lack lack, int held, int kind, int natural, int open) {

@@ -5,7 +5,6 @@ import org.tallywall.core.play.OpenTable;
 import org.tallywall.core.play.Position;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
-import org.tallywall.core.tile.Rack;
 import org.tallywall.strategies.guess.Guess;
 import org.tallywall.strategies.habit.KnowsHabit;
 import org.tallywall.strategies.hand.Foresight;
@@ -20,7 +19,6 @@ import org.tallywall.strategies.setting.SettingValues;
  */
 final class Knowledge implements Foresight, Revealed {
   private static final RackJudge.KindTest ANY = kind -> true;
-  private static final int[] NO_DRAWS = {};
 
   private final KnowsHabit habit;
   private OpenTable table;
@@ -151,25 +149,9 @@ final class Knowledge implements Foresight, Revealed {
   }
 
   @Override
-  public int addDraws(SeatView view, boolean throwsFirst, Rack to) {
-    int[] draws = draws(view, throwsFirst);
-    for (int tile : draws) {
-      to.add(tile);
-    }
-    return draws.length;
-  }
-
-  /**
-   * The tiles that the seat draws next, if nobody claims before and no more hands die.
-   *
-   * @param view what the seat knows
-   * @param throwsFirst whether the seat throws a tile before anybody draws; else the tile on offer
-   *     goes by
-   * @return as many as are known, the next first
-   */
-  int[] draws(SeatView view, boolean throwsFirst) {
+  public int[] draws(SeatView view, boolean throwsFirst) {
     if (habit.nextDraws() == 0 || !inPlay) {
-      return NO_DRAWS;
+      return Foresight.NONE;
     }
     int from = table.deal().size() - table.wallLeft();
     int drawer = throwsFirst ? view.seat() : view.offeredBy();

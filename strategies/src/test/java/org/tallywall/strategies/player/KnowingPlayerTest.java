@@ -3,10 +3,13 @@ package org.tallywall.strategies.player;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -38,7 +41,10 @@ class KnowingPlayerTest {
   private static PlayerSpec spec(String id, Object... settings) {
     Map<String, Object> changed = new LinkedHashMap<>();
     for (int at = 0; at < settings.length; at += 2) {
-      changed.put((String) settings[at], settings[at + 1]);
+      Object value = settings[at + 1];
+      changed.put(
+          (String) settings[at],
+          value instanceof Integer whole ? BigDecimal.valueOf(whole) : value);
     }
     return new PlayerSpec(Catalog.standard().find(id), changed);
   }
@@ -47,6 +53,7 @@ class KnowingPlayerTest {
   private static final class Watched extends ForwardingPlayer implements SeesOpenTable {
     final List<Thrown> thrown = new ArrayList<>();
     private OpenTable table;
+    private TrialDiscard trial;
 
     Watched(PlayerSpec spec) {
       super(spec.make());
@@ -55,6 +62,7 @@ class KnowingPlayerTest {
     @Override
     public void sitAt(OpenTable open) {
       table = open;
+      trial = null;
       show(open);
     }
 
@@ -67,35 +75,34 @@ class KnowingPlayerTest {
       return choice;
     }
 
-    /** Each tile that is held is thrown at a table of its own, by the engine. */
+    /**
+     * The tile is thrown at a table of its own, and where somebody wins on it, so are the others.
+     */
     private Thrown look(SeatView view, RandomStream random, int tile) {
-      TrialDiscard trial =
-          new TrialDiscard(
-              view.table(), java.util.Collections.nCopies(Seats.COUNT, new NearestPlayer()));
+      if (trial == null) {
+        List<Player> nobody = Collections.nCopies(Seats.COUNT, new NearestPlayer());
+        trial = new TrialDiscard(view.table(), nobody);
+      }
       Position position = new Position();
       position.begin(view, random);
       for (int seat = 0; seat < Seats.COUNT; seat++) {
         table.view(seat).copyRack(position.rack(seat));
       }
-      boolean wins = false;
-      boolean other = false;
+      trial.throwNow(position, tile);
+      int winners = trial.mayWin();
       int exposures = 0;
-      for (int kind = 0; kind < Tile.KINDS; kind++) {
+      for (int seat = 0; seat < Seats.COUNT; seat++) {
+        boolean won = (winners >> seat & 1) != 0;
+        exposures = won ? Math.max(exposures, view.exposures(seat).size()) : exposures;
+      }
+      boolean other = false;
+      for (int kind = 0; kind < Tile.KINDS && winners != 0; kind++) {
         if (view.held(kind) > 0) {
           trial.throwNow(position, kind);
-          int winners = trial.mayWin();
-          if (kind == tile) {
-            wins = winners != 0;
-            for (int seat = 0; seat < Seats.COUNT; seat++) {
-              boolean won = (winners >> seat & 1) != 0;
-              exposures = won ? Math.max(exposures, view.exposures(seat).size()) : exposures;
-            }
-          } else {
-            other |= winners == 0;
-          }
+          other |= trial.mayWin() == 0;
         }
       }
-      return new Thrown(wins, other, exposures);
+      return new Thrown(winners != 0, other, exposures);
     }
   }
 
@@ -163,7 +170,7 @@ class KnowingPlayerTest {
     for (Setting<?> setting : KnowsHabit.settings()) {
       off.put(setting.name(), setting.standard());
     }
-    off.put("knows.risk-weight", 3);
+    off.put("knows.risk-weight", BigDecimal.valueOf(3));
     PlayerSpec written = new PlayerSpec(Catalog.standard().find(player), off);
     boolean watchful = player.equals("watchful");
     SettingValues plain =
@@ -176,7 +183,7 @@ class KnowingPlayerTest {
     }
   }
 
-  private static List<Player> four(java.util.function.Supplier<Player> maker) {
+  private static List<Player> four(Supplier<Player> maker) {
     return List.of(maker.get(), maker.get(), maker.get(), maker.get());
   }
 
@@ -186,7 +193,7 @@ class KnowingPlayerTest {
         List.of(
             spec("watchful", "knows.who-is-one-away", true, "knows.next-draws", 3),
             spec("bold", "knows.racks", true, NEVER, true),
-            spec("reckoner", "knows.what-she-waits-for", true, "knows.next-draws", 24),
+            spec("reckoner", "knows.what-she-waits-for", true, "knows.next-draws", 2),
             spec("cautious", NEVER, true, "knows.racks", true, "knows.next-draws", 1));
     List<ThreeTimesAsked> seats =
         specs.stream().map(one -> new ThreeTimesAsked(TestTable.SEED, one::make)).toList();
@@ -207,15 +214,85 @@ class KnowingPlayerTest {
             "knows.racks",
             true,
             "knows.next-draws",
-            4,
+            2,
             NEVER,
             true);
-    PlayerSpec draws = spec("rollout", "rollout.playouts", 8, "knows.next-draws", 5);
+    PlayerSpec draws = spec("rollout", "rollout.playouts", 8, "knows.next-draws", 3);
     for (int deal = 0; deal < 6; deal++) {
       List<Player> four =
           List.of(known.make(), spec("reckoner").make(), draws.make(), spec("reckoner").make());
       assertThat(Replay.check(TestTable.HANDS, TestTable.play(deal, four))).isEmpty();
     }
+  }
+
+  /** Foretells at each turn what its seat draws, and compares with what it draws. */
+  private static final class Foretelling extends ForwardingPlayer implements SeesOpenTable {
+    private final Knowledge knowledge =
+        new Knowledge(new KnowsHabit(false, false, false, 3, false, 0, 0));
+    private OpenTable table;
+    private int[] foretold = {};
+    private int discards;
+    int compared;
+
+    Foretelling() {
+      super(spec("reckoner").make());
+    }
+
+    @Override
+    public void sitAt(OpenTable open) {
+      table = open;
+      foretold = new int[0];
+      knowledge.sitAt(open);
+    }
+
+    /**
+     * A claim leaves fewer discards than turns; three others draw and throw where there is none.
+     */
+    @Override
+    public TurnChoice turn(SeatView view, RandomStream random) {
+      boolean quiet = view.discards() == discards + 4 && !view.claimedThisTurn();
+      if (foretold.length > 0 && quiet && view.exchangesThisTurn() == 0) {
+        assertThat(view.drawn()).isEqualTo(foretold[0]);
+        compared++;
+      }
+      knowledge.inPlay(view);
+      foretold = knowledge.draws(view, true);
+      assertThat(foretold).hasSize(Math.min(3, draws(table.wallLeft())));
+      discards = view.discards();
+      return super.turn(view, random);
+    }
+
+    private static int draws(int wall) {
+      return wall / 4;
+    }
+  }
+
+  /** By rules without dead hands, at a table where nobody claims between two turns. */
+  @Test
+  void draws_asForetold_comeWhereNobodyClaims() {
+    Foretelling foretelling = new Foretelling();
+    List<Player> four = new ArrayList<>(four(spec("nearest")::make));
+    four.set(2, foretelling);
+    for (int deal = 0; deal < 40; deal += 5) {
+      TestTable.play(deal, four);
+    }
+    assertThat(foretelling.compared).isGreaterThan(20);
+  }
+
+  /** Of two tiles that it needs alike, the one goes that cannot win now. */
+  @Test
+  void whoIsOneAway_fewerWinningTilesAreThrown_andMoreWeightMakesThemFewer() {
+    long usually = needless(spec("reckoner"));
+    long known = needless(spec("reckoner", "knows.who-is-one-away", true));
+    long weighed =
+        needless(spec("reckoner", "knows.who-is-one-away", true, "knows.risk-weight", 10));
+
+    assertThat(known).isLessThan(usually);
+    assertThat(weighed).isLessThan(known);
+  }
+
+  private static long needless(PlayerSpec spec) {
+    return thrown(spec, 150).stream().filter(Thrown::needlessly).count();
   }
 
   @ParameterizedTest
