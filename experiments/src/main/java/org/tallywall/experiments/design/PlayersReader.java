@@ -95,7 +95,7 @@ public final class PlayersReader {
    * @param place where it is written
    */
   public void checkName(String name, Place place) {
-    if (!name.matches(NAME)) {
+    if (!Arm.plain(name).matches(NAME)) {
       faults.fault(
           place,
           "the name \"%s\" cannot be used; write letters a-z, digits, spaces, dots and hyphens, 60"
