@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.NoSuchElementException;
+import java.util.Optional;
 import org.tallywall.core.random.StreamKey;
 import org.tallywall.experiments.study.Arm;
 import org.tallywall.reports.figure.Axis;
@@ -39,6 +41,7 @@ public final class KnowingPage {
   private static final ThisProgram ANY = new ThisProgram("", StreamKey.STREAM_VERSION);
   private static final String FAIR = "watchful";
   private static final String NEVER = "never the winning tile";
+  private static final String FEW = "too few deals came out differently";
   private static final List<String> PICTURED = List.of(FAIR, "who is one away", NEVER, "all racks");
   private static final List<String> PAYMENTS =
       List.of("the usual payments", "the discarder pays for all");
@@ -101,6 +104,14 @@ public final class KnowingPage {
       text.append(Paragraph.of("Points in 100 games, " + PAYMENTS.get(payment) + ":"));
       text.append(MarkdownWriter.grid(table(payment)).strip()).append("\n\n");
     }
+    boolean gaps =
+        played.stream()
+            .flatMap(List::stream)
+            .flatMap(card -> compared(card).stream())
+            .anyMatch(one -> one.inHundred().isEmpty());
+    if (gaps) {
+      text.append(Paragraph.of("In an empty cell " + FEW + "."));
+    }
     return text.toString();
   }
 
@@ -118,16 +129,22 @@ public final class KnowingPage {
         + ".";
   }
 
-  /** As in "from 210 more (…, on this card) to 340 more (…, on that card)". */
+  /** As in "from +210 (…; this card) to +340 (…; that card)", of the cards with a range. */
   private String span(int payment, String arm) {
-    Comparator<Results> order = Comparator.comparingDouble(card -> points(card, arm).value());
-    Results least = played.get(payment).stream().min(order).orElseThrow();
-    Results most = played.get(payment).stream().max(order).orElseThrow();
+    Comparator<Results> order =
+        Comparator.comparingDouble(card -> points(card, arm).orElseThrow().value());
+    List<Results> cards =
+        played.get(payment).stream().filter(card -> points(card, arm).isPresent()).toList();
+    if (cards.isEmpty()) {
+      return "what cannot be told (" + FEW + " on every card)";
+    }
+    Results least = cards.stream().min(order).orElseThrow();
+    Results most = cards.stream().max(order).orElseThrow();
     return "from " + said(least, arm) + " to " + said(most, arm);
   }
 
   private static String said(Results card, String arm) {
-    PlotValue points = points(card, arm).estimate();
+    PlotValue points = points(card, arm).orElseThrow().estimate();
     return points.valueText(Sign.PLUS_AND_MINUS)
         + " points ("
         + points.rangeText(Sign.PLUS_AND_MINUS)
@@ -149,7 +166,7 @@ public final class KnowingPage {
             .columns(columns.toArray(new Column[0]));
     for (String arm : arms(played.get(payment).get(0))) {
       List<Cell> cells = new ArrayList<>(List.of(Cell.text(arm)));
-      played.get(payment).forEach(card -> cells.add(points(card, arm).cell()));
+      played.get(payment).forEach(card -> cells.add(cell(card, arm)));
       table.row(cells.toArray(new Cell[0]));
     }
     return table.build();
@@ -165,9 +182,9 @@ public final class KnowingPage {
         List<IntervalPlot.Spot> spots = new ArrayList<>();
         List<String> said = new ArrayList<>();
         for (List<Results> cards : played) {
-          PlotValue points = points(cards.get(card), arm).estimate();
-          spots.add(IntervalPlot.Spot.of(points));
-          said.add(points.text(Sign.PLUS_AND_MINUS));
+          Optional<PlotValue> points = points(cards.get(card), arm).map(Ranged::estimate);
+          spots.add(points.map(IntervalPlot.Spot::of).orElse(IntervalPlot.Spot.words(FEW)));
+          said.add(points.map(one -> one.text(Sign.PLUS_AND_MINUS)).orElse(FEW));
         }
         rows.add(new IntervalPlot.Row(label, Standing.COMPARED, spots));
         sentences.add(label + ": " + String.join(" and ", said) + ".");
@@ -207,12 +224,16 @@ public final class KnowingPage {
     return Arm.plain(one.arm());
   }
 
-  private static Ranged points(Results results, String arm) {
+  private static Optional<Ranged> points(Results results, String arm) {
     return compared(results).stream()
         .filter(one -> plain(one).equals(arm))
         .findFirst()
-        .flatMap(Compared::inHundred)
-        .orElseThrow();
+        .orElseThrow(() -> new NoSuchElementException("the study has no arm \"" + arm + '"'))
+        .inHundred();
+  }
+
+  private static Cell cell(Results results, String arm) {
+    return points(results, arm).map(Ranged::cell).orElse(Cell.empty());
   }
 
   private static String name(Results results) {
