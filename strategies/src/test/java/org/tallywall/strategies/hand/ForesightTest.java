@@ -3,6 +3,7 @@ package org.tallywall.strategies.hand;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +20,10 @@ class ForesightTest {
   private record Told(String drawn, String elsewhereTiles) implements Foresight {
     @Override
     public int[] draws(SeatView view, boolean throwsFirst) {
-      return TileText.rack(drawn).tiles();
+      return Arrays.stream(drawn.split("[, ]+"))
+          .filter(word -> !word.isEmpty())
+          .mapToInt(TileText::tile)
+          .toArray();
     }
 
     @Override
@@ -48,6 +52,15 @@ class ForesightTest {
     RackJudge judge = judge("NNNN EEEE WW R 9b 9c 8d", new Told(coming, ""));
 
     assertThat(judge.least()).as(why).isEqualTo(away);
+  }
+
+  /** The same three draws, the one that it needs first or last. */
+  @Test
+  void draws_thatComeLater_countForLess() {
+    double first = judge("NNNN EEEE WWWW R 9b", new Told("R, 8d, 7c", "")).worth();
+    double last = judge("NNNN EEEE WWWW R 9b", new Told("8d, 7c, R", "")).worth();
+
+    assertThat(last).isPositive().isLessThan(0.9 * first);
   }
 
   /** What will be drawn is not on the rack, so it can be neither missed nor taken. */

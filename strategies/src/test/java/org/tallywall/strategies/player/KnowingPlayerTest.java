@@ -130,16 +130,16 @@ class KnowingPlayerTest {
   @ParameterizedTest
   @ValueSource(strings = {"reckoner", "watchful"})
   void neverTheWinningTile_isNeverThrownWhereAnotherIsHeld(String player) {
-    long usually = thrown(spec(player), 60).stream().filter(Thrown::needlessly).count();
-    List<Thrown> never = thrown(spec(player, NEVER, true), 60);
+    long usually = thrown(spec(player), 40).stream().filter(Thrown::needlessly).count();
+    List<Thrown> never = thrown(spec(player, NEVER, true), 40);
 
-    assertThat(usually).as("without the setting").isGreaterThan(3);
-    assertThat(never).hasSizeGreaterThan(300).noneMatch(Thrown::needlessly);
+    assertThat(usually).as("without the setting").isGreaterThan(2);
+    assertThat(never).hasSizeGreaterThan(200).noneMatch(Thrown::needlessly);
   }
 
   @Test
   void neverTheWinningTile_againstWhoShowsEnough_onlyThere() {
-    List<Thrown> all = thrown(spec("reckoner", NEVER, true, NEVER + ".exposures-at-least", 2), 120);
+    List<Thrown> all = thrown(spec("reckoner", NEVER, true, NEVER + ".exposures-at-least", 2), 60);
 
     assertThat(all).noneMatch(one -> one.needlessly() && one.exposures() >= 2);
     assertThat(all).anyMatch(one -> one.needlessly() && one.exposures() < 2);
@@ -156,9 +156,9 @@ class KnowingPlayerTest {
   @ParameterizedTest
   @CsvSource({"knows.what-she-waits-for", "knows.racks"})
   void waitsKnown_farFewerWinningTilesAreThrown(String setting) {
-    long usually = thrown(spec("reckoner"), 150).stream().filter(Thrown::needlessly).count();
+    long usually = thrown(spec("reckoner"), 60).stream().filter(Thrown::needlessly).count();
     long known =
-        thrown(spec("reckoner", setting, true), 150).stream().filter(Thrown::needlessly).count();
+        thrown(spec("reckoner", setting, true), 60).stream().filter(Thrown::needlessly).count();
 
     assertThat(known).isLessThan(usually * 2 / 3);
   }
@@ -197,11 +197,20 @@ class KnowingPlayerTest {
             spec("cautious", NEVER, true, "knows.racks", true, "knows.next-draws", 1));
     List<ThreeTimesAsked> seats =
         specs.stream().map(one -> new ThreeTimesAsked(TestTable.SEED, one::make)).toList();
-    for (int deal = 0; deal < 25; deal++) {
+    for (int deal = 0; deal < 10; deal++) {
       int number = deal;
       seats.forEach(seat -> seat.deal(number));
       assertThat(Replay.check(TestTable.HANDS, TestTable.play(deal, seats))).isEmpty();
     }
+  }
+
+  /** Where it tries others out, the one that it takes is not the winning tile either. */
+  @Test
+  void rollout_thatNeverThrowsTheWinningTile_triesNone() {
+    PlayerSpec never =
+        spec("rollout", "rollout.playouts", 12, "rollout.worth-at-least", 0, NEVER, true);
+
+    assertThat(thrown(never, 12)).hasSizeGreaterThan(60).noneMatch(Thrown::needlessly);
   }
 
   @Test
@@ -292,7 +301,7 @@ class KnowingPlayerTest {
   }
 
   private static long needless(PlayerSpec spec) {
-    return thrown(spec, 150).stream().filter(Thrown::needlessly).count();
+    return thrown(spec, 60).stream().filter(Thrown::needlessly).count();
   }
 
   @ParameterizedTest
