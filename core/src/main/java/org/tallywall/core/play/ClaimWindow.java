@@ -87,6 +87,12 @@ final class ClaimWindow {
   }
 
   private boolean mahjongAllowed() {
+    return mahjongAllowed(state);
+  }
+
+  /** Whether mahjong may be declared on a discard, as the wall stands. */
+  static boolean mahjongAllowed(GameState state) {
+    TableRules rules = state.setup.rules();
     boolean cold = state.inLastWall() && rules.wall().cold() != WallRules.Cold.OFF;
     boolean last = state.wallLeft() == 0 && rules.wall().finalClaim() == WallRules.FinalClaim.NONE;
     return !cold && !last;

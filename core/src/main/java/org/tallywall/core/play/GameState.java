@@ -19,6 +19,9 @@ final class GameState implements OpenTable {
   /** No tile, no seat. */
   static final int NONE = -1;
 
+  /** Tiles of a seat whose turn it is not. */
+  private static final int HELD = 13;
+
   final TableSetup setup;
   final ReachCache cache;
   final GameStreams streams = new GameStreams();
@@ -182,6 +185,19 @@ final class GameState implements OpenTable {
   @Override
   public int wallLeft() {
     return deal.size() - wall.taken();
+  }
+
+  @Override
+  public long winsOn(int seat) {
+    int tiles = racks[seat].total();
+    for (Exposure exposure : laid.get(seat)) {
+      tiles += exposure.size();
+    }
+    if (dead[seat] || tiles != HELD || !ClaimWindow.mahjongAllowed(this)) {
+      return 0;
+    }
+    long waits = wins.waits(seat);
+    return setup.rules().jokers().discardClaimable() ? waits : waits & ~(1L << Tile.JOKER);
   }
 
   /** Whether tiles now come from the last wall (rule 7.4). */

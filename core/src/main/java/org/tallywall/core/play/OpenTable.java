@@ -30,4 +30,15 @@ public interface OpenTable {
    * @return 0 to 99
    */
   int wallLeft();
+
+  /**
+   * The kinds on which a seat may declare mahjong if another player throws one now, by the same
+   * rules as the window that follows a discard: no seat whose hand is dead, no mahjong on a discard
+   * where the wall is cold, no joker unless the rules let it be claimed. What would complete a hand
+   * after a joker exchange only does not count, as by rule 3.5.5.
+   *
+   * @param seat 0 to 3
+   * @return a mask of kinds; bit 0 is kind 0. None for a seat that holds 14 tiles, or 12 or fewer
+   */
+  long winsOn(int seat);
 }

@@ -67,8 +67,13 @@ final class WinCheck {
 
   /** Whether the seat's 13 tiles and one more are a hand of the card. */
   boolean completeWith(int seat, int tile) {
+    return (waits(seat) >>> tile & 1) != 0;
+  }
+
+  /** The kinds that make the seat's 13 tiles a hand of the card, as a mask. */
+  long waits(int seat) {
     if (bound[seat] > 1) {
-      return false;
+      return 0;
     }
     if (!waitsKnown[seat]) {
       RackMeter meter = meter(seat);
@@ -76,7 +81,7 @@ final class WinCheck {
       waits[seat] = bound[seat] == 1 ? meter.waits() : 0;
       waitsKnown[seat] = true;
     }
-    return (waits[seat] >>> tile & 1) != 0;
+    return waits[seat];
   }
 
   /**

@@ -71,6 +71,10 @@ class TrialDiscardTest {
     trial.laysOpen();
     trial.throwNow(position, tile);
     mayWin = trial.mayWin();
+    for (int seat = 0; seat < Seats.COUNT; seat++) {
+      boolean wins = (table.winsOn(seat) >>> tile & 1) != 0;
+      assertThat(wins).as("as the open table has it").isEqualTo((mayWin >> seat & 1) != 0);
+    }
     points.clear();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       points.add((mayWin >> seat & 1) == 0 ? null : trial.points(seat));

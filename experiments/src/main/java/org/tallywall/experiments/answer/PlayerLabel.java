@@ -2,10 +2,12 @@ package org.tallywall.experiments.answer;
 
 import java.math.BigDecimal;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.tallywall.strategies.catalog.PlayerSpec;
 
 /**
- * What a player is called in tables: its name, and its settings where any differ from the usual.
+ * What a player is called in tables: its name, its settings where any differ from the usual, and
+ * the mark of one that sees more than its seat may.
  */
 public final class PlayerLabel {
   private PlayerLabel() {}
@@ -17,15 +19,15 @@ public final class PlayerLabel {
    * @return its name, with what is changed of it
    */
   public static String of(PlayerSpec player) {
-    if (player.type().seesEverything()) {
-      return player.type().id() + " (sees all tiles)";
-    }
-    if (player.changed().isEmpty()) {
-      return player.type().id();
-    }
-    return player.changed().entrySet().stream()
-        .map(setting -> setting.getKey() + " " + text(setting.getValue()))
-        .collect(Collectors.joining(", ", player.type().id() + " (", ")"));
+    String changed =
+        player.changed().entrySet().stream()
+            .map(setting -> setting.getKey() + " " + text(setting.getValue()))
+            .collect(Collectors.joining(", "));
+    String said =
+        Stream.concat(Stream.of(changed), player.mark().stream())
+            .filter(words -> !words.isEmpty())
+            .collect(Collectors.joining("; "));
+    return said.isEmpty() ? player.type().id() : player.type().id() + " (" + said + ")";
   }
 
   private static String text(Object value) {

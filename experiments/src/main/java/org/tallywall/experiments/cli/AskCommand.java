@@ -4,7 +4,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.function.Function;
-import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.sheet.Choice;
 import org.tallywall.core.sheet.PositionSheet;
@@ -121,11 +120,7 @@ final class AskCommand implements Callable<Integer> {
             roster.catalog(JarTrust.ALL),
             roster.catalog(trust.named()),
             setup.hands().card());
-    if (spec.make() instanceof SeesOpenTable) {
-      throw new WrongInputException(
-          "\"%s\" sees all racks and the wall, which no sheet shows; ask another player"
-              .formatted(spec.type().id()));
-    }
+    HiddenTiles.refuseWhoSees(spec, "ask another player");
     List<PositionSheet> read = files.read(setup);
     words = new ReasonWords(setup.hands().card(), SeatNames.BY_NUMBER, new TypedTiles());
     judgment = new JudgmentWords(new TypedTiles(), line -> setup.hands().line(line).id());

@@ -5,7 +5,6 @@ import java.util.Collections;
 import java.util.List;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.Seats;
-import org.tallywall.core.play.SeesOpenTable;
 import org.tallywall.core.sheet.PositionSheet;
 import org.tallywall.core.text.Shown;
 import org.tallywall.experiments.error.WrongInputException;
@@ -30,12 +29,7 @@ record ReviewPlayers(Catalog named, Catalog inFiles, Card card) {
   }
 
   private static PlayerSpec fair(PlayerSpec spec) {
-    if (spec.make() instanceof SeesOpenTable) {
-      throw new WrongInputException(
-          "\"%s\" sees all racks and the wall, which no sheet shows; name another player"
-              .formatted(spec.type().id()));
-    }
-    return spec;
+    return HiddenTiles.refuseWhoSees(spec, "name another player");
   }
 
   /** The tables at which a position is reviewed; what the sheet says of a seat goes before. */

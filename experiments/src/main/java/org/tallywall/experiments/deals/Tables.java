@@ -145,7 +145,7 @@ public final class Tables {
    * @return the player
    */
   public Player player(PlayerSpec spec, int seat) {
-    return spec.type().seesEverything()
+    return spec.mark().isPresent()
         ? spec.make()
         : seated.computeIfAbsent(seat + " " + StudyJson.digest(spec), key -> spec.make());
   }

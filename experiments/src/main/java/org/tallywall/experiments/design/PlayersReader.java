@@ -95,7 +95,7 @@ public final class PlayersReader {
    * @param place where it is written
    */
   public void checkName(String name, Place place) {
-    if (!name.matches(NAME)) {
+    if (!Arm.plain(name).matches(NAME)) {
       faults.fault(
           place,
           "the name \"%s\" cannot be used; write letters a-z, digits, spaces, dots and hyphens, 60"
@@ -109,7 +109,26 @@ public final class PlayersReader {
   }
 
   /**
-   * A player that sees no more than its seat may; another is a fault.
+   * A player that sees no more than its seat may, whatever it is set to; another is a fault.
+   *
+   * @param node what is written
+   * @return the player, or null where it has a fault
+   */
+  public PlayerSpec fair(Node node) {
+    PlayerSpec player = honest(node);
+    if (player != null && player.mark().isPresent()) {
+      faults.fault(
+          node.place(),
+          "the player \"%s\" %s by its settings; it may sit at a \"table\" or in a \"round-robin\", be one of \"arms\", or be swept"
+              .formatted(player.type().id(), player.mark().get()));
+      return null;
+    }
+    return player;
+  }
+
+  /**
+   * A player of a kind that sees no more than its seat may; another is a fault. Its settings may
+   * make a yardstick of it.
    *
    * @param node what is written
    * @return the player, or null where it has a fault
@@ -133,7 +152,7 @@ public final class PlayersReader {
    */
   public PlayerSpec others() {
     return fields.require("others", "who sits in the other seats, as in \"others\": \"reckoner\"")
-        ? honest(fields.node("others"))
+        ? fair(fields.node("others"))
         : null;
   }
 

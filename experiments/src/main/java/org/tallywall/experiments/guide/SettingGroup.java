@@ -26,7 +26,10 @@ public record SettingGroup(String name, List<Setting<?>> settings) {
           Map.entry("read", "what to read from the others"),
           Map.entry("wins", "when to turn a win down"),
           Map.entry("overlooks", "what to miss, and how often"),
-          Map.entry("rollout", "how to play choices out"));
+          Map.entry("rollout", "how to play choices out"),
+          Map.entry(
+              "knows",
+              "what to know that no seat may know: yardsticks, not ways of playing; results mark them"));
 
   /**
    * A group.

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.tallywall.core.card.Card;
 import org.tallywall.core.play.Player;
 import org.tallywall.core.play.SeesOpenTable;
+import org.tallywall.strategies.habit.KnowsHabit;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 
@@ -39,12 +40,28 @@ public record PlayerSpec(PlayerType type, Map<String, Object> changed) {
     if (player == null) {
       throw new WrongPlayerException("the maker of \"" + type.id() + "\" made no player");
     }
-    if (player instanceof SeesOpenTable && !type.seesEverything()) {
+    if (player instanceof SeesOpenTable && mark().isEmpty()) {
       throw new WrongPlayerException(
           "the player \"%s\" wants to see all tiles; its entry in the list must say so"
               .formatted(type.id()));
     }
     return player;
+  }
+
+  /**
+   * What is to be said wherever results show the player, if it sees more than its seat may: then it
+   * is a yardstick, not a way of playing.
+   *
+   * @return words that follow its name; empty for a fair player
+   */
+  public Optional<String> mark() {
+    if (type.seesEverything()) {
+      return Optional.of(PlayerType.SEES_ALL);
+    }
+    boolean may = type.settings().containsAll(KnowsHabit.settings());
+    return may && KnowsHabit.of(new SettingValues(type.settings(), changed)).any()
+        ? Optional.of(KnowsHabit.MARK)
+        : Optional.empty();
   }
 
   /**

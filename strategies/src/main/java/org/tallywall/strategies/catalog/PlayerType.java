@@ -27,6 +27,9 @@ public record PlayerType(
     boolean seesEverything,
     Function<SettingValues, Player> factory,
     Optional<JarOrigin> origin) {
+  /** What is said of a player that sees all racks and the wall. */
+  public static final String SEES_ALL = "sees all tiles";
+
   /**
    * A kind of player.
    *

@@ -3,6 +3,7 @@ package org.tallywall.strategies.catalog;
 import java.util.List;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.player.HabitPlayer;
+import org.tallywall.strategies.player.KnowingPlayer;
 import org.tallywall.strategies.player.NearestPlayer;
 import org.tallywall.strategies.player.NewcomerPlayer;
 import org.tallywall.strategies.player.OpenTilesPlayer;
@@ -32,22 +33,22 @@ final class Players {
               "reckoner",
               "judges its rack by the chance of each hand and what it pays, and looks at nobody else unless you set it to",
               HabitPlayer.reckoner(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "bold",
               "plays like watchful, but gives up late",
               HabitPlayer.bold(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "cautious",
               "plays like watchful, but holds back and gives up early",
               HabitPlayer.cautious(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "watchful",
               "judges its rack, reads the exposures of the others, and defends step by step",
               HabitPlayer.watchful(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "sharp",
               "plays like watchful, but judges every tile by all that can be seen, and its chances by what its rack is worth; takes a win in the way that pays most",
@@ -57,12 +58,12 @@ final class Players {
               "custom",
               "a mix of habits of your own; whatever you leave out is as in reckoner",
               HabitPlayer.reckoner(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "rollout",
               "plays the rest of the game out in its head before it claims or discards; slow",
               RolloutPlayer.settings(),
-              RolloutPlayer::new),
+              KnowingPlayer::rollout),
           new PlayerType(
               "open-tiles",
               "sees all racks and the wall; not a fair player, but it shows how much is luck",

@@ -2,6 +2,7 @@ package org.tallywall.strategies.habit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.tallywall.strategies.hand.Foresight;
 import org.tallywall.strategies.hand.JudgeSettings;
 import org.tallywall.strategies.hand.LineWeights;
 import org.tallywall.strategies.hand.RackJudge;
@@ -73,12 +74,23 @@ public final class AimHabit {
    * @return a new judge
    */
   public static RackJudge rackJudge(SettingValues values) {
+    return rackJudge(values, Foresight.NOTHING);
+  }
+
+  /**
+   * A judge of racks that follows the habit and may know more than its seat.
+   *
+   * @param values the settings named {@code aim.…}
+   * @param foresight what it is told beside what its seat sees
+   * @return a new judge
+   */
+  public static RackJudge rackJudge(SettingValues values, Foresight foresight) {
     List<LineWeights> weights = tastes(values);
     if (!LineChange.neutral(values)) {
       RackJudge former = new RackJudge(judge(values), AllWeights.of(tastes(values)));
       weights.add(new LineChange(former, values));
     }
-    return new RackJudge(judge(values), AllWeights.of(weights));
+    return new RackJudge(judge(values), AllWeights.of(weights), foresight);
   }
 
   /** New weights for all settings that are not neutral, the changing of lines apart. */

@@ -78,7 +78,7 @@ public final class DiscardHabit {
    */
   public DiscardHabit(DefenseHabit defense, SettingValues values) {
     this.defense = defense;
-    riskWeight = values.get(RISK_WEIGHT);
+    riskWeight = Math.max(values.get(RISK_WEIGHT), KnowsHabit.riskWeight(values));
     exposureCosts = values.get(EXPOSURE_COSTS);
     flowersBefore = values.get(FLOWERS);
     hopes = new OwnHopes(values.get(HOPES_BY));
@@ -118,7 +118,36 @@ public final class DiscardHabit {
    * @return its kind
    */
   public int discard(SeatView view, RackJudge judge, OpponentReader reader, Stance stance) {
-    return new Choosing(view, judge, reader, kind -> true).discard(stance);
+    return discard(view, judge, reader, stance, kind -> true);
+  }
+
+  /**
+   * The tile to throw, where some are kept whatever it costs.
+   *
+   * @param view what the seat knows, with 14 tiles
+   * @param judge has judged the 14 tiles
+   * @param reader has read the others
+   * @param stance the step of defense
+   * @param thrown which kinds may be thrown; where it holds no such tile, any may
+   * @return its kind
+   */
+  public int discard(
+      SeatView view,
+      RackJudge judge,
+      OpponentReader reader,
+      Stance stance,
+      RackJudge.KindTest thrown) {
+    RackJudge.KindTest left = holdsAny(view, thrown) ? thrown : kind -> true;
+    return new Choosing(view, judge, reader, left).discard(stance);
+  }
+
+  private static boolean holdsAny(SeatView view, RackJudge.KindTest of) {
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      if (view.held(kind) > 0 && of.test(kind)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /**
@@ -128,17 +157,25 @@ public final class DiscardHabit {
    * @param judge has judged the 14 tiles
    * @param reader has read the others
    * @param stance the step of defense
+   * @param thrown which kinds may be thrown; the others come last
    * @return every kind on the rack once
    */
-  public List<Integer> order(SeatView view, RackJudge judge, OpponentReader reader, Stance stance) {
+  public List<Integer> order(
+      SeatView view,
+      RackJudge judge,
+      OpponentReader reader,
+      Stance stance,
+      RackJudge.KindTest thrown) {
     List<Integer> order = new ArrayList<>();
-    Choosing choosing = new Choosing(view, judge, reader, kind -> !order.contains(kind));
+    RackJudge.KindTest left = kind -> !order.contains(kind);
+    RackJudge.KindTest first = kind -> left.test(kind) && thrown.test(kind);
     int kinds = 0;
     for (int kind = 0; kind < Tile.KINDS; kind++) {
       kinds += view.held(kind) > 0 ? 1 : 0;
     }
     while (order.size() < kinds) {
-      int next = choosing.discard(stance);
+      RackJudge.KindTest now = holdsAny(view, first) ? first : left;
+      int next = new Choosing(view, judge, reader, now).discard(stance);
       if (next < 0 || order.contains(next)) {
         break;
       }

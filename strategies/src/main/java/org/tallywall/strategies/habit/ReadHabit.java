@@ -3,6 +3,7 @@ package org.tallywall.strategies.habit;
 import java.util.List;
 import org.tallywall.strategies.read.OpponentReader;
 import org.tallywall.strategies.read.ReadSettings;
+import org.tallywall.strategies.read.Revealed;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 
@@ -76,6 +77,17 @@ public final class ReadHabit {
    * @return a new reader
    */
   public static OpponentReader reader(SettingValues values) {
-    return new OpponentReader(reading(values));
+    return reader(values, Revealed.NOTHING);
+  }
+
+  /**
+   * A reader of opponents that may know more than its seat.
+   *
+   * @param values the settings named {@code read.…}
+   * @param revealed what it is told beside what its seat sees
+   * @return a new reader
+   */
+  public static OpponentReader reader(SettingValues values, Revealed revealed) {
+    return new OpponentReader(reading(values), revealed);
   }
 }

@@ -3,6 +3,7 @@ package org.tallywall.strategies.hand;
 import java.util.Arrays;
 import org.tallywall.core.hand.Lack;
 import org.tallywall.core.play.SeatView;
+import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
 
 /**
@@ -29,6 +30,8 @@ final class HandChance {
   private static final int MOST_OPEN = 4;
 
   private final int[] unseen = new int[Tile.KINDS];
+  private final Rack nothing = new Rack();
+  private final int[] inWall = new int[Tile.KINDS];
   private final int[] open = new int[MOST_KINDS];
   private final double[] get = new double[MOST_KINDS];
   private final double[] jokersComing = new double[FURTHER_JOKERS + 1];
@@ -49,15 +52,35 @@ final class HandChance {
    * @param hopes its outlook
    */
   void begin(SeatView view, Outlook hopes) {
-    drawn.set(hopes.draws(), hopes.unseen());
-    for (int needed = 1; needed <= MOST_OPEN; needed++) {
-      opened[needed].set(hopes.draws() + hopes.thrown() / needed, hopes.unseen());
-    }
+    begin(view, hopes, Foresight.NOTHING, nothing, 0);
+  }
+
+  /**
+   * Sets what is unseen and what may be hoped for. A tile that is known to lie in another rack
+   * cannot be drawn, but it may still be thrown.
+   *
+   * @param view what the seat knows
+   * @param hopes its outlook
+   * @param told what is known besides
+   * @param coming draws that are known and count as held
+   * @param draws how many those are
+   */
+  void begin(SeatView view, Outlook hopes, Foresight told, Rack coming, int draws) {
+    double looks = Math.max(0, hopes.draws() - draws);
+    double all = Math.max(1, hopes.unseen() - draws);
+    int elsewhere = 0;
     for (int kind = 0; kind < Tile.KINDS; kind++) {
-      unseen[kind] = Math.min(view.unseen(kind), ChanceTable.MOST_COPIES);
+      int left = view.unseen(kind) - coming.held(kind);
+      elsewhere += told.elsewhere(kind);
+      unseen[kind] = Math.min(left, ChanceTable.MOST_COPIES);
+      inWall[kind] = Math.min(left - told.elsewhere(kind), ChanceTable.MOST_COPIES);
     }
-    double none = 1 - drawn.atLeast(1, unseen[Tile.JOKER]);
-    double two = drawn.atLeast(2, unseen[Tile.JOKER]);
+    drawn.set(looks, Math.max(1, all - elsewhere));
+    for (int needed = 1; needed <= MOST_OPEN; needed++) {
+      opened[needed].set(looks + hopes.thrown() / needed, all);
+    }
+    double none = 1 - drawn.atLeast(1, inWall[Tile.JOKER]);
+    double two = drawn.atLeast(2, inWall[Tile.JOKER]);
     jokersComing[0] = none;
     jokersComing[1] = Math.max(0, 1 - none - two);
     jokersComing[2] = two;
@@ -118,14 +141,15 @@ final class HandChance {
   }
 
   private double naturalChance(int needed, int kind, boolean one) {
-    return (one ? opened[1] : drawn).atLeast(needed, unseen[kind]);
+    return one ? opened[1].atLeast(needed, unseen[kind]) : drawn.atLeast(needed, inWall[kind]);
   }
 
   /** The more tiles a group lacks, the less it gains from the one that may be claimed. */
   private double openChance(int needed, int kind, int alsoNatural, boolean drawnOnly) {
     ChanceTable table = drawnOnly ? drawn : opened[Math.min(needed, MOST_OPEN)];
-    double all = table.atLeast(needed + alsoNatural, unseen[kind]);
-    return alsoNatural == 0 ? all : all / Math.max(LEAST, table.atLeast(alsoNatural, unseen[kind]));
+    int copies = drawnOnly ? inWall[kind] : unseen[kind];
+    double all = table.atLeast(needed + alsoNatural, copies);
+    return alsoNatural == 0 ? all : all / Math.max(LEAST, table.atLeast(alsoNatural, copies));
   }
 
   private double product(int count) {

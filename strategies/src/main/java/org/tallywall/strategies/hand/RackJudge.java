@@ -28,11 +28,15 @@ public final class RackJudge {
   private static final int WAYS = 8;
   private static final double SHARE_OF_NEXT = 0.5;
 
+  /** Of the games in which a draw was known, those that lasted to the next one; set by judgment. */
+  private static final double GOES_ON = 0.93;
+
   /** What a hand keeps of its worth without a joker that it needs; set by judgment. */
   private static final double WITHOUT_NEEDED_JOKER = 0.25;
 
   private final JudgeSettings settings;
   private final LineWeights weights;
+  private final Foresight foresight;
   private final RackMeter imagining = new RackMeter();
   private final HandMeter lacks = new HandMeter();
   private final NearHands near = new NearHands();
@@ -40,13 +44,17 @@ public final class RackJudge {
   private final Lack lack = new Lack();
   private final Lack[] lackOf = new Lack[KEPT];
   private final boolean[] lackKnown = new boolean[KEPT];
+  private final Rack own = new Rack();
   private final Rack rack = new Rack();
+  private final Rack coming = new Rack();
   private final Obtainable obtainable = new Obtainable();
   private final double[] value = new double[KEPT];
   private final int[] target = new int[KEPT];
   private final int[] lines;
   private final double[] best = new double[WAYS];
   private final int[] taken = new int[Tile.KINDS];
+  private final int[] counted = new int[Tile.KINDS];
+  private int[] draws = Foresight.NONE;
   private final double[] without = new double[Tile.KINDS];
   private long withoutKnown;
   private int targets;
@@ -69,8 +77,21 @@ public final class RackJudge {
    * @param weights what lines count for besides, for this judge alone
    */
   public RackJudge(JudgeSettings settings, LineWeights weights) {
+    this(settings, weights, Foresight.NOTHING);
+  }
+
+  /**
+   * A judge that may know more than its seat. Draws that it knows count as held, but only what is
+   * on the rack can be missed or taken.
+   *
+   * @param settings what it goes by
+   * @param weights what lines count for besides, for this judge alone
+   * @param foresight what it is told beside what its seat sees
+   */
+  public RackJudge(JudgeSettings settings, LineWeights weights, Foresight foresight) {
     this.settings = settings;
     this.weights = weights;
+    this.foresight = foresight;
     this.lines = new int[settings.targets()];
     Arrays.setAll(lackOf, at -> new Lack());
   }
@@ -83,8 +104,27 @@ public final class RackJudge {
    * @param passesLeft passes still to come
    */
   public void look(SeatView seat, int slack, int passesLeft) {
-    seat.copyRack(rack);
-    look(seat, seat.reach(seat.seat()), seat.meter(), slack, passesLeft);
+    seat.copyRack(own);
+    boolean offered = seat.offered() >= 0 && seat.offeredBy() != seat.seat();
+    tell(seat, !offered);
+    RackMeter meter = draws.length == 0 ? seat.meter() : imagine(seat.reach(seat.seat()));
+    look(seat, seat.reach(seat.seat()), meter, slack, passesLeft);
+  }
+
+  /** Puts the draws that are known to those on the rack. */
+  private void tell(SeatView seat, boolean throwsFirst) {
+    draws = foresight.draws(seat, throwsFirst);
+    coming.clear();
+    rack.set(own);
+    for (int tile : draws) {
+      coming.add(tile);
+      rack.add(tile);
+    }
+  }
+
+  private RackMeter imagine(Reach possible) {
+    imagining.hold(rack, possible);
+    return imagining;
   }
 
   /**
@@ -97,9 +137,9 @@ public final class RackJudge {
    * @param passesLeft passes still to come
    */
   public void look(SeatView seat, Rack tiles, Reach possible, int slack, int passesLeft) {
-    rack.set(tiles);
-    imagining.hold(rack, possible);
-    look(seat, possible, imagining, slack, passesLeft);
+    own.set(tiles);
+    tell(seat, true);
+    look(seat, possible, imagine(possible), slack, passesLeft);
   }
 
   private void look(SeatView seat, Reach possible, RackMeter meter, int slack, int passesLeft) {
@@ -111,7 +151,8 @@ public final class RackJudge {
     meter.obtainable(obtainable.counts());
     meter.nearest(slack, near);
     lacks.hold(rack);
-    chances.begin(seat, Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft));
+    Outlook hopes = Outlook.of(seat, settings.horizon(), settings.thrown(), passesLeft);
+    chances.begin(seat, hopes, foresight, coming, draws.length);
     weights.begin(seat, rack, reach);
     keepTargets();
   }
@@ -173,7 +214,23 @@ public final class RackJudge {
     if (held > 0 && counted < 1) {
       worth = counted * worth + (1 - counted) * worth(line, lack, 0, kind, natural, open);
     }
-    return worth * weights.of(hand, lack, lack.naturals() + natural);
+    worth *= weights.of(hand, lack, lack.naturals() + natural);
+    return draws.length == 0 ? worth : worth * stillOn(hand, kind);
+  }
+
+  /** The share of games that are still on when the last of the known draws comes that it needs. */
+  private double stillOn(int hand, int lost) {
+    Arrays.fill(counted, 0);
+    double share = 1;
+    double now = 1;
+    for (int tile : draws) {
+      now *= GOES_ON;
+      int copy = own.held(tile) - taken[tile] - (tile == lost ? 1 : 0) + ++counted[tile];
+      if (tile == Tile.JOKER || reach.wants(hand, tile, copy)) {
+        share = now;
+      }
+    }
+    return share;
   }
 
   private double worth(Line line, Lack lack, int held, int kind, int natural, int open) {
@@ -351,7 +408,7 @@ public final class RackJudge {
     int found = -1;
     double most = -1;
     for (int kind = 0; kind < Tile.NATURALS; kind++) {
-      if (rack.held(kind) > taken[kind] && allowed.test(kind)) {
+      if (own.held(kind) > taken[kind] && allowed.test(kind)) {
         double left = worthWithout(kind);
         boolean tied = left == most && view.faceUp(kind) > view.faceUp(found);
         if (left > most || tied) {
@@ -360,7 +417,7 @@ public final class RackJudge {
         }
       }
     }
-    return found < 0 && rack.jokers() > taken[Tile.JOKER] ? Tile.JOKER : found;
+    return found < 0 && own.jokers() > taken[Tile.JOKER] ? Tile.JOKER : found;
   }
 
   /**

@@ -51,7 +51,9 @@ public final class HabitPlayer implements Player, Defending, Judging {
   private final DiscardHabit discards;
   private final WinHabit wins;
   private final OverlookHabit overlooks;
+  private final Knowledge knows;
   private Stance last = Stance.OWN_HAND;
+  private RackJudge.KindTest thrown = kind -> true;
 
   /**
    * A player.
@@ -59,9 +61,20 @@ public final class HabitPlayer implements Player, Defending, Judging {
    * @param values its settings
    */
   public HabitPlayer(SettingValues values) {
-    judge = AimHabit.rackJudge(values);
-    RackJudge after = AimHabit.rackJudge(values);
-    reader = ReadHabit.reader(values);
+    this(values, Knowledge.none(values));
+  }
+
+  /**
+   * A player that may know more than its seat.
+   *
+   * @param values its settings
+   * @param knowledge what it knows besides
+   */
+  HabitPlayer(SettingValues values, Knowledge knowledge) {
+    knows = knowledge;
+    judge = AimHabit.rackJudge(values, knows);
+    RackJudge after = AimHabit.rackJudge(values, knows);
+    reader = ReadHabit.reader(values, knows);
     passes = new PassHabit(judge, values);
     claims = new ClaimHabit(judge, after, values);
     jokers = new JokerHabit(after, values);
@@ -177,13 +190,29 @@ public final class HabitPlayer implements Player, Defending, Judging {
       return exchange;
     }
     last = Stance.OWN_HAND;
-    if (!discards.byNeedAlone()) {
+    if (reads()) {
       reader.look(view);
       last = stance(view);
     }
-    int chosen = discards.discard(view, judge, reader, last);
+    thrown = knows.thrown(view, judge.least());
+    int chosen = discards.discard(view, judge, reader, last, thrown);
     boolean defends = last != Stance.OWN_HAND && last != Stance.CAREFUL;
-    return TurnChoice.discard(jokers.discard(view, judge, chosen, defends));
+    int instead = jokers.discard(view, judge, chosen, defends);
+    return TurnChoice.discard(thrown.test(instead) ? instead : chosen);
+  }
+
+  /**
+   * Whether a discard is one that it would make at all, as it was asked last.
+   *
+   * @param choice a choice of a turn
+   * @return false for a tile that it never throws while it holds another
+   */
+  boolean mayThrow(TurnChoice choice) {
+    return !(choice instanceof TurnChoice.Discard discard) || thrown.test(discard.tile());
+  }
+
+  private boolean reads() {
+    return !discards.byNeedAlone() || knows.any();
   }
 
   @Override
@@ -212,7 +241,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   @Override
   public List<Weighed> discards(SeatView view) {
     judge.look(view, SLACK, 0);
-    boolean reads = !discards.byNeedAlone();
+    boolean reads = reads();
     Stance stance = Stance.OWN_HAND;
     if (reads) {
       reader.look(view);
@@ -220,7 +249,8 @@ public final class HabitPlayer implements Player, Defending, Judging {
     }
     double worth = judge.worth();
     List<Weighed> all = new ArrayList<>();
-    for (int kind : discards.order(view, judge, reader, stance)) {
+    RackJudge.KindTest first = knows.thrown(view, judge.least());
+    for (int kind : discards.order(view, judge, reader, stance, first)) {
       double kept = worth == 0 ? 1 : judge.worthWithout(kind) / worth;
       double risk = reads ? reader.winChance(kind) : Weighed.UNREAD;
       all.add(new Weighed(new Move.Discard(kind), kept, risk, Objection.NONE));

@@ -9,6 +9,7 @@ import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.HerTiles;
 import org.tallywall.strategies.habit.HopesBy;
 import org.tallywall.strategies.habit.JokerHabit;
+import org.tallywall.strategies.habit.KnowsHabit;
 import org.tallywall.strategies.habit.OverlookHabit;
 import org.tallywall.strategies.habit.PassHabit;
 import org.tallywall.strategies.habit.ReadHabit;
@@ -29,7 +30,8 @@ final class HabitPresets {
               DefenseSettings.all(),
               ReadHabit.settings(),
               WinHabit.settings(),
-              OverlookHabit.settings())
+              OverlookHabit.settings(),
+              KnowsHabit.settings())
           .<Setting<?>>flatMap(List::stream)
           .toList();
 

@@ -75,13 +75,23 @@ public final class RolloutPlayer implements Player, Defending, Judging {
    * @param values its settings
    */
   public RolloutPlayer(SettingValues values) {
-    usual = new HabitPlayer(values);
+    this(values, Knowledge.none(values));
+  }
+
+  /**
+   * A player that may know more than its seat.
+   *
+   * @param values its settings
+   * @param knowledge what it knows besides
+   */
+  RolloutPlayer(SettingValues values, Knowledge knowledge) {
+    usual = new HabitPlayer(values, knowledge);
     candidates =
         new Candidates(
             values, WorthTrying.of(values), values.get(CANDIDATES), values.get(WORTH_AT_LEAST));
     playouts =
         new Playouts(
-            new LikelyTiles(),
+            knowledge.guess(new LikelyTiles()),
             List.of(values.get(INNER).maker()),
             new Effort(values.get(PLAYOUTS), values.get(SURER_BY), true));
   }
@@ -164,6 +174,7 @@ public final class RolloutPlayer implements Player, Defending, Judging {
       return first;
     }
     List<TurnChoice> choices = candidates.discards(view, discard.tile());
+    choices.removeIf(choice -> !choice.equals(first) && !usual.mayThrow(choice));
     if (choices.size() < 2) {
       return first;
     }

@@ -36,6 +36,7 @@ public final class OpponentReader {
   private final Evidence evidence = new Evidence();
   private final TileRisk risks = new TileRisk();
   private final ReadSettings settings;
+  private final Revealed revealed;
   private SeatView view;
   private TableRules rules;
   private Stakes stakes;
@@ -51,7 +52,20 @@ public final class OpponentReader {
    * @param settings which evidence counts
    */
   public OpponentReader(ReadSettings settings) {
+    this(settings, Revealed.NOTHING);
+  }
+
+  /**
+   * A reader that may know more than its seat. Who is known to be ready is taken for that and
+   * nobody else is, and what is read of the tiles stays as it is; where the waits are known, a tile
+   * wins or does not.
+   *
+   * @param settings which evidence counts
+   * @param revealed what it is told beside what its seat sees
+   */
+  public OpponentReader(ReadSettings settings, Revealed revealed) {
     this.settings = settings;
+    this.revealed = revealed;
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       hands[seat] = new LiveHands();
     }
@@ -77,7 +91,10 @@ public final class OpponentReader {
       if (other != seat.seat() && !seat.dead(other)) {
         int shown = seat.exposures(other).size();
         double nearer = 1 + settings.blind() * evidence.blind(other);
-        win[other] = RiskTable.win(shown, seat.wallLeft()) * nearer;
+        win[other] =
+            revealed.readiness()
+                ? ReadyTable.win(revealed.ready(other), shown, seat.wallLeft())
+                : RiskTable.win(shown, seat.wallLeft()) * nearer;
         claim[other] = RiskTable.claim(shown, seat.wallLeft());
         if (settings.exposures() && shown > 0) {
           hands[other].read(seat, seat.reach(other));
@@ -185,10 +202,13 @@ public final class OpponentReader {
    *
    * @param other her seat
    * @param kind a kind
-   * @return 0 to 0.95; 0 for a joker, the own seat and a dead hand
+   * @return 0 to 0.95, or 0 or 1 where it is known; 0 for a joker, the own seat and a dead hand
    */
   public double winChance(int other, int kind) {
-    if (!settings.tells()) {
+    if (revealed.waits()) {
+      return revealed.winsOn(other, kind) ? 1 : 0;
+    }
+    if (!settings.tells() || revealed.readiness()) {
       return chance(other, kind, win[other], evidence.win());
     }
     return kind >= Tile.NATURALS || other == view.seat() || view.dead(other)

@@ -130,7 +130,7 @@ public final class LadderPage {
 
   /** A player as the page names it, one that sees all tiles marked. */
   private String marked(String name) {
-    return players.get(name).type().seesEverything() ? name + " (sees all tiles)" : name;
+    return players.get(name).mark().map(mark -> name + " (" + mark + ")").orElse(name);
   }
 
   private Table strengths(Map<String, List<String>> scores) {

@@ -43,9 +43,7 @@ final class SceneScores {
     List<String> texts = new ArrayList<>();
     for (Scenes group : scenes) {
       Optional<Integer> passed =
-          player.type().seesEverything()
-              ? Optional.empty()
-              : Optional.of(group.score(player::make));
+          player.mark().isPresent() ? Optional.empty() : Optional.of(group.score(player::make));
       texts.add(passed.map(score -> score + " of " + group.sheets().size()).orElse("–"));
     }
     return texts;

@@ -76,12 +76,12 @@ public record ArmsDesign(
 
   /** Finds one game; way of playing and seat are null where none is said. */
   StudyGame game(String name, Integer seat) {
-    List<String> names = arms.stream().map(Arm::name).toList();
+    List<String> names = arms.stream().map(arm -> Arm.plain(arm.name())).toList();
     if (name == null) {
       throw new WrongInputException(
           "--arm is missing; the study's ways of playing are: " + String.join(", ", names));
     }
-    int arm = names.indexOf(name);
+    int arm = names.indexOf(Arm.plain(name));
     if (arm < 0) {
       throw new WrongInputException(
           "no way of playing is called \"%s\"%s".formatted(name, Nearest.advice(name, names)));

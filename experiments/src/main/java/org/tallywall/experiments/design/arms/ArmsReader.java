@@ -22,9 +22,14 @@ final class ArmsReader {
 
   /** The design, or null where it has a fault. */
   ArmsDesign read() {
-    List<Arm> arms = players.named(ArmsDesign.NAME, true, Bounds.MOST_WAYS);
+    List<Arm> arms =
+        players.named(ArmsDesign.NAME, true, Bounds.MOST_WAYS).stream().map(Arm::marked).toList();
     boolean enough =
         players.enough(ArmsDesign.NAME, arms, 2, "two ways of playing or more are compared");
+    if (arms.stream().map(Arm::name).distinct().count() < arms.size()) {
+      fields.fault(ArmsDesign.NAME, "two ways of playing have the same name but for their marks");
+      return null;
+    }
     int baseline = baseline(arms);
     PlayerSpec others = players.others();
     List<Integer> seats = players.seats();
@@ -39,8 +44,8 @@ final class ArmsReader {
       return -1;
     }
     String name = fields.text("baseline", "");
-    List<String> names = arms.stream().map(Arm::name).toList();
-    int at = names.indexOf(name);
+    List<String> names = arms.stream().map(arm -> Arm.plain(arm.name())).toList();
+    int at = names.indexOf(Arm.plain(name));
     if (at < 0 && !names.isEmpty() && fields.node("baseline").value() instanceof String) {
       fields.fault(
           "baseline",

@@ -45,7 +45,7 @@ final class BranchReader {
     if (faults.findings() > before) {
       return null;
     }
-    PlayerSpec player = common.honest(fields.node("player"));
+    PlayerSpec player = common.fair(fields.node("player"));
     BranchMoment moment = moment();
     Cells cells = cells(moment);
     List<BranchChoice> options = new ChoiceReader(fields, faults, common, moment).read();

@@ -112,7 +112,7 @@ final class ChoiceReader {
     if (what.isPresent()) {
       return new BranchChoice(name, what, Optional.empty());
     }
-    PlayerSpec player = players.honest(node);
+    PlayerSpec player = players.fair(node);
     return player == null ? null : BranchChoice.of(name, player);
   }
 }
