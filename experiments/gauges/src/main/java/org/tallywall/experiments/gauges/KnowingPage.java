@@ -40,9 +40,11 @@ import org.tallywall.strategies.habit.KnowsHabit;
 public final class KnowingPage {
   private static final ThisProgram ANY = new ThisProgram("", StreamKey.STREAM_VERSION);
   private static final String FAIR = "watchful";
+  private static final String ALL_SEEN = "reads all that can be seen";
   private static final String NEVER = "never the winning tile";
   private static final String FEW = "too few deals came out differently";
-  private static final List<String> PICTURED = List.of(FAIR, "who is one away", NEVER, "all racks");
+  private static final List<String> PICTURED =
+      List.of(FAIR, ALL_SEEN, "who is one away", NEVER, "all racks");
   private static final List<String> PAYMENTS =
       List.of("the usual payments", "the discarder pays for all");
 
@@ -91,8 +93,9 @@ public final class KnowingPage {
                 "One seat at a table of `reckoner`, in each seat of the same %,d deals on each card"
                     + " (seed %d), compared with a `reckoner` in that seat; ranges of %s %% each."
                     + " Where the discarder pays for all, `score.discarder` is 4 and"
-                    + " `score.othersOnDiscard` 0. `watchful` reads what every seat may see. All"
-                    + " others here are told something by magic: they are yardsticks that *see more"
+                    + " `score.othersOnDiscard` 0. `watchful` reads what the others laid"
+                    + " open and threw, who reads all that can be seen also the rest that every seat"
+                    + " may know. All others here are told something by magic: they are yardsticks that *see more"
                     + " than a seat may*, and no ways of playing.",
                 first.deals(),
                 first.manifest().whole("seed").orElseThrow(),
@@ -126,6 +129,10 @@ public final class KnowingPage {
         + span(0, FAIR)
         + " and "
         + span(1, FAIR)
+        + "; who reads all that can be seen scores "
+        + span(0, ALL_SEEN)
+        + " and "
+        + span(1, ALL_SEEN)
         + ".";
   }
 
@@ -197,7 +204,7 @@ public final class KnowingPage {
                     IntervalPlot.Panel.differences(
                         new Axis(payment, "points in 100 games"), "the same as reckoner"))
             .toList();
-    String mark = "All but " + FAIR + ": yardsticks, " + KnowsHabit.MARK.replace("sees", "see");
+    String mark = "All but the first two: yardsticks, " + KnowsHabit.MARK.replace("sees", "see");
     Caption caption =
         new Caption(
             "what-reading-is-worth",

@@ -33,6 +33,7 @@ class KnowingPageTest {
                 + "difference-high,method,p,p-holm,correlation,gain,deals,discordant,more,fewer,"
                 + "most-discordant,detectable,games-to-notice",
             "watchful,reckoner," + points + ",0.5,-1,2" + REST,
+            "reads all that can be seen,reckoner," + points + ",0.75,-0.5,2" + REST,
             "who is one away" + MARK + ",reckoner," + points + ",0.25,-0.5,1" + REST,
             String.format(
                 Locale.ROOT,
@@ -72,15 +73,16 @@ class KnowingPageTest {
         .contains("from +200 points (+100 to +300; Tern) to +400 points (+300 to +500; Gull)")
         .contains(
             "from +900 points (+800 to +1,000; Gull) to +1,100 points (+1,000 to +1,200; Tern)")
-        .contains("`watchful` scores from +50 points (−100 to +200; Tern)");
+        .contains("`watchful` scores from +50 points (−100 to +200; Tern)")
+        .contains("all that can be seen scores from +75 points (−50 to +200; Tern)");
     assertThat(text)
         .contains("200 deals", "seed 77", "ranges of 99 %", "*see more than a seat may*")
         .contains("](picture.svg)")
         .contains("| all racks |  | 300 (100 to 500) |")
         .contains("In an empty cell too few deals came out differently.");
-    assertThat(figure.rows()).hasSize(8);
-    assertThat(figure.rows().get(4).label()).isEqualTo("never the winning tile, Tern");
+    assertThat(figure.rows()).hasSize(10);
+    assertThat(figure.rows().get(6).label()).isEqualTo("never the winning tile, Tern");
     assertThat(figure.caption().slide().mark()).contains("see more than a seat may");
-    assertThat(figure.rows().get(6).spots().get(1).words()).contains("too few");
+    assertThat(figure.rows().get(8).spots().get(1).words()).contains("too few");
   }
 }
