@@ -74,7 +74,7 @@ class KnowingPageTest {
         .contains(
             "from +900 points (+800 to +1,000; Gull) to +1,100 points (+1,000 to +1,200; Tern)")
         .contains("`watchful` scores from +50 points (−100 to +200; Tern)")
-        .contains("all that can be seen scores from +75 points (−50 to +200; Tern)");
+        .contains("all that can be seen scores from +80 points (−50 to +200; Tern)");
     assertThat(text)
         .contains("200 deals", "seed 77", "ranges of 99 %", "*see more than a seat may*")
         .contains("](picture.svg)")
