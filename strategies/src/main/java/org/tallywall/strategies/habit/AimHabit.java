@@ -10,12 +10,14 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /** What hands a player goes for. */
 public final class AimHabit {
-  private static final Setting<Integer> TARGETS =
+  /** How many lines are kept in mind, 1 to 4. */
+  public static final Setting<Integer> TARGETS =
       Setting.whole("aim.targets")
           .from(1)
           .to(4)
           .usual(4)
           .says("keeps this many lines in mind (\"count tiles per line, keep the two best\")");
+
   private static final Setting<Double> VALUE_WEIGHT =
       Setting.decimal("aim.value-weight")
           .from(0.0)
@@ -46,6 +48,7 @@ public final class AimHabit {
     all.addAll(LineTaste.settings());
     all.addAll(FamilyFirst.settings());
     all.addAll(Preference.settings());
+    all.addAll(FamiliesKnown.settings());
     all.addAll(Commitment.settings());
     all.addAll(LineChange.settings());
     return List.copyOf(all);
@@ -99,6 +102,10 @@ public final class AimHabit {
     Preference preference = new Preference(values);
     if (!preference.neutral()) {
       weights.add(preference);
+    }
+    FamiliesKnown known = new FamiliesKnown(values);
+    if (!known.neutral()) {
+      weights.add(known);
     }
     Commitment commitment = new Commitment(values);
     if (!commitment.neutral()) {
