@@ -15,7 +15,7 @@ import org.tallywall.strategies.setting.SettingValues;
 /**
  * Knows a few families of the card and leaves the others aside. Which ones follows from the seat:
  * East knows the first of the card, each next seat begins one further on, and after the last family
- * comes the first again. So four who know three each are at home in different parts of the card, as
+ * comes the first again. So four who know two each are at home in different parts of the card, as
  * people are, and nothing is left to chance.
  */
 public final class FamiliesKnown implements LineWeights {

@@ -76,11 +76,11 @@ final class HabitPresets {
   static final Preset SOCIAL =
       Preset.of(RECKONER)
           .with(AimHabit.TARGETS, 1)
-          .with(FamiliesKnown.KNOWN, 3)
+          .with(FamiliesKnown.KNOWN, 2)
           .with(ClaimHabit.GAIN, 0.8)
           .with(ClaimHabit.JOKERS_AWAY, 14)
-          .with(OverlookHabit.EXCHANGE, 0.3)
-          .with(OverlookHabit.CALL, 0.25);
+          .with(OverlookHabit.EXCHANGE, 0.4)
+          .with(OverlookHabit.CALL, 0.35);
 
   /** Sound and plain: keeps two lines in mind, holds back late, misses little. */
   static final Preset STEADY =

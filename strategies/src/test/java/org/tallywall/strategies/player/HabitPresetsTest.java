@@ -77,11 +77,11 @@ class HabitPresetsTest {
         .isEqualTo(
             Map.of(
                 "aim.targets", "1",
-                "aim.families-known", "3",
+                "aim.families-known", "2",
                 "claims.gain-at-least", "0.8",
                 "claims.jokers-when-away-at-most", "14",
-                "overlooks.exchange", "0.3",
-                "overlooks.call", "0.25"));
+                "overlooks.exchange", "0.4",
+                "overlooks.call", "0.35"));
   }
 
   @Test
