@@ -141,7 +141,11 @@ public final class ClubWords {
                 .formatted(Words.grouped(answer.best().cells().games())));
   }
 
-  /** The tables tried, for readers and spreadsheets. */
+  /**
+   * The tables tried, for readers and spreadsheets.
+   *
+   * @return the most like first
+   */
   public Table tables() {
     TableBuilder table =
         Table.builder("club-tables", "The tables tried, the most like first")
