@@ -127,8 +127,13 @@ public final class ClubWords {
     String games = Words.count(answer.tally().games(), "game", "games");
     String often = inHundred(answer.apart());
     if (answer.apart() >= Telling.OFTEN) {
+      String between =
+          answer.best().share() < POSITIVE * answer.next().share()
+            ? " Yours lies between them, as few tallies of either do."
+            : "";
       return "%s, counted as you did, are enough to tell \"%s\" from \"%s\": a tally that either fills is given to the right one of the two in at least %s of 100."
-          .formatted(games, best, next, often);
+              .formatted(games, best, next, often)
+          + between;
     }
     String few =
         "%s, counted as you did, are too few to tell \"%s\" from \"%s\": a tally that one of them fills is given to the right one of the two in as few as %s of 100, where a coin has 50."
@@ -238,6 +243,7 @@ public final class ClubWords {
         "How likely a tally is at a table: the compound multinomial distribution (Mosimann, Biometrika 49, 1962), with half a game in each box beforehand (Jeffreys), so that what the played games leave open is counted. Wall games, self-picked wins, and families are taken one after the other.",
         "\"Clearly\" stands for 20 times as likely as the next or more, \"nearly as well\" for less than 3 times (Kass and Raftery, Journal of the American Statistical Association 90, 1995).",
         "How far a tally lies from a table: the statistic G, beside that of 1,000 tallies drawn from the table's own games. How often tables are told apart: by such tallies, too, 1,000 of each or 400 for each of two.",
+        "A player that knows a few families only, such as \"social\", knows the same ones in every game, by its seat. On which families its wins fall says little about where those of a club would.",
         "Ranges of shares: Wilson, %s %%.".formatted(StrictMath.round(HUNDRED * CONFIDENCE)));
   }
 

@@ -14,9 +14,9 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /**
  * Knows a few families of the card and leaves the others aside. Which ones follows from the seat:
- * East knows the first of the card, each next seat begins one further on, and after the last family
- * comes the first again. So four who know two each are at home in different parts of the card, as
- * people are, and nothing is left to chance.
+ * East knows the first of the card, the next seat those after hers, and so on; after the last
+ * family comes the first again. So four of a kind are at home in different parts of the card, and
+ * nothing is left to chance.
  */
 public final class FamiliesKnown implements LineWeights {
   /** How many families are known; 0 for all. */
@@ -27,7 +27,7 @@ public final class FamiliesKnown implements LineWeights {
           .usual(0)
           .says(
               "goes for this many families of the card and leaves the others aside, East from the "
-                  + "first on, each next seat from one further on; 0 leaves none aside "
+                  + "first on, each next seat from where that ends; 0 leaves none aside "
                   + "(\"play few families well\")");
 
   private final int known;
@@ -65,7 +65,7 @@ public final class FamiliesKnown implements LineWeights {
     }
     boolean[] lines = new boolean[card.lines()];
     for (int line = 0; line < lines.length; line++) {
-      int further = families.indexOf(card.line(line).family()) - seat;
+      int further = families.indexOf(card.line(line).family()) - seat * known;
       lines[line] = Math.floorMod(further, families.size()) >= known;
     }
     return lines;
