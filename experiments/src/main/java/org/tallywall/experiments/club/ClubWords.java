@@ -129,8 +129,8 @@ public final class ClubWords {
     if (answer.apart() >= Telling.OFTEN) {
       String between =
           answer.best().share() < POSITIVE * answer.next().share()
-            ? " Yours lies between them, as few tallies of either do."
-            : "";
+              ? " Yours lies between them, as few tallies of either do."
+              : "";
       return "%s, counted as you did, are enough to tell \"%s\" from \"%s\": a tally that either fills is given to the right one of the two in at least %s of 100."
               .formatted(games, best, next, often)
           + between;

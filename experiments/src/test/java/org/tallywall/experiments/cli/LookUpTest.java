@@ -70,8 +70,7 @@ class LookUpTest {
   void players_find_listsEachSettingOnceWithItsPlayers() {
     assertThat(answer("players", "--find", "Keep-Pairs"))
         .startsWith(
-            "social, reckoner, steady, bold, cautious, watchful, sharp, custom, rollout:
-"
+            "social, reckoner, steady, bold, cautious, watchful, sharp, custom, rollout:\n"
                 + "    passes.keep-pairs (")
         .containsOnlyOnce("passes.keep-pairs");
     assertThat(complaint("players", "--find", "zzz")).contains("no setting has \"zzz\"");
