@@ -32,6 +32,7 @@ final class CalledAs {
           "ask",
           "review",
           "read",
+          "club",
           "chances",
           "completion",
           "help");

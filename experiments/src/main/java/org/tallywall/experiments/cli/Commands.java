@@ -22,6 +22,7 @@ final class Commands {
     root.addSubcommand(new AskCommand(console));
     root.addSubcommand(new ReviewCommand(console));
     root.addSubcommand(new ReadCommand(console));
+    root.addSubcommand(new ClubCommand(console));
     root.addSubcommand(chances(console));
     root.addSubcommand(new CompletionCommand(console));
     root.addSubcommand(new HelpCommand(console));

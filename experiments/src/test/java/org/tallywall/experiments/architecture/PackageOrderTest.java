@@ -80,6 +80,7 @@ class PackageOrderTest {
                   "store",
                   "chances",
                   "chances.words",
+                  "club",
                   "ask",
                   "review",
                   "reading",

@@ -70,7 +70,8 @@ class LookUpTest {
   void players_find_listsEachSettingOnceWithItsPlayers() {
     assertThat(answer("players", "--find", "Keep-Pairs"))
         .startsWith(
-            "reckoner, bold, cautious, watchful, sharp, custom, rollout:\n    passes.keep-pairs (")
+            "social, reckoner, steady, bold, cautious, watchful, sharp, custom, rollout:\n"
+                + "    passes.keep-pairs (")
         .containsOnlyOnce("passes.keep-pairs");
     assertThat(complaint("players", "--find", "zzz")).contains("no setting has \"zzz\"");
     assertThat(complaint("players", "--find", " ")).contains("--find needs a word");

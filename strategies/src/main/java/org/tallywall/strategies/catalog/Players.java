@@ -25,6 +25,11 @@ final class Players {
               OverlookHabit.settings(),
               NewcomerPlayer::new),
           new PlayerType(
+              "social",
+              "knows a few families of the card, claims at once, overlooks calls and exchanges, and never gives up",
+              HabitPlayer.social(),
+              HabitPlayer::new),
+          new PlayerType(
               "nearest",
               "heads for the line that is fewest tiles away and looks at nobody else",
               List.of(),
@@ -34,6 +39,11 @@ final class Players {
               "judges its rack by the chance of each hand and what it pays, and looks at nobody else unless you set it to",
               HabitPlayer.reckoner(),
               KnowingPlayer::habits),
+          new PlayerType(
+              "steady",
+              "keeps two lines in mind, holds back once three exposures are out, and overlooks little",
+              HabitPlayer.steady(),
+              HabitPlayer::new),
           new PlayerType(
               "bold",
               "plays like watchful, but gives up late",

@@ -11,12 +11,14 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /** What hands a player goes for. */
 public final class AimHabit {
-  private static final Setting<Integer> TARGETS =
+  /** How many lines are kept in mind, 1 to 4. */
+  public static final Setting<Integer> TARGETS =
       Setting.whole("aim.targets")
           .from(1)
           .to(4)
           .usual(4)
           .says("keeps this many lines in mind (\"count tiles per line, keep the two best\")");
+
   private static final Setting<Double> VALUE_WEIGHT =
       Setting.decimal("aim.value-weight")
           .from(0.0)
@@ -47,6 +49,7 @@ public final class AimHabit {
     all.addAll(LineTaste.settings());
     all.addAll(FamilyFirst.settings());
     all.addAll(Preference.settings());
+    all.addAll(FamiliesKnown.settings());
     all.addAll(Commitment.settings());
     all.addAll(LineChange.settings());
     return List.copyOf(all);
@@ -111,6 +114,10 @@ public final class AimHabit {
     Preference preference = new Preference(values);
     if (!preference.neutral()) {
       weights.add(preference);
+    }
+    FamiliesKnown known = new FamiliesKnown(values);
+    if (!known.neutral()) {
+      weights.add(known);
     }
     Commitment commitment = new Commitment(values);
     if (!commitment.neutral()) {

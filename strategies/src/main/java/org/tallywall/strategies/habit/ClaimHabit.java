@@ -21,7 +21,9 @@ public final class ClaimHabit {
           .to(5)
           .usual(5)
           .says("shows at most this many jokers in one exposure (\"do not show two in one\")");
-  private static final Setting<Integer> JOKERS_AWAY =
+
+  /** From how many tiles away on jokers are shown, 0 to 14. */
+  public static final Setting<Integer> JOKERS_AWAY =
       Setting.whole("claims.jokers-when-away-at-most")
           .from(0)
           .to(14)
@@ -30,18 +32,22 @@ public final class ClaimHabit {
               "shows a joker only when this many tiles away or nearer: before that, an exposure "
                   + "settles the line and leaves the joker to be redeemed (\"claim early only without "
                   + "jokers\")");
+
   private static final Setting<Integer> NATURALS =
       Setting.whole("claims.naturals-kept")
           .from(0)
           .to(2)
           .usual(0)
           .says("keeps this many naturals of the kind back behind jokers, to redeem its own later");
-  private static final Setting<Double> GAIN =
+
+  /** How many times as much a claim must make the rack worth. */
+  public static final Setting<Double> GAIN =
       Setting.decimal("claims.gain-at-least")
           .from(0.5)
           .to(3.0)
           .usual(1.2)
           .says("claims only if that makes the rack worth this many times as much");
+
   private static final Setting<Integer> NEARER =
       Setting.whole("claims.nearer-at-least")
           .from(-14)

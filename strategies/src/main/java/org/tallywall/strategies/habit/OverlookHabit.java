@@ -7,18 +7,22 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /** Lapses by chance, as they happen at a weekly table; with all chances 0 nothing is drawn. */
 public final class OverlookHabit {
-  private static final Setting<Double> EXCHANGE =
+  /** Chance to overlook an exchange, 0 to 1. */
+  public static final Setting<Double> EXCHANGE =
       Setting.decimal("overlooks.exchange")
           .from(0.0)
           .to(1.0)
           .usual(0.0)
           .says("overlooks an exchange with a chance of this much");
-  private static final Setting<Double> CALL =
+
+  /** Chance to overlook a call, 0 to 1. */
+  public static final Setting<Double> CALL =
       Setting.decimal("overlooks.call")
           .from(0.0)
           .to(1.0)
           .usual(0.0)
           .says("overlooks a call with a chance of this much");
+
   private static final Setting<Double> WIN =
       Setting.decimal("overlooks.win")
           .from(0.0)

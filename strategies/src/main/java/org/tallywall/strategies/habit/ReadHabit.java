@@ -21,11 +21,14 @@ public final class ReadHabit {
           .says(
               "counts as safer what an opponent threw herself, what just went around unclaimed, "
                   + "and kinds that lie on the table (\"what was just thrown can be thrown again\")");
-  private static final Setting<Boolean> PASSES =
+
+  /** Whether it remembers what it was passed. */
+  public static final Setting<Boolean> PASSES =
       Setting.onOff("read.passes")
           .usual(true)
           .says(
               "counts as safer for an opponent what she passed to it (\"remember what came back\")");
+
   private static final Setting<Double> BLIND =
       Setting.decimal("read.blind")
           .from(0.0)

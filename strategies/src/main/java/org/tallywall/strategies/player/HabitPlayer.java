@@ -129,6 +129,24 @@ public final class HabitPlayer implements Player, Defending, Judging {
     return HabitPresets.SHARP.settings();
   }
 
+  /**
+   * The settings of a player who knows a few families, claims at once and never gives up.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting<?>> social() {
+    return HabitPresets.SOCIAL.settings();
+  }
+
+  /**
+   * The settings of a sound, plain player who holds back late.
+   *
+   * @return in the order listed
+   */
+  public static List<Setting<?>> steady() {
+    return HabitPresets.STEADY.settings();
+  }
+
   @Override
   public boolean declares(SeatView view, RandomStream random) {
     return wins.takes(view) && !overlooks.win(random);

@@ -6,6 +6,7 @@ import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
 import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
+import org.tallywall.strategies.habit.FamiliesKnown;
 import org.tallywall.strategies.habit.HerTiles;
 import org.tallywall.strategies.habit.HopesBy;
 import org.tallywall.strategies.habit.JokerHabit;
@@ -72,6 +73,28 @@ final class HabitPresets {
           .with(DiscardHabit.HOPES_BY, HopesBy.RACK)
           .with(DefenseSettings.LAST_WALL_HERS, HerTiles.WEIGH)
           .with(WinHabit.BY_EXCHANGE, true);
+
+  /** Plays for company: knows a few families, claims what helps at once, misses things. */
+  static final Preset SOCIAL =
+      Preset.of(RECKONER)
+          .with(AimHabit.TARGETS, 1)
+          .with(FamiliesKnown.KNOWN, 2)
+          .with(ClaimHabit.GAIN, 0.8)
+          .with(ClaimHabit.JOKERS_AWAY, 14)
+          .with(OverlookHabit.EXCHANGE, 0.4)
+          .with(OverlookHabit.CALL, 0.35);
+
+  /** Sound and plain: keeps two lines in mind, holds back late, misses little. */
+  static final Preset STEADY =
+      Preset.of(RECKONER)
+          .with(AimHabit.TARGETS, 2)
+          .with(DefenseSettings.CAREFUL, true)
+          .with(DefenseSettings.HOLD_BACK, true)
+          .with(DefenseSettings.HOLD_BACK_EXPOSURES, 3)
+          .with(DefenseSettings.LAST_WALL, 12)
+          .with(ReadHabit.PASSES, false)
+          .with(OverlookHabit.EXCHANGE, 0.05)
+          .with(OverlookHabit.CALL, 0.05);
 
   private HabitPresets() {}
 }

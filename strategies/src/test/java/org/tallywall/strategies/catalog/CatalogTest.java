@@ -71,7 +71,7 @@ class CatalogTest {
     assertThat(fault())
         .contains("unknown player \"neerest\"")
         .contains("did you mean \"nearest\"?")
-        .contains("random-legal, newcomer, nearest");
+        .contains("random-legal, newcomer, social, nearest");
   }
 
   @ParameterizedTest

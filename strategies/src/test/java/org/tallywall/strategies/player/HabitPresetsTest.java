@@ -70,4 +70,32 @@ class HabitPresetsTest {
                 "defense.last-wall.her-tiles", "weigh",
                 "wins.dearer-by-exchange", "true"));
   }
+
+  @Test
+  void social_knowsLittleClaimsAtOnceAndMissesThings() {
+    assertThat(differences(HabitPlayer.social(), HabitPlayer.reckoner()))
+        .isEqualTo(
+            Map.of(
+                "aim.targets", "1",
+                "aim.families-known", "2",
+                "claims.gain-at-least", "0.8",
+                "claims.jokers-when-away-at-most", "14",
+                "overlooks.exchange", "0.4",
+                "overlooks.call", "0.35"));
+  }
+
+  @Test
+  void steady_isSoundAndPlain() {
+    assertThat(differences(HabitPlayer.steady(), HabitPlayer.reckoner()))
+        .isEqualTo(
+            Map.of(
+                "aim.targets", "2",
+                "defense.careful", "true",
+                "defense.hold-back", "true",
+                "defense.hold-back.exposures-on-one-rack", "3",
+                "defense.last-wall", "12",
+                "read.passes", "false",
+                "overlooks.exchange", "0.05",
+                "overlooks.call", "0.05"));
+  }
 }
