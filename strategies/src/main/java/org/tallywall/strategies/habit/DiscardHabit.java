@@ -37,8 +37,8 @@ public final class DiscardHabit {
       Setting.choice("discards.hopes-by", HopesBy.class)
           .usual(HopesBy.DISTANCE)
           .says(
-              "judges how likely it still wins, beside what a tile risks, by how many tiles away it is "
-                  + "(distance), or by what the rest of its rack is worth and what all show (rack)");
+              "judges how likely it still wins beside what a tile risks: by how many tiles away it "
+                  + "is (distance), by what the rest of its rack is worth and what all show (rack)");
 
   private static final Setting<Integer> FLOWERS =
       Setting.whole("discards.flowers-before-wall")

@@ -26,8 +26,8 @@ public final class WinHabit {
       Setting.onOff("wins.dearer-by-exchange")
           .usual(false)
           .says(
-              "where a discard completes its hand, lays that tile open and redeems a joker first, if "
-                  + "that pays more: a win by an exchange is paid as self-picked");
+              "lays a tile that completes its hand open and redeems a joker before it declares, where "
+                  + "that pays more (\"an exchange is paid as self-picked\")");
 
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();
