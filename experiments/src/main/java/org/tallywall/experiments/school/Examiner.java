@@ -36,7 +36,7 @@ final class Examiner {
   private static final double CLEARLY = 2;
 
   /** Fresh worlds for each of those in which the two met. */
-  private static final int SECOND = 2;
+  static final int SECOND = 2;
 
   private static final int FIND = 0;
   private static final int FEWER = 1;
@@ -71,10 +71,7 @@ final class Examiner {
         run,
         () ->
             new Shortlist(
-                    sheet,
-                    asked,
-                    Advisers.usual(),
-                    player -> pulse.watched(player, sheet.seat()))
+                    sheet, asked, Advisers.usual(), player -> pulse.watched(player, sheet.seat()))
                 .choices(List.of(sheet.choice(made.text()))));
   }
 

@@ -131,7 +131,8 @@ public enum Kind {
   }
 
   private static Kind turn(SeatView view) {
-    boolean redeems = LegalMoves.turn(view).stream().anyMatch(TurnChoice.Exchange.class::isInstance);
+    boolean redeems =
+        LegalMoves.turn(view).stream().anyMatch(TurnChoice.Exchange.class::isInstance);
     if (redeems) {
       return REDEEM;
     }

@@ -1,5 +1,10 @@
 package org.tallywall.experiments.school;
 
+import java.math.BigInteger;
+import java.util.Optional;
+import org.tallywall.experiments.stats.Interval;
+import org.tallywall.experiments.stats.Moments;
+
 /**
  * How another choice met the one made: what it brought more, world by world, in the same worlds.
  *
@@ -39,5 +44,23 @@ public record Met(int worlds, long sum, long squares) {
    */
   double errors() {
     return squares == 0 ? 0 : sum / Math.sqrt(squares);
+  }
+
+  /** The mean less its standard error, in points a game. */
+  double atLeast() {
+    return worlds == 0 ? 0 : (sum - Math.sqrt(squares)) / worlds;
+  }
+
+  /**
+   * The mean with Student's range.
+   *
+   * @return the range; none where the two never met, or always ended alike
+   */
+  public Optional<Interval> range() {
+    return worlds == 0
+        ? Optional.empty()
+        : new Moments(worlds, BigInteger.valueOf(sum), BigInteger.valueOf(squares))
+            .estimate(SchoolResult.CONFIDENCE, 1)
+            .interval();
   }
 }

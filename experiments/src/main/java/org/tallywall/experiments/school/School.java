@@ -24,6 +24,7 @@ public final class School {
   private final RunLimits run;
   private final Examiner examiner;
   private volatile boolean stopped;
+  private List<Lots.Lot> drawn;
 
   /**
    * A school.
@@ -34,8 +35,7 @@ public final class School {
   public School(SchoolQuestion question, RunLimits run) {
     this.question = question;
     this.run = run;
-    this.examiner =
-        new Examiner(question, new RunLimits(1, run.decisionMillis(), run.clock()));
+    this.examiner = new Examiner(question, new RunLimits(1, run.decisionMillis(), run.clock()));
   }
 
   /** Has it end when the decisions being looked at are done. For any thread. */
@@ -91,7 +91,24 @@ public final class School {
    * @return 0 or more
    */
   public int decisions(Counts counts) {
-    return Lots.draw(counts, question.seed(), question.each()).size();
+    return lots(counts).size();
+  }
+
+  /** Whether a decision read from a file is the one that its number stands for. */
+  boolean fits(Counts counts, Judged one) {
+    List<Lots.Lot> lots = lots(counts);
+    return one.number() < lots.size()
+        && lots.get(one.number()).kind() == one.kind()
+        && lots.get(one.number()).deal() == one.deal()
+        && one.second().worlds() % Math.max(1, Examiner.SECOND * question.worlds()) == 0
+        && one.second().worlds() <= Examiner.SECOND * question.worlds();
+  }
+
+  private List<Lots.Lot> lots(Counts counts) {
+    if (drawn == null) {
+      drawn = Lots.draw(counts, question.seed(), question.each());
+    }
+    return drawn;
   }
 
   /**
@@ -102,7 +119,7 @@ public final class School {
    * @param listener takes what was found, in the order of the numbers, one at a time
    */
   public void look(Counts counts, int done, Consumer<Judged> listener) {
-    List<Lots.Lot> lots = Lots.draw(counts, question.seed(), question.each());
+    List<Lots.Lot> lots = lots(counts);
     AtomicInteger next = new AtomicInteger(done);
     InOrder order = new InOrder(done, listener);
     everywhere(
@@ -123,7 +140,7 @@ public final class School {
    * @return the text of a position sheet
    */
   public String sheet(Counts counts, int number) {
-    return find(Lots.draw(counts, question.seed(), question.each()).get(number)).sheet();
+    return find(lots(counts).get(number)).sheet();
   }
 
   /** Plays the game of a decision again. */

@@ -127,8 +127,17 @@ public final class SchoolFile {
     }
   }
 
+  /** How two choices met; a sum that its squares cannot have is no number of games played. */
   private static Met met(String[] cells, int at) {
-    return new Met(
-        Integer.parseInt(cells[at]), Long.parseLong(cells[at + 1]), Long.parseLong(cells[at + 2]));
+    Met met =
+        new Met(
+            Integer.parseInt(cells[at]),
+            Long.parseLong(cells[at + 1]),
+            Long.parseLong(cells[at + 2]));
+    if (met.worlds() < 0
+        || met.worlds() * (double) met.squares() < (double) met.sum() * met.sum()) {
+      throw new NumberFormatException("no games");
+    }
+    return met;
   }
 }

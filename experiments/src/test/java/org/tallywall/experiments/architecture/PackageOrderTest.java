@@ -82,6 +82,7 @@ class PackageOrderTest {
                   "chances.words",
                   "ask",
                   "review",
+                  "school",
                   "reading",
                   "page",
                   "paper",
