@@ -38,7 +38,7 @@ public record Met(int worlds, long sum, long squares) {
   }
 
   /**
-   * How many of its standard errors the mean lies above 0.
+   * How many standard errors the mean lies above 0, as they would be if the two were alike.
    *
    * @return below 0 where the choice made brings more; 0 where every world ended alike
    */
@@ -46,7 +46,7 @@ public record Met(int worlds, long sum, long squares) {
     return squares == 0 ? 0 : sum / Math.sqrt(squares);
   }
 
-  /** The mean less its standard error, in points a game. */
+  /** The mean less such a standard error, in points a game. */
   double atLeast() {
     return worlds == 0 ? 0 : (sum - Math.sqrt(squares)) / worlds;
   }

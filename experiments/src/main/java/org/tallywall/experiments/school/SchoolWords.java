@@ -1,7 +1,5 @@
 package org.tallywall.experiments.school;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -15,7 +13,6 @@ import org.tallywall.reports.table.Rounding;
 /** What is said of the players' school, on the console and on paper: every sentence once. */
 public final class SchoolWords {
   private static final int PLACES = 2;
-  private static final int HUNDRED = 100;
 
   private SchoolWords() {}
 
@@ -93,7 +90,7 @@ public final class SchoolWords {
     notes.add(
         "What a decision loses is what another choice brings more than the one made. That choice is"
             + " the one that did best of those a sound player might consider; it is picked in some"
-            + " games, and only where it is ahead there by more than its standard error is it"
+            + " games, and only where it is ahead there by more than a standard error is it"
             + " counted, in fresh games that had no part in picking it, with the same luck for"
             + " both. So luck in picking adds nothing: players whose choices are all worth the same"
             + " come out at 0, give or take the range. What is found is less than what is lost, on"
@@ -107,7 +104,7 @@ public final class SchoolWords {
             + " stakes. Each loss is that of one decision if all others stay as they are; the sum"
             + " adds these up, and nobody gains all of it at once.");
     notes.add(
-        "Decisions were drawn at random from %s, as many of each kind, no two of a kind from one game; how many of a kind one player makes in a game was counted in the same games. %s A kind is called clear only if it is so with the allowance shared by all kinds. Where another choice was ahead in fewer than two decisions, there is no range, and the sum takes none of that into account."
+        "Decisions were drawn at random from %s, as many of each kind, no two of a kind from one game; how many of a kind one player makes in a game was counted in the same games. %s What is said to lose clearly does so even with the allowance shared by all kinds. Where another choice was ahead in fewer than two decisions, there is no range, and that of the sum leaves out what is not known of them."
             .formatted(Words.count(question.games(), "game", "games"), rangesHold()));
     long out = result.kinds().stream().mapToLong(KindResult::leftOut).sum();
     if (out > 0) {
@@ -205,32 +202,18 @@ public final class SchoolWords {
    *
    * @param value the number
    * @param range its range, or none
-   * @return as in {@code 0.52 (0.11 to 0.93)}, limits rounded outward
+   * @return as in {@code 0.5 (0.1 to 1.0)}, limits rounded outward
    */
   static String ranged(double value, Optional<Interval> range) {
-    String number = Rounding.nearest(value, PLACES).toPlainString();
-    return range
-        .map(
-            at ->
-                "%s (%s to %s)"
-                    .formatted(
-                        number,
-                        new BigDecimal(at.low())
-                            .setScale(PLACES, RoundingMode.FLOOR)
-                            .toPlainString(),
-                        new BigDecimal(at.high())
-                            .setScale(PLACES, RoundingMode.CEILING)
-                            .toPlainString()))
-        .orElse(number);
-  }
-
-  /**
-   * In how many of 100 decisions another choice was ahead.
-   *
-   * @param one the kind
-   * @return as in {@code 12}
-   */
-  static String ahead(KindResult one) {
-    return Rounding.nearest((double) HUNDRED * one.ahead() / one.looked(), 0).toPlainString();
+    if (range.isEmpty()) {
+      return Rounding.nearest(value, PLACES).toPlainString();
+    }
+    Rounding.Rounded shown =
+        Rounding.interval(value, range.get().low(), range.get().high(), PLACES);
+    return "%s (%s to %s)"
+        .formatted(
+            shown.estimate().toPlainString(),
+            shown.low().toPlainString(),
+            shown.high().toPlainString());
   }
 }
