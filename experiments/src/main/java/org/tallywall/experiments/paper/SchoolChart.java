@@ -33,7 +33,7 @@ final class SchoolChart {
     rows.add(
         new Row(
             "all",
-            Standing.BASELINE,
+            Standing.COMPARED,
             List.of(spot(result.lostPerGame(), result.lostPerGameRange()))));
     Caption caption =
         new Caption(

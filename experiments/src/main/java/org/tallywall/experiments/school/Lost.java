@@ -15,10 +15,14 @@ import org.tallywall.experiments.stats.Proportion;
  * (Bonferroni).
  *
  * @param mean points a game that a decision loses; below 0 where luck had it so
- * @param range its range; none where another choice was ahead in fewer than two decisions
+ * @param range its range; none where another choice was ahead in fewer than {@link #LEAST}
+ *     decisions
  * @param variance of the mean
  */
 record Lost(double mean, Optional<Interval> range, double variance) {
+  /** With fewer decisions in which another choice was ahead, a range would say nothing. */
+  static final int LEAST = 4;
+
   /**
    * What some decisions lose.
    *
@@ -36,10 +40,10 @@ record Lost(double mean, Optional<Interval> range, double variance) {
     long[] all = decisions.stream().mapToLong(one -> one.second().sum()).toArray();
     Moments moments = Moments.of(all);
     double mean = moments.mean() / worlds;
-    if (all.length < 2) {
-      return new Lost(mean, Optional.empty(), 0);
+    double variance = all.length < 2 ? 0 : moments.variance() / all.length / worlds / worlds;
+    if (measured.length < LEAST) {
+      return new Lost(mean, Optional.empty(), variance);
     }
-    double variance = moments.variance() / all.length / worlds / worlds;
     Optional<Interval> range =
         measured.length < FewDeals.ENOUGH
             ? few(measured, all.length, worlds, (1 + confidence) / 2)
