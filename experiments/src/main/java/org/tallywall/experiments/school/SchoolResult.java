@@ -67,16 +67,6 @@ public record SchoolResult(
       KindResult.of(kind, counts, judged, asked).ifPresent(kinds::add);
     }
     double sum = kinds.stream().mapToDouble(KindResult::lostPerGame).sum();
-    double variance = kinds.stream().mapToDouble(KindResult::variance).sum();
-    int least = kinds.stream().mapToInt(KindResult::looked).min().orElse(0);
-    Optional<Interval> range = Optional.empty();
-    if (least > 1 && variance > 0) {
-      double half =
-          Math.sqrt(variance)
-              * new TDistribution(null, least - 1)
-                  .inverseCumulativeProbability((1 + CONFIDENCE) / 2);
-      range = Optional.of(new Interval(sum - half, sum + half));
-    }
     List<Judged> dearest =
         judged.stream()
             .filter(Judged::differs)
@@ -85,7 +75,37 @@ public record SchoolResult(
                     .thenComparingInt(Judged::number))
             .limit(SHOWN)
             .toList();
-    return new SchoolResult(question, planned, judged, kinds, sum, range, dearest);
+    return new SchoolResult(
+        question, planned, judged, kinds, sum, range(sum, kinds, judged), dearest);
+  }
+
+  /**
+   * The range of the sum. Few decisions of a kind may hold none of those that lose much, and then
+   * say that nothing is lost, and that this is certain. Toward the upper end, each kind therefore
+   * counts one more decision into its spread that nobody looked at, and that loses as much as those
+   * of all kinds in which another choice was ahead (root mean square).
+   */
+  private static Optional<Interval> range(double sum, List<KindResult> kinds, List<Judged> judged) {
+    int least = kinds.stream().mapToInt(KindResult::looked).min().orElse(0);
+    double below = kinds.stream().mapToDouble(KindResult::variance).sum();
+    if (least < 2 || below == 0) {
+      return Optional.empty();
+    }
+    double square =
+        judged.stream()
+            .filter(Judged::differs)
+            .mapToDouble(one -> one.second().mean() * one.second().mean())
+            .average()
+            .orElse(0);
+    double above = below;
+    for (KindResult kind : kinds) {
+      double share = kind.perGame() / kind.looked();
+      above += share * share * square;
+    }
+    double reach =
+        new TDistribution(null, least - 1).inverseCumulativeProbability((1 + CONFIDENCE) / 2);
+    return Optional.of(
+        new Interval(sum - reach * Math.sqrt(below), sum + reach * Math.sqrt(above)));
   }
 
   /**

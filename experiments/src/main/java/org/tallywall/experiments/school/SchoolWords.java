@@ -104,7 +104,7 @@ public final class SchoolWords {
             + " stakes. Each loss is that of one decision if all others stay as they are; the sum"
             + " adds these up, and nobody gains all of it at once.");
     notes.add(
-        "Decisions were drawn at random from %s, as many of each kind, no two of a kind from one game; how many of a kind one player makes in a game was counted in the same games. %s What is said to lose clearly does so even with the allowance shared by all kinds. Where another choice was ahead in fewer than four decisions, that is too few for a range; that of the sum takes them as they were counted."
+        "Decisions were drawn at random from %s, as many of each kind, no two of a kind from one game; how many of a kind one player makes in a game was counted in the same games. %s What is said to lose clearly does so even with the allowance shared by all kinds. Where another choice was ahead in fewer than four decisions, that is too few for a range. The upper end of the sum allows for one more decision of each kind that nobody looked at and that loses as much as those counted."
             .formatted(Words.count(question.games(), "game", "games"), rangesHold()));
     long out = result.kinds().stream().mapToLong(KindResult::leftOut).sum();
     if (out > 0) {
