@@ -31,6 +31,7 @@ final class CalledAs {
           "rack",
           "ask",
           "review",
+          "school",
           "read",
           "club",
           "chances",

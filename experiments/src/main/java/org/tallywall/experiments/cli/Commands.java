@@ -21,6 +21,7 @@ final class Commands {
     root.addSubcommand(new RackCommand(console));
     root.addSubcommand(new AskCommand(console));
     root.addSubcommand(new ReviewCommand(console));
+    root.addSubcommand(new SchoolCommand(console));
     root.addSubcommand(new ReadCommand(console));
     root.addSubcommand(new ClubCommand(console));
     root.addSubcommand(chances(console));

@@ -51,12 +51,23 @@ record ReviewPlayers(Catalog named, Catalog inFiles, Card card) {
 
   /** The table that {@code --players} names. */
   List<Seated> table(String players) {
+    return seated(four(players));
+  }
+
+  /** The same players as a study would write them. */
+  List<Object> written(String players) {
+    return four(players).stream()
+        .map(word -> fair(PlayerWord.read(word, named, inFiles, card)).written())
+        .toList();
+  }
+
+  private static List<String> four(String players) {
     List<String> words = words(players == null ? USUAL : players);
     if (words.size() != 1 && words.size() != Seats.COUNT) {
       throw new WrongInputException(
           "--players takes one name, or four with commas between, not " + words.size());
     }
-    return seated(words.size() == 1 ? Collections.nCopies(Seats.COUNT, words.get(0)) : words);
+    return words.size() == 1 ? Collections.nCopies(Seats.COUNT, words.get(0)) : words;
   }
 
   private static List<String> words(String typed) {

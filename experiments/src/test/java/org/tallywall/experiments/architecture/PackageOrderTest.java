@@ -83,6 +83,7 @@ class PackageOrderTest {
                   "club",
                   "ask",
                   "review",
+                  "school",
                   "reading",
                   "page",
                   "paper",

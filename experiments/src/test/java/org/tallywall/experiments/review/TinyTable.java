@@ -25,14 +25,14 @@ import org.tallywall.experiments.run.RunLimits;
 import org.tallywall.strategies.guess.Guess;
 
 /** Positions small enough to be solved exactly, and players that play them in the one way meant. */
-final class TinyTable {
+public final class TinyTable {
   /** A clock that stands still, so that no test depends on a machine's speed. */
   private static final RunLimits STILL = new RunLimits(1, 60_000, () -> 0);
 
   private TinyTable() {}
 
   /** A card of lines that are each worth 25, with no extra pay for hands without jokers. */
-  static TableSetup setup(String... lines) {
+  public static TableSetup setup(String... lines) {
     String typed =
         String.join(
             ", ",
@@ -47,15 +47,15 @@ final class TinyTable {
     return new TableSetup(new ConcreteHands(card), TableRules.of(Map.of("score.jokerless", 1)));
   }
 
-  static PositionSheet sheet(TableSetup setup, String... lines) {
+  public static PositionSheet sheet(TableSetup setup, String... lines) {
     return PositionSheet.of("tiny.txt", String.join("\n", lines), setup);
   }
 
-  static Considered discard(String tile) {
+  public static Considered discard(String tile) {
     return new Considered(List.of(new Move.Discard(TileText.tile(tile))), List.of());
   }
 
-  static List<Seated> four(String name, java.util.function.Supplier<Player> maker) {
+  public static List<Seated> four(String name, java.util.function.Supplier<Player> maker) {
     return java.util.Collections.nCopies(4, new Seated(name, name, maker));
   }
 
@@ -71,10 +71,10 @@ final class TinyTable {
   }
 
   /** Throws the tile that it drew unless that completes its hand; claims at most to win. */
-  static final class ThrowsWhatItDraws implements Player {
+  public static final class ThrowsWhatItDraws implements Player {
     private final boolean claims;
 
-    ThrowsWhatItDraws(boolean claims) {
+    public ThrowsWhatItDraws(boolean claims) {
       this.claims = claims;
     }
 
@@ -115,11 +115,11 @@ final class TinyTable {
   }
 
   /** Deals what is unseen at random: first to the racks of the others, then to the wall. */
-  static final class AtRandom implements Guess {
+  public static final class AtRandom implements Guess {
     private final String[] fixed;
 
     /** Some racks may be known; null where one is not. */
-    AtRandom(String... fixed) {
+    public AtRandom(String... fixed) {
       this.fixed = fixed;
     }
 

@@ -260,6 +260,7 @@ final class PassesAgain {
         racks[own].add(kind);
       }
     }
+    even();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       int size = Deal.tilesOf(seat);
       while (racks[seat].total() > size) {
@@ -274,6 +275,32 @@ final class PassesAgain {
         int kind = pool.tiles()[pool.total() / 2];
         pool.remove(kind);
         racks[seat].add(kind);
+      }
+    }
+  }
+
+  /**
+   * A tile that had to come in, though all of its kind were on their way elsewhere, is there once
+   * too often, and another that made room for it is missing: it takes its place.
+   */
+  private void even() {
+    int[] over = new int[Tile.KINDS];
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      over[kind] = pool.held(kind) - view.table().rules().tiles().copies(kind);
+      for (Rack rack : racks) {
+        over[kind] += rack.held(kind);
+      }
+    }
+    int missing = 0;
+    for (int kind = 0; kind < Tile.KINDS; kind++) {
+      for (; over[kind] > 0; over[kind]--) {
+        while (over[missing] >= 0) {
+          missing++;
+        }
+        Rack holder = holder(kind);
+        holder.remove(kind);
+        holder.add(missing);
+        over[missing]++;
       }
     }
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.hand.HandMeter;
 import org.tallywall.core.play.Position;
@@ -81,6 +82,45 @@ class PassedTilesTest {
           }
         });
     assertThat(looked).isGreaterThan(50);
+  }
+
+  /**
+   * No world has a tile too many or too few. Players that throw what they were passed have the same
+   * tiles go around, so that one that had to come in may be on its way elsewhere.
+   */
+  @Test
+  void everyWorld_holdsEachKindAsOftenAsTheSet() {
+    PassedTiles guess = guess();
+    AskedSeats.play(
+        60,
+        NearestPlayer::new,
+        3,
+        (view, random) -> {
+          if (PassedTiles.fits(view)) {
+            for (int world = 0; world < 3; world++) {
+              assertThat(copies(world(guess, view, random, world), view))
+                  .isEqualTo(
+                      IntStream.range(0, Tile.KINDS)
+                          .map(view.table().rules().tiles()::copies)
+                          .toArray());
+            }
+            looked++;
+          }
+        });
+    assertThat(looked).isGreaterThan(300);
+  }
+
+  private static int[] copies(Position position, SeatView view) {
+    int[] copies = new int[Tile.KINDS];
+    for (int seat = 0; seat < 4; seat++) {
+      for (int kind : position.rack(seat).tiles()) {
+        copies[kind]++;
+      }
+    }
+    for (int at = 0; at < view.wallLeft(); at++) {
+      copies[position.wall(at)]++;
+    }
+    return copies;
   }
 
   /**
