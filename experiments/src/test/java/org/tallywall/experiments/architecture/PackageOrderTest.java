@@ -84,6 +84,7 @@ class PackageOrderTest {
                   "review",
                   "reading",
                   "page",
+                  "manners",
                   "paper",
                   "night",
                   "cli"));
