@@ -100,7 +100,8 @@ final class MannersCommand implements Callable<Integer> {
         Optional<List<FoundSlip>> found = finder.find(game, hands);
         if (found.isEmpty()) {
           throw new WrongInputException(
-              "game %s of \"%s\": %s".formatted(game.header().game(), file, SheetOfStep.OTHER_LUCK));
+              "game %s of \"%s\": %s"
+                  .formatted(game.header().game(), file, SheetOfStep.OTHER_LUCK));
         }
         count.add(game, found.get());
       }

@@ -30,7 +30,8 @@ final class DiscardRule {
   }
 
   private boolean hotter(SeatView view, int thrown) {
-    if (!others.use(view, thrown)) {
+    boolean around = view.discards() > 0 && view.discardTile(view.discards() - 1) == thrown;
+    if (around || !others.use(view, thrown)) {
       return false;
     }
     near.look(view, rack, view.reach(view.seat()), 1);

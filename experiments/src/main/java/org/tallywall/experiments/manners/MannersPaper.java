@@ -61,10 +61,12 @@ public final class MannersPaper {
         cell(one.games(CONFIDENCE)));
   }
 
+  /** A mean has no range where all games are alike; below 0 nothing is counted. */
   private static Cell cell(Estimate one) {
     return one.interval()
-        .<Cell>map(range -> Cell.interval(one.value(), range.low(), range.high()))
-        .orElseGet(() -> Cell.interval(one.value(), one.value(), one.value()));
+        .<Cell>map(
+            range -> Cell.interval(one.value(), range.low() < 0 ? 0 : range.low(), range.high()))
+        .orElseGet(Cell::empty);
   }
 
   /**
@@ -143,7 +145,6 @@ public final class MannersPaper {
 
   private static String said(SlipCount.Place place) {
     return "game %s, step %s, %s: %s"
-        .formatted(
-            place.game(), place.step(), SeatNames.BY_NUMBER.of(place.seat()), place.move());
+        .formatted(place.game(), place.step(), SeatNames.BY_NUMBER.of(place.seat()), place.move());
   }
 }

@@ -29,9 +29,7 @@ final class PassRule {
         || different(Tile.RED, Tile.SOAP) >= TOGETHER) {
       slips.add(Slip.HONORS_PASSED);
     }
-    if (given[Tile.FLOWER] > 0
-        && usesFlowers(view.table().hands())
-        && keepsUseless(view)) {
+    if (given[Tile.FLOWER] > 0 && usesFlowers(view.table().hands()) && keepsUseless(view)) {
       slips.add(Slip.FLOWER_PASSED);
     }
     return slips;

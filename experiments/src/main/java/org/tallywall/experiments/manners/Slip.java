@@ -3,8 +3,8 @@ package org.tallywall.experiments.manners;
 /**
  * A kind of decision at which a strong teacher would laugh. Each has a rule that looks at what the
  * player knew and at nothing else, so it may be counted though it cost nothing, and may be right
- * for once. One decision may be several slips. "Nearest hands" are the living hands of the card that
- * are fewest tiles away.
+ * for once. One decision may be several slips. "Nearest hands" are the living hands of the card
+ * that are fewest tiles away.
  */
 public enum Slip {
   /** A pair went to one player. */
@@ -22,7 +22,8 @@ public enum Slip {
       "A flower given away, on a card that uses flowers, while the player keeps another tile that"
           + " none of her nearest hands uses."),
   /** A call from far away. */
-  FAR_CALL("call from far away", "A call for an exposure by a hand that is six or more tiles away."),
+  FAR_CALL(
+      "call from far away", "A call for an exposure by a hand that is six or more tiles away."),
   /** A call that brings nothing and lays the last joker. */
   EMPTY_CALL(
       "last joker for nothing",
@@ -36,7 +37,8 @@ public enum Slip {
   HOTTER_THROWN(
       "hotter of two thrown",
       "Of two tiles that no hand uses within a tile of the nearest, the one thrown that a living"
-          + " hand of somebody with an exposure can use, and the one kept that none can."),
+          + " hand of somebody with an exposure can use, and the one kept that none can; not"
+          + " where it went round unclaimed just before."),
   /** A hand one away was broken late. */
   BROKEN_LATE(
       "ready hand broken late",

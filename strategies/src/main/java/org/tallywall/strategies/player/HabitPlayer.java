@@ -14,6 +14,7 @@ import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.sheet.Move;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
+import org.tallywall.strategies.habit.ColderHabit;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.DefenseHabit;
 import org.tallywall.strategies.habit.DiscardHabit;
@@ -50,6 +51,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   private final JokerHabit jokers;
   private final DefenseHabit defense;
   private final DiscardHabit discards;
+  private final ColderHabit colder;
   private final WinHabit wins;
   private final OverlookHabit overlooks;
   private Stance last = Stance.OWN_HAND;
@@ -68,6 +70,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
     jokers = new JokerHabit(after, values);
     defense = new DefenseHabit(values);
     discards = new DiscardHabit(defense, values);
+    colder = new ColderHabit(values);
     wins = new WinHabit(values);
     overlooks = new OverlookHabit(values);
   }
@@ -169,13 +172,20 @@ public final class HabitPlayer implements Player, Defending, Judging {
       return exchange;
     }
     last = Stance.OWN_HAND;
-    if (!discards.byNeedAlone()) {
+    if (reads()) {
       reader.look(view);
       last = stance(view);
     }
     int chosen = discards.discard(view, judge, reader, last);
+    if (last != Stance.TO_THE_WALL) {
+      chosen = colder.instead(view, judge, reader, chosen);
+    }
     boolean defends = last != Stance.OWN_HAND && last != Stance.CAREFUL;
     return TurnChoice.discard(jokers.discard(view, judge, chosen, defends));
+  }
+
+  private boolean reads() {
+    return !discards.byNeedAlone() || colder.isOn();
   }
 
   @Override
@@ -204,7 +214,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   @Override
   public List<Weighed> discards(SeatView view) {
     judge.look(view, SLACK, 0);
-    boolean reads = !discards.byNeedAlone();
+    boolean reads = reads();
     Stance stance = Stance.OWN_HAND;
     if (reads) {
       reader.look(view);
@@ -212,12 +222,22 @@ public final class HabitPlayer implements Player, Defending, Judging {
     }
     double worth = judge.worth();
     List<Weighed> all = new ArrayList<>();
-    for (int kind : discards.order(view, judge, reader, stance)) {
+    for (int kind : order(view, stance)) {
       double kept = worth == 0 ? 1 : judge.worthWithout(kind) / worth;
       double risk = reads ? risk(kind) : Weighed.UNREAD;
       all.add(new Weighed(new Move.Discard(kind), kept, risk, Objection.NONE));
     }
     return all;
+  }
+
+  private List<Integer> order(SeatView view, Stance stance) {
+    List<Integer> order = new ArrayList<>(discards.order(view, judge, reader, stance));
+    if (colder.isOn() && stance != Stance.TO_THE_WALL && !order.isEmpty()) {
+      Integer first = colder.instead(view, judge, reader, order.get(0));
+      order.remove(first);
+      order.add(0, first);
+    }
+    return order;
   }
 
   private double risk(int kind) {
