@@ -26,6 +26,7 @@ final class CalledAs {
           "verify",
           "game",
           "replay",
+          "manners",
           "players",
           "rules",
           "rack",

@@ -16,6 +16,7 @@ final class Commands {
     root.addSubcommand(new VerifyCommand(console));
     root.addSubcommand(new GameCommand(console));
     root.addSubcommand(new ReplayCommand(console));
+    root.addSubcommand(new MannersCommand(console));
     root.addSubcommand(new PlayersCommand(console));
     root.addSubcommand(new RulesCommand(console));
     root.addSubcommand(new RackCommand(console));

@@ -53,20 +53,36 @@ public final class Decisions {
    */
   public static Optional<List<Decision>> of(GameRecord game, ConcreteHands hands, int luck) {
     Decisions decisions = new Decisions(game);
+    return visit(game, hands, luck, decisions::note)
+        ? Optional.of(List.copyOf(decisions.all))
+        : Optional.empty();
+  }
+
+  /**
+   * Goes through a game, with what each player knew at hand.
+   *
+   * @param game the record of a game that was played by the rules from the wall of its seed
+   * @param hands the card on which it was played
+   * @param luck which sample of the luck of decisions it was, from 0
+   * @param listener hears every decision; of a claim that lost to another, the size means nothing
+   * @return whether the game took its course; false where it would take another, and then what was
+   *     heard means nothing
+   */
+  public static boolean visit(
+      GameRecord game, ConcreteHands hands, int luck, NotedPlayer.Listener listener) {
     TableRules rules = TableRules.of(game.header().rules());
     GameRecorder recorder = new GameRecorder();
     List<Player> players = new ArrayList<>();
     for (int seat = 0; seat < Seats.COUNT; seat++) {
-      players.add(new NotedPlayer(new RecordedPlayer(game, hands), decisions::note));
+      players.add(new NotedPlayer(new RecordedPlayer(game, hands), listener));
     }
     try {
       new Game(new TableSetup(hands, rules), players, recorder)
           .play(Deal.of(game.header().seed(), game.header().deal(), rules.tiles()).withLuck(luck));
     } catch (IllegalMoveException | RecordedPlayer.OtherCourseException other) {
-      return Optional.empty();
+      return false;
     }
-    boolean same = recorder.record(game.header()).events().equals(game.events());
-    return same ? Optional.of(List.copyOf(decisions.all)) : Optional.empty();
+    return recorder.record(game.header()).events().equals(game.events());
   }
 
   private void note(SeatView view, Moment moment, Move move) {

@@ -86,6 +86,7 @@ class PackageOrderTest {
                   "school",
                   "reading",
                   "page",
+                  "manners",
                   "paper",
                   "night",
                   "cli"));

@@ -48,7 +48,7 @@ public final class ClaimHabit {
           .usual(1.2)
           .says("claims only if that makes the rack worth this many times as much");
 
-  private static final Setting<Integer> NEARER =
+  static final Setting<Integer> NEARER =
       Setting.whole("claims.nearer-at-least")
           .from(-14)
           .to(1)
@@ -56,6 +56,12 @@ public final class ClaimHabit {
           .says(
               "claims only what brings the nearest hand this many tiles nearer; 0 allows what "
                   + "leaves it as far away, below 0 what sets it back (\"no claim that does not help\")");
+  static final Setting<Boolean> BESIDE_ONE =
+      Setting.onOff("claims.no-second-joker-beside-one")
+          .usual(false)
+          .says(
+              "lays no second joker beside a single tile of its own, unless that makes it one away "
+                  + "(\"two jokers beside one tile are a present\")");
   private static final int SLACK = 2;
 
   /** The least that anything is compared with. */
@@ -72,6 +78,7 @@ public final class ClaimHabit {
   private final int naturalsKept;
   private final double gain;
   private final int nearer;
+  private final boolean notBesideOne;
 
   /**
    * The habit.
@@ -91,6 +98,7 @@ public final class ClaimHabit {
     naturalsKept = values.get(NATURALS);
     gain = values.get(GAIN);
     nearer = values.get(NEARER);
+    notBesideOne = values.get(BESIDE_ONE);
   }
 
   /**
@@ -107,7 +115,7 @@ public final class ClaimHabit {
   }
 
   private static List<Setting<?>> own() {
-    return List.of(JOKERS, JOKERS_AWAY, NATURALS, GAIN, NEARER);
+    return List.of(JOKERS, JOKERS_AWAY, NATURALS, GAIN, NEARER, BESIDE_ONE);
   }
 
   /**
@@ -208,12 +216,18 @@ public final class ClaimHabit {
   private Objection objection(Laying laying) {
     if (judge.least() - after.least() < nearer) {
       return Objection.NOT_NEARER;
+    } else if (notBesideOne && secondBesideOne(laying.exposure()) && after.least() > 1) {
+      return Objection.JOKERS;
     } else if (timing.tooFewGroups(laying)) {
       return Objection.FEW_GROUPS;
     } else if (telling.tellsTooMuch(laying)) {
       return Objection.TELLS;
     }
     return leaving.leavesBadly(laying) ? Objection.LEAVES_BADLY : Objection.NONE;
+  }
+
+  private static boolean secondBesideOne(Exposure laid) {
+    return laid.jokers() >= 2 && laid.naturals() <= 2;
   }
 
   /**

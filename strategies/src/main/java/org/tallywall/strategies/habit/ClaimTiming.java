@@ -11,7 +11,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * first exposure may have a wall and a distance of its own.
  */
 final class ClaimTiming {
-  private static final Setting<Integer> AWAY =
+  static final Setting<Integer> AWAY =
       Setting.whole("claims.when-away-at-most")
           .from(0)
           .to(14)

@@ -8,7 +8,7 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /** The courtesy pass: how many tiles to offer across, and which to give. */
 final class CourtesyHabit {
-  private static final Setting<Integer> AT_MOST =
+  static final Setting<Integer> AT_MOST =
       Setting.whole("passes.courtesy-at-most")
           .from(0)
           .to(3)

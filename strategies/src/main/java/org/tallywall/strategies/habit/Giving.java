@@ -16,7 +16,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * the hand needs is given in its place.
  */
 final class Giving {
-  private static final Setting<Boolean> FLOWERS =
+  static final Setting<Boolean> FLOWERS =
       Setting.onOff("passes.keep-flowers")
           .usual(false)
           .says("passes no flower while it has another tile to pass (\"do not pass flowers\")");
@@ -26,6 +26,14 @@ final class Giving {
           .says(
               "breaks up no pair in the passes while it has another tile to pass (\"do not pass "
                   + "pairs\")");
+  static final Setting<Double> POLITE =
+      Setting.decimal("passes.polite-within")
+          .from(0.0)
+          .to(1.0)
+          .usual(0.0)
+          .says(
+              "gives up this much of the rack's worth at most, as a share, to hand no player what "
+                  + "she should not get together; 0 gives only strangers instead");
   private static final Setting<KeptDuring> DURING =
       Setting.choice("passes.keep-during", KeptDuring.class)
           .usual(KeptDuring.ALL)
@@ -44,6 +52,7 @@ final class Giving {
   private final boolean keepFlowers;
   private final boolean keepPairs;
   private final KeptDuring during;
+  private final double polite;
   private boolean minds;
   private SeatView view;
   private double whole;
@@ -54,6 +63,7 @@ final class Giving {
     keepFlowers = values.get(FLOWERS);
     keepPairs = values.get(PAIRS);
     during = values.get(DURING);
+    polite = values.get(POLITE);
   }
 
   static List<Setting<?>> settings() {
@@ -61,6 +71,7 @@ final class Giving {
     all.add(FLOWERS);
     all.add(PAIRS);
     all.addAll(HandedOver.settings());
+    all.add(POLITE);
     all.add(DURING);
     return all;
   }
@@ -112,12 +123,20 @@ final class Giving {
   int next() {
     if (minds && over.minds()) {
       int kind = judge.leastMissed(other -> mayGo(other) && over.mayGet(other));
-      if (natural(kind) && stranger(kind)) {
+      if (natural(kind) && (stranger(kind) || nearlyAsGood(kind))) {
         return kind;
       }
     }
     int kind = judge.leastMissed(this::mayGo);
     return natural(kind) ? kind : judge.leastMissed();
+  }
+
+  private boolean nearlyAsGood(int kind) {
+    if (polite == 0) {
+      return false;
+    }
+    double most = judge.worthWithout(judge.leastMissed(this::mayGo));
+    return judge.worthWithout(kind) >= (1 - polite) * most;
   }
 
   /**

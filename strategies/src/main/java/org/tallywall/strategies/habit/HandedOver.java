@@ -13,7 +13,7 @@ import org.tallywall.strategies.setting.SettingValues;
  * together. Tiles passed on blind are not known and not counted.
  */
 final class HandedOver {
-  private static final Setting<Boolean> NO_PAIR =
+  static final Setting<Boolean> NO_PAIR =
       Setting.onOff("passes.no-pair-to-one")
           .usual(false)
           .says(
@@ -32,9 +32,17 @@ final class HandedOver {
               "gives no player more winds, dragons, flowers or tiles of a suit after she got some "
                   + "in an earlier pass, while it has other tiles to spare");
 
+  static final Setting<Boolean> NO_HONORS =
+      Setting.onOff("passes.no-honors-together")
+          .usual(false)
+          .says(
+              "passes three winds or three dragons together only when it has no other tile to "
+                  + "spare");
+
   private final boolean noPair;
   private final boolean noThree;
   private final boolean noFamily;
+  private final boolean noHonors;
   private final int[] kinds = new int[Tile.KINDS];
   private final int[] now = new int[TileFamilies.COUNT];
   private final boolean[] before = new boolean[TileFamilies.COUNT];
@@ -43,14 +51,15 @@ final class HandedOver {
     noPair = values.get(NO_PAIR);
     noThree = values.get(NO_THREE);
     noFamily = values.get(NO_FAMILY);
+    noHonors = values.get(NO_HONORS);
   }
 
   static List<Setting<?>> settings() {
-    return List.of(NO_PAIR, NO_THREE, NO_FAMILY);
+    return List.of(NO_PAIR, NO_THREE, NO_FAMILY, NO_HONORS);
   }
 
   boolean minds() {
-    return noPair || noThree || noFamily;
+    return noPair || noThree || noFamily || noHonors;
   }
 
   /**
@@ -89,6 +98,7 @@ final class HandedOver {
     int family = TileFamilies.of(kind);
     return !(noPair && kinds[kind] > 0)
         && !(noThree && now[family] >= 2)
+        && !(noHonors && TileFamilies.isHonors(family) && now[family] >= 2)
         && !(noFamily && before[family]);
   }
 }

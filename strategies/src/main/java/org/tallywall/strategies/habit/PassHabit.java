@@ -15,6 +15,15 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /** The Charleston: what to pass, when to stop, how many to offer across. */
 public final class PassHabit {
+  static final Setting<Integer> BLIND_AWAY =
+      Setting.whole("passes.blind-when-away-at-most")
+          .from(0)
+          .to(14)
+          .usual(0)
+          .says(
+              "passes blind, where that is allowed, rather than a tile that a hand in mind uses, "
+                  + "when this many tiles away or nearer; 0 does so only for tiles of the nearest hand");
+
   private static final Setting<Boolean> BLIND =
       Setting.onOff("passes.blind-when-short")
           .usual(true)
@@ -27,6 +36,7 @@ public final class PassHabit {
   private final StopHabit stop;
   private final CourtesyHabit courtesy;
   private final boolean blind;
+  private final int blindAway;
 
   /**
    * The habit.
@@ -39,6 +49,7 @@ public final class PassHabit {
     stop = new StopHabit(giving, values);
     courtesy = new CourtesyHabit(giving, values);
     blind = values.get(BLIND);
+    blindAway = values.get(BLIND_AWAY);
   }
 
   /**
@@ -49,6 +60,7 @@ public final class PassHabit {
   public static List<Setting<?>> settings() {
     List<Setting<?>> all = new ArrayList<>(Giving.settings());
     all.add(BLIND);
+    all.add(BLIND_AWAY);
     all.addAll(StopHabit.settings());
     all.addAll(CourtesyHabit.settings());
     return List.copyOf(all);
@@ -64,7 +76,7 @@ public final class PassHabit {
   public PassChoice pass(SeatView view, PassStep step) {
     giving.begin(view, step, passesAfter(step));
     int most = blind ? LegalMoves.blindMost(view.table().rules(), step) : 0;
-    int beside = giving.beside();
+    int beside = giving.away() <= blindAway ? 0 : giving.beside();
     int[] own = new int[PASSED];
     int count = 0;
     while (count < PASSED) {

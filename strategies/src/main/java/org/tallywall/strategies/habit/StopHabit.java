@@ -9,7 +9,7 @@ import org.tallywall.strategies.setting.SettingValues;
 
 /** When to stop the passes after the first round. */
 final class StopHabit {
-  private static final Setting<Integer> STRANGERS =
+  static final Setting<Integer> STRANGERS =
       Setting.whole("passes.stop-when-strangers-at-most")
           .from(-1)
           .to(13)

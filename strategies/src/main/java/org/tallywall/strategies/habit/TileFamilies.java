@@ -17,6 +17,15 @@ final class TileFamilies {
   private TileFamilies() {}
 
   /**
+   * Whether a family is the winds or the dragons.
+   *
+   * @param family as {@link #of} gives it
+   */
+  static boolean isHonors(int family) {
+    return family == WINDS || family == DRAGONS;
+  }
+
+  /**
    * The family of a tile.
    *
    * @param kind a natural kind

@@ -13,6 +13,7 @@ import org.tallywall.core.random.RandomStream;
 import org.tallywall.core.sheet.Move;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
+import org.tallywall.strategies.habit.ColderHabit;
 import org.tallywall.strategies.habit.Defending;
 import org.tallywall.strategies.habit.DefenseHabit;
 import org.tallywall.strategies.habit.DiscardHabit;
@@ -49,6 +50,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   private final JokerHabit jokers;
   private final DefenseHabit defense;
   private final DiscardHabit discards;
+  private final ColderHabit colder;
   private final WinHabit wins;
   private final OverlookHabit overlooks;
   private final Knowledge knows;
@@ -80,6 +82,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
     jokers = new JokerHabit(after, values);
     defense = new DefenseHabit(values);
     discards = new DiscardHabit(defense, values);
+    colder = new ColderHabit(values);
     wins = new WinHabit(values);
     overlooks = new OverlookHabit(values);
   }
@@ -214,6 +217,10 @@ public final class HabitPlayer implements Player, Defending, Judging {
     }
     thrown = knows.thrown(view, judge.least());
     int chosen = discards.discard(view, judge, reader, last, thrown);
+    if (last != Stance.TO_THE_WALL) {
+      int cold = colder.instead(view, judge, reader, chosen);
+      chosen = thrown.test(cold) ? cold : chosen;
+    }
     boolean defends = last != Stance.OWN_HAND && last != Stance.CAREFUL;
     int instead = jokers.discard(view, judge, chosen, defends);
     return TurnChoice.discard(thrown.test(instead) ? instead : chosen);
@@ -230,7 +237,7 @@ public final class HabitPlayer implements Player, Defending, Judging {
   }
 
   private boolean reads() {
-    return !discards.byNeedAlone() || knows.any();
+    return !discards.byNeedAlone() || knows.any() || colder.isOn();
   }
 
   @Override
@@ -267,13 +274,25 @@ public final class HabitPlayer implements Player, Defending, Judging {
     }
     double worth = judge.worth();
     List<Weighed> all = new ArrayList<>();
-    RackJudge.KindTest first = knows.thrown(view, judge.least());
-    for (int kind : discards.order(view, judge, reader, stance, first)) {
+    for (int kind : order(view, stance)) {
       double kept = worth == 0 ? 1 : judge.worthWithout(kind) / worth;
       double risk = reads ? reader.winChance(kind) : Weighed.UNREAD;
       all.add(new Weighed(new Move.Discard(kind), kept, risk, Objection.NONE));
     }
     return all;
+  }
+
+  private List<Integer> order(SeatView view, Stance stance) {
+    RackJudge.KindTest may = knows.thrown(view, judge.least());
+    List<Integer> order = new ArrayList<>(discards.order(view, judge, reader, stance, may));
+    if (colder.isOn() && stance != Stance.TO_THE_WALL && !order.isEmpty()) {
+      Integer first = colder.instead(view, judge, reader, order.get(0));
+      if (may.test(first)) {
+        order.remove(first);
+        order.add(0, first);
+      }
+    }
+    return order;
   }
 
   @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.tallywall.strategies.habit.AimHabit;
 import org.tallywall.strategies.habit.ClaimHabit;
+import org.tallywall.strategies.habit.ColderHabit;
 import org.tallywall.strategies.habit.DefenseSettings;
 import org.tallywall.strategies.habit.DiscardHabit;
 import org.tallywall.strategies.habit.FamiliesKnown;
@@ -27,6 +28,7 @@ final class HabitPresets {
               PassHabit.settings(),
               ClaimHabit.settings(),
               JokerHabit.settings(),
+              ColderHabit.settings(),
               DiscardHabit.settings(),
               DefenseSettings.all(),
               ReadHabit.settings(),

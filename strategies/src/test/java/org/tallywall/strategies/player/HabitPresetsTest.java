@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
+import org.tallywall.strategies.habit.Manners;
+import org.tallywall.strategies.setting.Preset;
 import org.tallywall.strategies.setting.Setting;
 
 /** What each way of playing sets otherwise than the one it is told by, setting by setting. */
@@ -97,5 +99,25 @@ class HabitPresetsTest {
                 "read.passes", "false",
                 "overlooks.exchange", "0.05",
                 "overlooks.call", "0.05"));
+  }
+
+  @Test
+  void manners_areTheSameForEveryPlayer() {
+    Map<String, String> manners =
+        Map.ofEntries(
+            Map.entry("passes.keep-flowers", "true"),
+            Map.entry("passes.no-pair-to-one", "true"),
+            Map.entry("passes.no-honors-together", "true"),
+            Map.entry("passes.polite-within", "0.02"),
+            Map.entry("passes.blind-when-away-at-most", "5"),
+            Map.entry("passes.stop-when-strangers-at-most", "3"),
+            Map.entry("passes.courtesy-at-most", "1"),
+            Map.entry("claims.when-away-at-most", "5"),
+            Map.entry("claims.nearer-at-least", "1"),
+            Map.entry("claims.no-second-joker-beside-one", "true"),
+            Map.entry("discards.colder-within", "0.02"));
+    for (List<Setting<?>> player : List.of(HabitPlayer.reckoner(), HabitPlayer.watchful())) {
+      assertThat(differences(Manners.of(Preset.of(player)).settings(), player)).isEqualTo(manners);
+    }
   }
 }

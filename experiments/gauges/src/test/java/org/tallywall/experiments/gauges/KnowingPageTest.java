@@ -67,7 +67,7 @@ class KnowingPageTest {
                 List.of(results("Tern", "-a", 2, ",3,1,5"), results("Gull", "-a", 4, ",3,1,5")),
                 List.of(results("Tern", "-b", 11, ",,,"), results("Gull", "-b", 9, ",3,1,5"))));
     IntervalPlot figure = page.figure();
-    String text = page.text("picture.svg", figure);
+    String text = page.text("picture.svg", figure).replace('\n', ' ');
 
     assertThat(page.bound())
         .contains("from +200 points (+100 to +300; Tern) to +400 points (+300 to +500; Gull)")
