@@ -1,9 +1,5 @@
 package org.tallywall.strategies.hand;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.tallywall.core.play.SeatView;
@@ -30,7 +26,7 @@ public final class WinHope {
   private static final List<String> NAMES = allNames();
 
   /** Read once; never changed. */
-  private static final double[] FITTED = read();
+  private static final double[] FITTED = NamedWeights.read(WinHope.class, FILE, NAMES);
 
   private final double[] weights;
   private double fixed;
@@ -77,28 +73,6 @@ public final class WinHope {
    */
   public static List<String> names() {
     return NAMES;
-  }
-
-  private static double[] read() {
-    double[] weights = new double[NAMES.size()];
-    try (InputStream file = WinHope.class.getResourceAsStream(FILE)) {
-      new String(file.readAllBytes(), StandardCharsets.UTF_8)
-          .lines()
-          .filter(line -> !line.startsWith("#") && !line.isBlank())
-          .map(line -> line.split("\t"))
-          .forEach(row -> weights[place(row[0])] = Double.parseDouble(row[1]));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return weights;
-  }
-
-  private static int place(String name) {
-    int at = NAMES.indexOf(name);
-    if (at < 0) {
-      throw new IllegalStateException(FILE + " names what nobody looks at: " + name);
-    }
-    return at;
   }
 
   /**

@@ -1,15 +1,12 @@
 package org.tallywall.strategies.read;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.hand.NamedWeights;
 
 /**
  * How likely a player wins on a tile that is thrown now, by all that can be seen of her ({@link
@@ -56,7 +53,7 @@ public final class TileRisk {
   private static final List<String> NAMES = allNames();
 
   /** Read once; never changed. */
-  private static final double[] FITTED = read();
+  private static final double[] FITTED = NamedWeights.read(TileRisk.class, FILE, NAMES);
 
   private final double[] weights;
   private final double[] fixed = new double[Seats.COUNT];
@@ -104,28 +101,6 @@ public final class TileRisk {
    */
   public static List<String> names() {
     return NAMES;
-  }
-
-  private static double[] read() {
-    double[] weights = new double[NAMES.size()];
-    try (InputStream file = TileRisk.class.getResourceAsStream(FILE)) {
-      new String(file.readAllBytes(), StandardCharsets.UTF_8)
-          .lines()
-          .filter(line -> !line.startsWith("#") && !line.isBlank())
-          .map(line -> line.split("\t"))
-          .forEach(row -> weights[place(row[0])] = Double.parseDouble(row[1]));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-    return weights;
-  }
-
-  private static int place(String name) {
-    int at = NAMES.indexOf(name);
-    if (at < 0) {
-      throw new IllegalStateException(FILE + " names what nobody looks at: " + name);
-    }
-    return at;
   }
 
   /**
