@@ -101,11 +101,11 @@ final class PlainJudgment {
   }
 
   private double risk(int tile) {
-    double risk = 0;
+    double none = 1;
     for (int other = 0; other < 4; other++) {
-      risk += other == view.seat() ? 0 : reader.winChance(other, tile);
+      none *= other == view.seat() ? 1 : 1 - reader.winChance(other, tile);
     }
-    return risk;
+    return 1 - none;
   }
 
   private static boolean same(double one, double other) {
