@@ -25,6 +25,7 @@ import org.tallywall.experiments.story.TileWords;
 import org.tallywall.experiments.story.TypedTiles;
 import org.tallywall.experiments.words.Words;
 import org.tallywall.strategies.catalog.Catalog;
+import org.tallywall.strategies.catalog.PlayerSpec;
 import org.tallywall.strategies.jar.JarTrust;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -120,7 +121,9 @@ final class GameCommand implements Callable<Integer> {
             .formatted(
                 played.header().deal(), played.header().seed(), played.header().card().card()));
     for (int seat = 0; seat < seats.names().size(); seat++) {
-      console.say("  " + seats.of(seat) + ": " + game.players().get(seat).type().id());
+      PlayerSpec player = game.players().get(seat);
+      String mark = player.mark().map(words -> " (" + words + ")").orElse("");
+      console.say("  " + seats.of(seat) + ": " + player.type().id() + mark);
     }
     TileWords tiles = spoken ? new SpokenTiles() : new TypedTiles();
     GameStory.of(played, game.card(), seats, tiles, notes).forEach(this::say);

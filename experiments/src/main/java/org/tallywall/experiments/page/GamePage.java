@@ -19,6 +19,7 @@ import org.tallywall.reports.html.Extras;
 import org.tallywall.reports.html.PageWriter;
 import org.tallywall.reports.html.Resource;
 import org.tallywall.reports.markup.Element;
+import org.tallywall.strategies.habit.KnowsHabit;
 import tools.jackson.databind.json.JsonMapper;
 
 /**
@@ -154,7 +155,10 @@ public final class GamePage {
   private static String player(Object written) {
     Object name = written instanceof Map<?, ?> map ? map.get("player") : written;
     boolean changed = written instanceof Map<?, ?> map && map.size() > 1;
-    return name + (changed ? " with settings of its own" : "");
+    boolean sees = changed && KnowsHabit.isWrittenIn((Map<?, ?>) written);
+    return name
+        + (changed ? " with settings of its own" : "")
+        + (sees ? " (" + KnowsHabit.MARK + ")" : "");
   }
 
   private Map<String, Object> whole(StepMaker maker) {

@@ -28,7 +28,7 @@ final class Players {
               "social",
               "knows a few families of the card, claims at once, overlooks calls and exchanges, and never gives up",
               HabitPlayer.social(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "nearest",
               "heads for the line that is fewest tiles away and looks at nobody else",
@@ -43,7 +43,7 @@ final class Players {
               "steady",
               "keeps two lines in mind, holds back once three exposures are out, and overlooks little",
               HabitPlayer.steady(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "bold",
               "plays like watchful, but gives up late",
@@ -63,7 +63,7 @@ final class Players {
               "sharp",
               "plays like watchful, but judges every tile by all that can be seen, and its chances by what its rack is worth; takes a win in the way that pays most",
               HabitPlayer.sharp(),
-              HabitPlayer::new),
+              KnowingPlayer::habits),
           new PlayerType(
               "custom",
               "a mix of habits of your own; whatever you leave out is as in reckoner",

@@ -1,6 +1,8 @@
 package org.tallywall.strategies.habit;
 
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
 
@@ -110,6 +112,20 @@ public record KnowsHabit(
   public static List<Setting<?>> settings() {
     return List.of(
         WHO, WAITS, RACKS, NEXT_DRAWS, RISK_WEIGHT, NEVER_THE_WINNING_TILE, EXPOSURES, AWAY);
+  }
+
+  /**
+   * Whether a player of a record knows anything that its seat may not know.
+   *
+   * @param settings what differs from the usual, by full names
+   * @return true if so
+   */
+  public static boolean isWrittenIn(Map<?, ?> settings) {
+    return Stream.of(WHO, WAITS, RACKS, NEXT_DRAWS, NEVER_THE_WINNING_TILE)
+        .anyMatch(
+            setting ->
+                settings.containsKey(setting.name())
+                    && !Setting.same(settings.get(setting.name()), setting.standard()));
   }
 
   /**

@@ -30,6 +30,7 @@ import org.tallywall.core.tile.Tile;
 import org.tallywall.strategies.TestTable;
 import org.tallywall.strategies.catalog.Catalog;
 import org.tallywall.strategies.catalog.PlayerSpec;
+import org.tallywall.strategies.catalog.PlayerType;
 import org.tallywall.strategies.habit.KnowsHabit;
 import org.tallywall.strategies.setting.Setting;
 import org.tallywall.strategies.setting.SettingValues;
@@ -147,7 +148,7 @@ class KnowingPlayerTest {
 
   @Test
   void neverTheWinningTile_fromFarAway_notWhenNear() {
-    List<Thrown> all = thrown(spec("reckoner", NEVER, true, NEVER + ".away-at-least", 14), 60);
+    List<Thrown> all = thrown(spec("reckoner", NEVER, true, NEVER + ".away-at-least", 14), 30);
 
     assertThat(all).anyMatch(Thrown::needlessly);
   }
@@ -313,10 +314,15 @@ class KnowingPlayerTest {
     "knows.never-the-winning-tile, true"
   })
   void mark_anythingKnown_isMarked(String setting, String value) {
-    Object typed = value.equals("true") ? Boolean.TRUE : (Object) Integer.valueOf(value);
+    Object typed = value.equals("true") ? Boolean.TRUE : new BigDecimal(value);
 
-    for (String id : List.of("reckoner", "watchful", "bold", "cautious", "custom", "rollout")) {
-      PlayerSpec knows = spec(id, setting, typed);
+    List<PlayerType> types =
+        Catalog.standard().types().stream()
+            .filter(type -> type.settings().containsAll(KnowsHabit.settings()))
+            .toList();
+    assertThat(types).hasSizeGreaterThan(5);
+    for (PlayerType type : types) {
+      PlayerSpec knows = new PlayerSpec(type, Map.of(setting, typed));
       assertThat(knows.mark()).contains("sees more than a seat may");
       assertThat(knows.make()).isInstanceOf(SeesOpenTable.class);
     }

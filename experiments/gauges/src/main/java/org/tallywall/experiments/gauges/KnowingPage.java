@@ -190,7 +190,8 @@ public final class KnowingPage {
         List<String> said = new ArrayList<>();
         for (List<Results> cards : played) {
           Optional<PlotValue> points = points(cards.get(card), arm).map(Ranged::estimate);
-          spots.add(points.map(IntervalPlot.Spot::of).orElse(IntervalPlot.Spot.words(FEW)));
+          spots.add(
+              points.map(IntervalPlot.Spot::of).orElse(IntervalPlot.Spot.words("too few deals")));
           said.add(points.map(one -> one.text(Sign.PLUS_AND_MINUS)).orElse(FEW));
         }
         rows.add(new IntervalPlot.Row(label, Standing.COMPARED, spots));
@@ -204,7 +205,8 @@ public final class KnowingPage {
                     IntervalPlot.Panel.differences(
                         new Axis(payment, "points in 100 games"), "the same as reckoner"))
             .toList();
-    String mark = "All but the first two: yardsticks, " + KnowsHabit.MARK.replace("sees", "see");
+    String mark =
+        "Yardsticks that " + KnowsHabit.MARK.replace("sees", "see") + " (all but the first two)";
     Caption caption =
         new Caption(
             "what-reading-is-worth",
