@@ -12,6 +12,9 @@ public final class CardUse {
   private final double[] use = new double[Tile.NATURALS];
   private ConcreteHands counted;
 
+  /** Nothing counted yet. */
+  public CardUse() {}
+
   /**
    * Counts a card, once.
    *
