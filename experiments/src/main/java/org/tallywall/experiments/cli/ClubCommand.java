@@ -41,7 +41,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "Print a tally to fill in, then compare it:",
       "  tallywall club --new --card my-card.json",
-      "  tallywall club my-tally.csv --card my-card.json"
+      "  tallywall club my-tally.csv --card my-card.json --among social,steady --games 200"
     })
 final class ClubCommand implements Callable<Integer> {
   private static final int MOST_GAMES = 100_000;

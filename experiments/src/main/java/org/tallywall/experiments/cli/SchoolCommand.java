@@ -30,7 +30,7 @@ import picocli.CommandLine.Option;
     footer = {
       "Every decision is stored as soon as it is looked at. Ctrl-C ends it; the same command goes",
       "on where it was. The usual numbers take half an hour and more; a quick look is",
-      "  tallywall school --card my-card.json --decisions 16 --games 50 --worlds 8",
+      "  tallywall school --card my-card.json --decisions 4 --games 20 --worlds 4",
       "With the same seed and numbers, the results are the same on any machine."
     })
 final class SchoolCommand implements Callable<Integer> {

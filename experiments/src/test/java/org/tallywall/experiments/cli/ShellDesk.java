@@ -104,6 +104,7 @@ final class ShellDesk {
           Files.readString(Path.of("cards/pebble-cove.json"));
       case "my-study.json" -> StudySkeleton.TABLE.text("my-study", "my-card.json");
       case "my-rules.json" -> RulesForm.text();
+      case "my-tally.csv" -> "games, 120\nwall games, 13\nself-picked wins, 46\n";
       case "my-position.txt" -> "seat 1\nmoment pass right-1\nrack 33355b 4466c 17d N R\n";
       case "my-turn.txt" -> "seat 0\nmoment turn\nwall 90\nrack 33555b 44666c 77d W J\n";
       case "card.json" -> Files.readString(Path.of("scenes/heron-reach/card.json"));
