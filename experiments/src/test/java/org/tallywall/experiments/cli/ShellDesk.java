@@ -30,7 +30,8 @@ final class ShellDesk {
   private static final Pattern WRITTEN =
       Pattern.compile("--(?:out|write|record|html|sheet|md)[ =]\\S+");
 
-  private static final Pattern OWN_FILE = Pattern.compile("(?<![/\\w.-])[a-z-]+\\.(?:json|txt)");
+  private static final Pattern OWN_FILE =
+      Pattern.compile("(?<![/\\w.-])(?:[a-z-]+\\.(?:json|txt)|my-tally\\.csv)");
 
   private final Path folder;
 
