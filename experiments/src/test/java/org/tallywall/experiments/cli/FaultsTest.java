@@ -18,6 +18,7 @@ import java.util.function.LongSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,6 +31,7 @@ import org.tallywall.experiments.store.OnExisting;
 /** Players that break down, answer illegally or do not answer at all. */
 /* Only a test that hangs takes so long. */
 @Timeout(value = 20, unit = TimeUnit.MINUTES)
+@Tag("long")
 class FaultsTest {
   private static final String STUDY =
       """

@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Players from a jar that do their worst: whatever they throw, and however they try to end or hold
  * up the program, the player and the deal are named and what was played before is kept.
  */
+@Tag("long")
 class HostilePlayersTest {
   /**
    * A player that plays soundly for some turns and then does what is asked. It remembers how many
@@ -120,7 +121,6 @@ class HostilePlayersTest {
   }
 
   @ParameterizedTest
-  @Tag("long")
   @ValueSource(strings = {"ThrowsError", "Internal", "Death", "Sneaky", "Deep", "Nothing"})
   void whatAPlayerThrows_isItsFaultInADealThatIsNamed(String player) throws IOException {
     Typed run = Typed.run("run", study(player, ""), "--out", out, "--threads", "1");
@@ -158,7 +158,6 @@ class HostilePlayersTest {
   }
 
   @ParameterizedTest
-  @Tag("long")
   @ValueSource(strings = {"ThrowsError", "Sneaky", "Death", "Deep"})
   void singleGame_namesThePlayer(String player) {
     Typed game = Typed.run("game", "--study", study(player, ""), "--deal", "7", "--trust-jars");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.tallywall.core.play.TableSetup;
 import org.tallywall.core.sheet.Move;
@@ -20,6 +21,7 @@ import org.tallywall.experiments.stats.Moments;
  * error over decisions that share no luck; a fresh seed leaves the window of five of them once in
  * 1.7 million (the normal distribution: two tails of 2.9e-7).
  */
+@Tag("long")
 class ExaminerTest {
   private static final double WINDOW = 5;
   private static final int DECISIONS = 300;
