@@ -7,12 +7,12 @@ import org.tallywall.core.play.LegalMoves;
 import org.tallywall.core.play.SeatView;
 import org.tallywall.core.play.Seats;
 import org.tallywall.core.play.TurnChoice;
-import org.tallywall.core.rules.ScoreRules;
 import org.tallywall.core.rules.Settlement;
 import org.tallywall.core.rules.TableRules;
 import org.tallywall.core.tile.Exposure;
 import org.tallywall.core.tile.Rack;
 import org.tallywall.core.tile.Tile;
+import org.tallywall.strategies.read.Stakes;
 
 /**
  * A discard that completes the hand, laid open instead of declared on: the hand is then completed
@@ -24,9 +24,11 @@ final class DearerWin {
 
   private final HandMeter meter = new HandMeter();
   private final Rack rack = new Rack();
+  private final Rack left = new Rack();
   private final Rack after = new Rack();
   private TableRules rules;
   private Settlement settlement;
+  private double onDiscard;
 
   DearerWin() {}
 
@@ -34,6 +36,7 @@ final class DearerWin {
     if (rules != view.table().rules()) {
       rules = view.table().rules();
       settlement = new Settlement(rules);
+      onDiscard = Stakes.of(rules).payingAll();
     }
     view.copyRack(rack);
   }
@@ -53,15 +56,16 @@ final class DearerWin {
       return null;
     }
     rack.add(view.offered());
-    double most = onDiscard() * unit(view.reach(view.seat()), rack, shown(view));
+    double most = onDiscard * unit(view.reach(view.seat()), rack, shown(view));
     rack.remove(view.offered());
     ClaimChoice best = null;
     for (ClaimChoice choice : LegalMoves.exposures(view)) {
       ClaimChoice.Expose laid = (ClaimChoice.Expose) choice;
       Exposure own = Exposure.of(view.offered(), laid.size(), laid.jokers());
-      take(own, -1);
+      left.set(rack);
+      left.remove(own.kind(), own.naturals() - 1);
+      left.remove(Tile.JOKER, own.jokers());
       double paid = byExchange(view, view.reachWith(own), own);
-      take(own, 1);
       if (paid > most) {
         most = paid;
         best = choice;
@@ -70,37 +74,25 @@ final class DearerWin {
     return best;
   }
 
-  /** Takes what an exposure needs from the rack, or puts it back; one natural was on offer. */
-  private void take(Exposure own, int back) {
-    int naturals = own.naturals() - 1;
-    for (int at = 0; at < naturals + own.jokers(); at++) {
-      int kind = at < naturals ? own.kind() : Tile.JOKER;
-      if (back > 0) {
-        rack.add(kind);
-      } else {
-        rack.remove(kind);
-      }
-    }
-  }
-
   /** The most that an exchange would bring which leaves the hand complete. */
   private double byExchange(SeatView view, Reach reach, Exposure more) {
-    double most = redeemed(view, reach, more, view.seat(), more);
+    double most = redeemed(view, left, reach, more, view.seat(), more);
     for (int owner = 0; owner < Seats.COUNT; owner++) {
       for (Exposure exposure : view.exposures(owner)) {
-        most = Math.max(most, redeemed(view, reach, exposure, owner, more));
+        most = Math.max(most, redeemed(view, left, reach, exposure, owner, more));
       }
     }
     return most;
   }
 
-  private double redeemed(SeatView view, Reach reach, Exposure exposure, int owner, Exposure more) {
+  private double redeemed(
+      SeatView view, Rack tiles, Reach reach, Exposure exposure, int owner, Exposure more) {
     boolean own = owner == view.seat();
     boolean may = own ? rules.jokers().own() : rules.jokers().others();
-    if (!may || exposure.jokers() == 0 || rack.held(exposure.kind()) == 0) {
+    if (!may || exposure.jokers() == 0 || tiles.held(exposure.kind()) == 0) {
       return 0;
     }
-    after.set(rack);
+    after.set(tiles);
     after.remove(exposure.kind());
     after.add(Tile.JOKER);
     int jokers = shown(view) + (more == null ? 0 : more.jokers()) - (own ? 1 : 0);
@@ -119,12 +111,12 @@ final class DearerWin {
     }
     look(view);
     Reach reach = view.reach(view.seat());
-    double most = onDiscard() * unit(reach, rack, shown(view));
+    double most = onDiscard * unit(reach, rack, shown(view));
     TurnChoice best = null;
     for (int owner = 0; owner < Seats.COUNT; owner++) {
       for (int index = 0; index < view.exposures(owner).size(); index++) {
         if (LegalMoves.mayExchange(view, owner, index)) {
-          double paid = redeemed(view, reach, view.exposures(owner).get(index), owner, null);
+          double paid = redeemed(view, rack, reach, view.exposures(owner).get(index), owner, null);
           if (paid > most) {
             most = paid;
             best = TurnChoice.exchange(owner, index);
@@ -133,11 +125,6 @@ final class DearerWin {
       }
     }
     return best;
-  }
-
-  private double onDiscard() {
-    ScoreRules score = rules.score();
-    return score.discarder() + (LOSERS - 1) * score.others();
   }
 
   private double exchanged() {

@@ -9,14 +9,15 @@ import org.tallywall.strategies.read.Stakes;
 final class OwnHopes {
   private static final double LEAST = 1e-12;
 
-  private final HopesBy by;
-  private final WinHope rack = new WinHope();
+  /** Judges by what the rack is worth; null where the distance is judged by. */
+  private final WinHope rack;
+
   private double between;
   private double whole;
   private double asItIs;
 
   OwnHopes(HopesBy by) {
-    this.by = by;
+    rack = by == HopesBy.RACK ? new WinHope() : null;
   }
 
   /**
@@ -27,7 +28,7 @@ final class OwnHopes {
    * @param stakes what rides on the game
    */
   void begin(SeatView view, RackJudge judge, Stakes stakes) {
-    if (by == HopesBy.RACK) {
+    if (rack != null) {
       between = stakes.between(view.wallLeft());
       rack.look(view);
     } else {
@@ -43,7 +44,7 @@ final class OwnHopes {
    * @return points
    */
   double without(double worth) {
-    return by == HopesBy.RACK ? between * rack.chance(worth) : worth / whole * asItIs;
+    return rack != null ? between * rack.chance(worth) : worth / whole * asItIs;
   }
 
   /**
@@ -53,6 +54,6 @@ final class OwnHopes {
    * @return points
    */
   double lost(double worth) {
-    return by == HopesBy.RACK ? without(worth) : asItIs;
+    return rack != null ? without(worth) : asItIs;
   }
 }

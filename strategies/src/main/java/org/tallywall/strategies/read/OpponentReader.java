@@ -34,7 +34,10 @@ public final class OpponentReader {
   private final double[] win = new double[Seats.COUNT];
   private final double[] claim = new double[Seats.COUNT];
   private final Evidence evidence = new Evidence();
-  private final TileRisk risks = new TileRisk();
+
+  /** What all that can be seen says of wins; null where it is not read. */
+  private final TileRisk risks;
+
   private final ReadSettings settings;
   private final Revealed revealed;
   private SeatView view;
@@ -66,6 +69,7 @@ public final class OpponentReader {
   public OpponentReader(ReadSettings settings, Revealed revealed) {
     this.settings = settings;
     this.revealed = revealed;
+    risks = settings.tells() ? new TileRisk() : null;
     for (int seat = 0; seat < Seats.COUNT; seat++) {
       hands[seat] = new LiveHands();
     }
@@ -83,7 +87,7 @@ public final class OpponentReader {
       stakes = Stakes.of(rules);
     }
     evidence.gather(seat, settings);
-    if (settings.tells()) {
+    if (risks != null) {
       risks.look(seat);
     }
     for (int other = 0; other < Seats.COUNT; other++) {
@@ -99,7 +103,7 @@ public final class OpponentReader {
         if (settings.exposures() && shown > 0) {
           hands[other].read(seat, seat.reach(other));
         }
-        if (settings.tells()) {
+        if (risks != null) {
           risks.look(other, this);
         }
       }
@@ -208,7 +212,7 @@ public final class OpponentReader {
     if (revealed.waits()) {
       return revealed.winsOn(other, kind) ? 1 : 0;
     }
-    if (!settings.tells() || revealed.readiness()) {
+    if (risks == null || revealed.readiness()) {
       return chance(other, kind, win[other], evidence.win());
     }
     return kind >= Tile.NATURALS || other == view.seat() || view.dead(other)

@@ -3,6 +3,7 @@ package org.tallywall.experiments.gauges.guess;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.CholeskyDecomposition;
@@ -37,6 +38,23 @@ final class ConditionalLogit {
     index.add(places);
     value.add(values);
     offset.add(logWeight);
+  }
+
+  /** Adds a yes or no, which is a choice between what is seen and nothing. */
+  void addYesOrNo(double[] seen, boolean yes) {
+    int[] places = IntStream.range(0, seen.length).filter(at -> seen[at] != 0).toArray();
+    float[] values = new float[places.length];
+    for (int at = 0; at < places.length; at++) {
+      values[at] = (float) seen[places[at]];
+    }
+    beginSet();
+    if (yes) {
+      add(places, values, 0);
+    }
+    add(new int[0], new float[0], 0);
+    if (!yes) {
+      add(places, values, 0);
+    }
   }
 
   int sets() {

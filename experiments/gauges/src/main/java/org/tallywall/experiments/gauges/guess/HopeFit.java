@@ -42,7 +42,7 @@ public final class HopeFit {
     for (int card = 0; card < CARDS; card++) {
       for (String kind : kinds) {
         for (Kept one : new KeptRacks(invented(seed + card), kind, seed).play(games)) {
-          add(model, one);
+          model.addYesOrNo(one.seen(), one.won());
         }
       }
     }
@@ -64,28 +64,6 @@ public final class HopeFit {
 
   private static ConcreteHands invented(long seed) {
     return new ConcreteHands(new CardInventor(seed, LINES).draw("invented " + seed).card());
-  }
-
-  private static void add(ConditionalLogit model, Kept one) {
-    int count = 0;
-    int[] places = new int[one.seen().length];
-    float[] values = new float[places.length];
-    for (int at = 0; at < places.length; at++) {
-      if (one.seen()[at] != 0) {
-        places[count] = at;
-        values[count++] = (float) one.seen()[at];
-      }
-    }
-    int[] where = Arrays.copyOf(places, count);
-    float[] what = Arrays.copyOf(values, count);
-    model.beginSet();
-    if (one.won()) {
-      model.add(where, what, 0);
-    }
-    model.add(new int[0], new float[0], 0);
-    if (!one.won()) {
-      model.add(where, what, 0);
-    }
   }
 
   private static void write(Path table, String[] args, double[] weights) throws IOException {

@@ -59,7 +59,7 @@ public final class RiskFit {
             games,
             signs,
             (reader, risk, other, tile, wins) ->
-                add(model, risk.seen(other, tile, reader.waited(other, tile)), wins));
+                model.addYesOrNo(risk.seen(other, tile, reader.waited(other, tile)), wins));
       }
     }
     double[] weights = model.fit(PENALTY);
@@ -119,28 +119,6 @@ public final class RiskFit {
         }
         to.could(reader, risk, other, kind, wins);
       }
-    }
-  }
-
-  private static void add(ConditionalLogit model, double[] seen, boolean wins) {
-    int count = 0;
-    int[] places = new int[seen.length];
-    float[] values = new float[seen.length];
-    for (int at = 0; at < seen.length; at++) {
-      if (seen[at] != 0) {
-        places[count] = at;
-        values[count++] = (float) seen[at];
-      }
-    }
-    int[] where = Arrays.copyOf(places, count);
-    float[] what = Arrays.copyOf(values, count);
-    model.beginSet();
-    if (wins) {
-      model.add(where, what, 0);
-    }
-    model.add(new int[0], new float[0], 0);
-    if (!wins) {
-      model.add(where, what, 0);
     }
   }
 
